@@ -1,0 +1,5 @@
+/** Room advice. */
+@NullMarked
+package campcloth.advice;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,43 @@
+package campcloth.cloth;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** The catalogue: cloths from the catalogue files and those that users added. Each method is one unit of work. */
+public interface Cloths {
+
+    Optional<KeptCloth> byId(String id);
+
+    /** Those of the ids that are there, in no promised order. */
+    List<KeptCloth> byIds(Collection<String> ids);
+
+    /** Every cloth that matches. */
+    List<KeptCloth> matching(ClothSearch search);
+
+    /** One page of the cloths that match, by name. */
+    Page page(ClothSearch search, int page, int size);
+
+    KeptCloth add(Cloth cloth);
+
+    /** Replaces a cloth if it still has the version expected. */
+    Change replace(String id, long expectedVersion, Cloth cloth);
+
+    /** Removes a cloth if it still has the version expected; a newer catalogue does not bring it back. */
+    Change remove(String id, long expectedVersion);
+
+    /** A page of cloths and how many match in all. */
+    record Page(List<KeptCloth> cloths, long total) {}
+
+    /** How a change went. */
+    sealed interface Change {
+        /** Done; the cloth as it stands now (as it last stood where it was removed). */
+        record Done(KeptCloth cloth) implements Change {}
+
+        /** Somebody changed it in between. */
+        record Stale(long actualVersion) implements Change {}
+
+        /** There is no such cloth. */
+        record Missing() implements Change {}
+    }
+}

@@ -1,0 +1,5 @@
+/** Room comfort. */
+@NullMarked
+package campcloth.comfort;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package campcloth.event;
+
+import campcloth.figure.Refused;
+import java.util.List;
+
+/**
+ * An event: when it is, what happens there, which rules hold.
+ *
+ * @param name what people call it, at most 200 characters, may be empty
+ * @param season its season
+ * @param spells its spells of weather and activity, 1 to 24
+ * @param rules the rules on file, may be none: that is not permission
+ */
+public record Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules) {
+
+    public static final int MOST_SPELLS = 24;
+    public static final int MOST_RULES = 100;
+    private static final int LONGEST_NAME = 200;
+
+    public Event {
+        if (name.length() > LONGEST_NAME) {
+            throw Refused.of("name", "has " + name.length() + " characters", "keep it to 200 characters");
+        }
+        if (spells.isEmpty() || spells.size() > MOST_SPELLS) {
+            throw Refused.of("spells", "there are " + spells.size(), "give 1 to 24 spells");
+        }
+        if (rules.size() > MOST_RULES) {
+            throw Refused.of("rules", "there are " + rules.size(), "give at most 100 rules");
+        }
+        spells = List.copyOf(spells);
+        rules = List.copyOf(rules);
+    }
+
+    public double hours() {
+        return spells.stream().mapToDouble(Spell::hours).sum();
+    }
+}

@@ -1,0 +1,29 @@
+package campcloth.event;
+
+import java.util.Optional;
+
+/** The events on file. Each method is one unit of work. */
+public interface Events {
+
+    Optional<KeptEvent> byId(String id);
+
+    KeptEvent add(Event event);
+
+    /** Replaces an event if it still has the version expected. */
+    Change replace(String id, long expectedVersion, Event event);
+
+    /** Removes an event if it still has the version expected. */
+    Change remove(String id, long expectedVersion);
+
+    /** How a change went. */
+    sealed interface Change {
+        /** Done; the event as it stands now (as it last stood where it was removed). */
+        record Done(KeptEvent event) implements Change {}
+
+        /** Somebody changed it in between. */
+        record Stale(long actualVersion) implements Change {}
+
+        /** There is no such event. */
+        record Missing() implements Change {}
+    }
+}

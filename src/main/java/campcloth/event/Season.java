@@ -1,0 +1,9 @@
+package campcloth.event;
+
+/** The season of an event. */
+public enum Season {
+    SPRING,
+    SUMMER,
+    AUTUMN,
+    WINTER
+}

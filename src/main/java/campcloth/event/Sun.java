@@ -1,0 +1,8 @@
+package campcloth.event;
+
+/** How much of the sun reaches the wearer. */
+public enum Sun {
+    FULL,
+    PART,
+    NONE
+}

@@ -1,0 +1,5 @@
+/** Room fire. */
+@NullMarked
+package campcloth.fire;
+
+import org.jspecify.annotations.NullMarked;

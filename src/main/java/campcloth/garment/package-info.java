@@ -1,0 +1,5 @@
+/** Room garment. */
+@NullMarked
+package campcloth.garment;
+
+import org.jspecify.annotations.NullMarked;

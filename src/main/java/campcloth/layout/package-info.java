@@ -1,0 +1,5 @@
+/** Room layout. */
+@NullMarked
+package campcloth.layout;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Room plan. */
+@NullMarked
+package campcloth.plan;
+
+import org.jspecify.annotations.NullMarked;

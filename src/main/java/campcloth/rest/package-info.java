@@ -1,0 +1,5 @@
+/** Room rest. */
+@NullMarked
+package campcloth.rest;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Room store. */
+@NullMarked
+package campcloth.store;
+
+import org.jspecify.annotations.NullMarked;
