@@ -1,4 +1,11 @@
 package campcloth.cloth;
 
 /** Estimates for the figures that nobody measured. */
-public final class Estimates {}
+public final class Estimates {
+
+    private Estimates() {}
+
+    public static Cloth complete(Cloth cloth) {
+        return cloth;
+    }
+}
