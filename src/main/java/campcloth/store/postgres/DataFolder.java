@@ -36,7 +36,10 @@ record DataFolder(Path root) {
     static DataFolder prepared(String configured) {
         Path wanted = wanted(configured);
         try {
-            Files.createDirectories(wanted.getParent());
+            Path parent = wanted.getParent();
+            if (parent != null) {
+                Files.createDirectories(parent);
+            }
             if (!Files.isDirectory(wanted)) {
                 Files.createDirectory(wanted, privately(wanted, "rwx------"));
             }
