@@ -44,6 +44,11 @@ class CataloguePlausibilityTest {
                                 .isTrue()));
     }
 
+    @Test
+    void noTwoClothsHaveTheSameName() {
+        assertThat(CATALOGUE.cloths().values()).extracting(Cloth::name).doesNotHaveDuplicates();
+    }
+
     /** Porosity is 1 - m/(rho d): cloth is mostly air, but never all. */
     @Test
     void weightThicknessAndFibreDensityLeaveRoomForAir() {
