@@ -40,10 +40,9 @@ record TunicCut(TunicSizes sizes, TunicChoice choice, SewnCloth cloth, Hem bodyH
         boolean halves = choice.centreSeams();
         double flare = cloth.acrossCm(choice.flareCm());
         Outline body = body(halves ? 0 : flare, flare);
-        boolean foldable = !halves;
         boolean pair = halves && flare > 0;
-        pieces.add(new GarmentPiece("front", body, halves ? 2 : 1, pair, foldable));
-        pieces.add(new GarmentPiece("back", body, halves ? 2 : 1, pair, foldable));
+        pieces.add(new GarmentPiece("front", body, halves ? 2 : 1, pair, !pair));
+        pieces.add(new GarmentPiece("back", body, halves ? 2 : 1, pair, !pair));
         pieces.add(new GarmentPiece("sleeve", sleeve(), 2, false, true));
         return pieces;
     }
