@@ -1,0 +1,31 @@
+package campcloth.garment;
+
+import campcloth.cloth.Wear;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A garment that can be sewn from a few measurements. What is refused is named by its path: {@code wearer.lengthCm},
+ * {@code options.flareCm}.
+ */
+public interface Design {
+
+    String key();
+
+    String name();
+
+    /** What it needs to know of the wearer, all in cm. */
+    List<Measurement> measurements();
+
+    /** What can be chosen. */
+    List<Option> options();
+
+    /** How its cloth is worn, for what the sciences ask. */
+    Wear wear(boolean nextToSkin, Measurements wearer);
+
+    /** Pieces, seams and hems for one wearer. */
+    Garment madeUp(Measurements wearer, Options options, SewnCloth cloth);
+
+    /** The same choice of options with narrower pieces, where the design knows a way; for cloth that is too narrow. */
+    Optional<Options> narrower(Options options);
+}

@@ -1,0 +1,30 @@
+package campcloth.garment;
+
+import campcloth.figure.Refused;
+import campcloth.garment.design.Tunic;
+import java.util.List;
+
+/** The designs known. */
+public final class Designs {
+
+    private static final List<Design> ALL = List.of(new Tunic());
+
+    private Designs() {}
+
+    public static List<Design> all() {
+        return ALL;
+    }
+
+    /** The design of that key; refuses a key that is not known. */
+    public static Design named(String key) {
+        return ALL.stream()
+                .filter(d -> d.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> Refused.of(
+                        "design",
+                        "'" + key + "' is not a design known here",
+                        "use one of "
+                                + String.join(
+                                        ", ", ALL.stream().map(Design::key).toList())));
+    }
+}

@@ -1,0 +1,62 @@
+package campcloth.garment;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How an edge is hemmed.
+ *
+ * @param edge which edge, in words
+ * @param edgeLengthCm length sewn on one garment
+ * @param allowanceCm cloth left beyond the finished edge, {@code shrinkageCm} included
+ * @param shrinkageCm part of the allowance that the first wash takes
+ * @param foldsCm depth of each fold, the raw edge's fold first
+ * @param stitchFromFoldMm distance of the row of stitches from the fold
+ * @param secondRowFromEdgeMm distance of a second row from the finished edge, where there is one
+ * @param neatened whether the raw edge is neatened first
+ * @param because why so
+ */
+public record Hem(
+        String edge,
+        double edgeLengthCm,
+        double allowanceCm,
+        double shrinkageCm,
+        List<Double> foldsCm,
+        double stitchFromFoldMm,
+        OptionalDouble secondRowFromEdgeMm,
+        boolean neatened,
+        String because) {
+
+    public Hem {
+        foldsCm = List.copyOf(foldsCm);
+    }
+
+    /** Rows of stitches along the edge. */
+    public int rows() {
+        return secondRowFromEdgeMm.isPresent() ? 2 : 1;
+    }
+
+    /** Allowance without what the first wash takes. */
+    public double washedAllowanceCm() {
+        return allowanceCm - shrinkageCm;
+    }
+
+    /** Cloth that the folds leave over: extra length. */
+    public double spareCm() {
+        return washedAllowanceCm()
+                - foldsCm.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    Hem withShrinkage(double cm, String sentence) {
+        return new Hem(
+                edge,
+                edgeLengthCm,
+                allowanceCm + cm,
+                shrinkageCm + cm,
+                foldsCm,
+                stitchFromFoldMm,
+                secondRowFromEdgeMm,
+                neatened,
+                because + " " + sentence);
+    }
+}

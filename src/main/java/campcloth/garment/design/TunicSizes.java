@@ -1,0 +1,126 @@
+package campcloth.garment.design;
+
+import campcloth.figure.Range;
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
+import campcloth.garment.Measurement;
+import campcloth.garment.Measurements;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The finished sizes of a tunic. A body circumference that is not given follows from the chest: a loose garment has about
+ * 28 cm of ease (common practice, no source: "very loose" begins at 25), and cloth of thickness t lies t outside the body
+ * all round, which adds 2 pi t.
+ *
+ * @param chestCm the finished circumference
+ * @param headCm circumference of the head
+ * @param notes what was taken for granted
+ */
+record TunicSizes(
+        double chestCm,
+        double lengthCm,
+        double sleeveLengthCm,
+        double sleeveTopWidthCm,
+        double cuffWidthCm,
+        double neckDiameterCm,
+        double headCm,
+        List<String> notes) {
+
+    static final double EASE_CM = 28;
+    private static final double LEAST_EASE_CM = 10;
+
+    static final Measurement FINISHED_CHEST = new Measurement(
+            new Range("finishedChestCm", 40, 250, "cm"),
+            "circumference of the finished garment: half-width of a loose garment that fits, doubled, 1 to 2 cm more",
+            OptionalDouble.empty());
+    static final Measurement CHEST = new Measurement(
+            new Range("chestCm", 40, 200, "cm"),
+            "round the fullest part of the chest; only needed where the finished circumference is not given",
+            OptionalDouble.empty());
+    static final Measurement LENGTH = usual("lengthCm", 30, 180, 95, "from the shoulder seam to the hem; to the knee");
+    static final Measurement SLEEVE =
+            usual("sleeveLengthCm", 5, 90, 53, "from the shoulder seam to the cuff over a slightly bent arm");
+    static final Measurement SLEEVE_TOP =
+            usual("sleeveTopWidthCm", 16, 100, 40, "twice the armhole's depth with its ease, such as 2 x (15 + 5)");
+    static final Measurement CUFF = usual("cuffWidthCm", 14, 100, 30, "round the loose opening of the sleeve");
+    static final Measurement NECK = usual("neckDiameterCm", 8, 30, 15, "across the neck opening");
+    static final Measurement HEAD = usual("headCm", 40, 70, 58, "round the head above the ears");
+
+    static final List<Measurement> ALL = List.of(FINISHED_CHEST, CHEST, LENGTH, SLEEVE, SLEEVE_TOP, CUFF, NECK, HEAD);
+
+    private static Measurement usual(String key, double least, double most, double usual, String howTaken) {
+        return new Measurement(new Range(key, least, most, "cm"), howTaken, OptionalDouble.of(usual));
+    }
+
+    /** The sizes for a wearer; refuses with the key of the measurement at fault. */
+    static TunicSizes of(Measurements wearer, double thicknessMm) {
+        List<String> notes = new ArrayList<>();
+        TunicSizes sizes = new TunicSizes(
+                chest(wearer, thicknessMm, notes),
+                wearer.orUsual(LENGTH, notes),
+                wearer.orUsual(SLEEVE, notes),
+                wearer.orUsual(SLEEVE_TOP, notes),
+                wearer.orUsual(CUFF, notes),
+                wearer.orUsual(NECK, notes),
+                wearer.given(HEAD).orElse(HEAD.usualCm().orElseThrow()),
+                notes);
+        notes.addAll(wearer.unusedNotes(ALL, "tunic"));
+        sizes.check();
+        return sizes;
+    }
+
+    private static double chest(Measurements wearer, double thicknessMm, List<String> notes) {
+        Optional<Double> finished = wearer.given(FINISHED_CHEST);
+        Optional<Double> body = wearer.given(CHEST);
+        if (finished.isPresent() && body.isPresent()) {
+            checkEase(finished.get(), body.get());
+        }
+        if (finished.isPresent()) {
+            return finished.get();
+        }
+        double chest = body.orElseThrow(() -> Refused.of(
+                FINISHED_CHEST.key(),
+                "is missing, and so is chestCm to derive it from",
+                "give the finished circumference or the wearer's chest in cm"));
+        double finishedCm = chest + EASE_CM + 2 * Math.PI * thicknessMm / 10;
+        notes.add("finishedChestCm was not given: " + Words.fixed(finishedCm, 1) + " cm taken, the chest of "
+                + Words.number(chest) + " cm with " + Words.fixed(finishedCm - chest, 1)
+                + " cm of ease for a loose fit.");
+        return finishedCm;
+    }
+
+    private static void checkEase(double finished, double body) {
+        if (finished - body < LEAST_EASE_CM) {
+            throw Refused.of(
+                    FINISHED_CHEST.key(),
+                    "leaves " + Words.number(finished - body) + " cm of ease over a chest of " + Words.number(body)
+                            + " cm, too little for a garment without openings",
+                    "give at least " + Words.number(body + LEAST_EASE_CM) + " cm; " + Words.number(body + EASE_CM)
+                            + " cm is a loose fit");
+        }
+    }
+
+    private void check() {
+        if (armholeCm() >= lengthCm) {
+            throw Refused.of(
+                    SLEEVE_TOP.key(),
+                    "makes an armhole " + Words.number(armholeCm()) + " cm deep on a body " + Words.number(lengthCm)
+                            + " cm long",
+                    "give less than " + Words.number(2 * lengthCm) + " cm");
+        }
+        if (neckDiameterCm >= chestCm / 2) {
+            throw Refused.of(
+                    NECK.key(),
+                    "is no less than the front's width of " + Words.number(chestCm / 2) + " cm",
+                    "leave some shoulder beside the neck");
+        }
+    }
+
+    /** Depth of the armhole from the shoulder. */
+    double armholeCm() {
+        return sleeveTopWidthCm / 2;
+    }
+}

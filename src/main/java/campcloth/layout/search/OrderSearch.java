@@ -1,0 +1,115 @@
+package campcloth.layout.search;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+
+/**
+ * Searches orders for one that takes little length: the start orders, then all orders of the kinds where they are few, then
+ * simulated annealing over neighbours (S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi 1983, "Optimization by simulated
+ * annealing") until the work is spent or the lower bound is reached. A neighbour too long to be accepted is given up as soon
+ * as that is known.
+ */
+final class OrderSearch {
+
+    private static final long MOST_PERMUTATIONS = 6000;
+    private static final double MEAN_HEIGHT_WEIGHT = 0.2;
+    private static final double REACHED_CM = 1e-7;
+    private static final double HOT = 0.01;
+    private static final double COLD = 0.0002;
+    private static final int ROUNDS = 2;
+
+    private final ItemKinds kinds;
+    private final Filling filling;
+    private final StartOrders starts;
+    private final Work work;
+    private final double lowerBound;
+    private final SplittableRandom random;
+
+    private double bestLength = Double.POSITIVE_INFINITY;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private StripPacking.Spot[] best = new StripPacking.Spot[0];
+    private Order bestOrder;
+
+    OrderSearch(double stripWidth, double gap, double lowerBound, ItemKinds kinds, Work work, long seed) {
+        this.kinds = kinds;
+        this.work = work;
+        this.lowerBound = lowerBound;
+        this.filling = new Filling(stripWidth, gap, kinds, work);
+        this.starts = new StartOrders(kinds, stripWidth);
+        this.random = new SplittableRandom(seed);
+        this.bestOrder = starts.all().get(0);
+    }
+
+    StripPacking.Spot[] best() {
+        for (Order start : starts.all()) {
+            if (best.length == 0 || !isDone()) {
+                cost(start, Double.POSITIVE_INFINITY);
+            }
+        }
+        tryPermutations();
+        for (int round = 0; round < ROUNDS && !isDone() && kinds.items() > 1; round++) {
+            anneal(round);
+        }
+        return best;
+    }
+
+    private boolean isDone() {
+        return bestLength <= lowerBound + REACHED_CM || work.isDone();
+    }
+
+    /** What an order costs: its length and a little for lying high; infinite where that is over the limit. */
+    private double cost(Order order, double limit) {
+        double length = filling.length(order, limit);
+        if (Double.isInfinite(length)) {
+            return length;
+        }
+        double cost = length + MEAN_HEIGHT_WEIGHT * filling.meanHeight();
+        if (length < bestLength || length == bestLength && cost < bestCost) {
+            bestLength = length;
+            bestCost = cost;
+            best = filling.spots();
+            bestOrder = order.copy();
+        }
+        return cost;
+    }
+
+    private void tryPermutations() {
+        if (starts.permutations(MOST_PERMUTATIONS) >= MOST_PERMUTATIONS) {
+            return;
+        }
+        for (Order.Rule rule : Order.Rule.values()) {
+            Order order = bestOrder.copy();
+            order.rule = rule;
+            Arrays.setAll(order.items, item -> item);
+            int[] sorted = Arrays.stream(order.items)
+                    .boxed()
+                    .sorted((a, b) -> Integer.compare(kinds.kind(a), kinds.kind(b)))
+                    .mapToInt(Integer::intValue)
+                    .toArray();
+            System.arraycopy(sorted, 0, order.items, 0, sorted.length);
+            do {
+                cost(order, bestLength);
+            } while (!isDone() && starts.next(order.items));
+        }
+    }
+
+    private void anneal(int round) {
+        Order current = bestOrder.copy();
+        double currentCost = cost(current, Double.POSITIVE_INFINITY);
+        double begun = work.spentPart();
+        double share = (1 - begun) / (ROUNDS - round);
+        double scale = bestLength;
+        while (!isDone() && work.spentPart() < begun + share) {
+            double part = (work.spentPart() - begun) / share;
+            double temperature = scale * HOT * Math.pow(COLD / HOT, part);
+            double limit = currentCost - temperature * Math.log(1 - random.nextDouble());
+            Order varied = current.varied(random, kinds);
+            double cost = cost(varied, limit);
+            if (cost <= limit) {
+                current = varied;
+                currentCost = cost;
+            }
+            work.spend(kinds.items());
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package campcloth.layout.search;
+
+/**
+ * The steps a search may take. A step is one comparison of a spot with the box of a no-fit polygon; other work is paid at
+ * its price in such steps. The clock only stops a search that takes twice its seconds.
+ */
+final class Work {
+
+    private static final double STEPS_PER_SECOND = 300e6;
+
+    private final long steps;
+    private final long stopNanos;
+    private long spent;
+
+    Work(double seconds) {
+        this.steps = (long) (seconds * STEPS_PER_SECOND);
+        this.stopNanos = System.nanoTime() + (long) (2e9 * seconds);
+    }
+
+    void spend(long some) {
+        spent += some;
+    }
+
+    boolean isDone() {
+        return spent >= steps || System.nanoTime() - stopNanos > 0;
+    }
+
+    /** Part of the steps spent, 0 to 1. */
+    double spentPart() {
+        return Math.min(1, (double) spent / steps);
+    }
+}

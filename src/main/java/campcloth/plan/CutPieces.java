@@ -1,0 +1,98 @@
+package campcloth.plan;
+
+import campcloth.figure.Refused;
+import campcloth.garment.Design;
+import campcloth.garment.Designs;
+import campcloth.garment.Garment;
+import campcloth.garment.GarmentPiece;
+import campcloth.layout.Outline;
+import campcloth.layout.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The garments of an order made up, and all pieces that are cut for them. */
+final class CutPieces {
+
+    /**
+     * One line of the order made up.
+     *
+     * @param label what its pieces are called by, empty where it is the only line
+     */
+    record MadeUp(CuttingOrder.Line line, Garment garment, String label) {
+
+        String nameOf(GarmentPiece piece) {
+            return label.isEmpty() ? piece.name() : label + " " + piece.name();
+        }
+
+        int copies(GarmentPiece piece) {
+            return piece.count() * line.count();
+        }
+    }
+
+    /** All copies of one piece. */
+    record Cut(String name, Outline outline, int count, boolean pair, boolean foldable) {
+
+        Piece piece(boolean nap) {
+            return new Piece(name, outline, count, !nap, false, pair);
+        }
+    }
+
+    private final List<MadeUp> garments;
+    private final List<Cut> cuts;
+
+    private CutPieces(List<MadeUp> garments, List<Cut> cuts) {
+        this.garments = garments;
+        this.cuts = cuts;
+    }
+
+    /** Makes up every line; refuses with the path of the line at fault. */
+    static CutPieces of(CuttingOrder order) {
+        List<MadeUp> garments = new ArrayList<>();
+        for (int i = 0; i < order.garments().size(); i++) {
+            CuttingOrder.Line line = order.garments().get(i);
+            String label = order.garments().size() == 1 ? "" : line.design() + " " + (i + 1);
+            Garment garment = Refused.within("garments[" + i + "]", () -> madeUp(line, order.cloth()));
+            garments.add(new MadeUp(line, garment, label));
+        }
+        List<Cut> cuts = new ArrayList<>();
+        for (MadeUp madeUp : garments) {
+            for (GarmentPiece piece : madeUp.garment().pieces()) {
+                cuts.add(new Cut(
+                        madeUp.nameOf(piece), piece.outline(), madeUp.copies(piece), piece.pair(), piece.foldable()));
+            }
+        }
+        checkCount(cuts);
+        return new CutPieces(List.copyOf(garments), List.copyOf(cuts));
+    }
+
+    private static Garment madeUp(CuttingOrder.Line line, ClothToCut cloth) {
+        Design design = Designs.named(line.design());
+        return design.madeUp(line.wearer(), line.options(), cloth.sewn());
+    }
+
+    private static void checkCount(List<Cut> cuts) {
+        int pieces = cuts.stream().mapToInt(Cut::count).sum();
+        if (pieces > Piece.MOST_COPIES) {
+            throw Refused.of(
+                    "garments",
+                    "come to " + pieces + " pieces",
+                    "plan at most " + Piece.MOST_COPIES + " pieces at a time");
+        }
+    }
+
+    List<MadeUp> garments() {
+        return garments;
+    }
+
+    List<Cut> cuts() {
+        return cuts;
+    }
+
+    double areaCm2() {
+        return cuts.stream().mapToDouble(c -> c.count() * c.outline().areaCm2()).sum();
+    }
+
+    double widestCm() {
+        return cuts.stream().mapToDouble(c -> c.outline().widthCm()).max().orElseThrow();
+    }
+}

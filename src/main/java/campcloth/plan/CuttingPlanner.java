@@ -1,0 +1,161 @@
+package campcloth.plan;
+
+import campcloth.garment.Needle;
+import campcloth.garment.SewingThread;
+import campcloth.layout.Effort;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Plans what to buy and how to cut it. The pieces are laid on the width that remains between the selvedges after the wash,
+ * (width - selvedges) (1 - s_weft); the length L that they take is bought as L / (1 - s_warp), rounded up to what the shop
+ * cuts (shrinkage after ISO 5077 as a positive share, source {@code shrinkage-methods}).
+ *
+ * <p>{@code 102 cm of washed cloth at 6 % warp shrinkage is 102 / 0.94 = 108.5 cm, so 110 cm to buy.}
+ *
+ * <p>Cloth that is not washed first is laid on its full width between the selvedges, and the pieces are cut larger instead:
+ * across by the weft's shrinkage, along by a hem that holds what the wash will take; then L is bought as it is. The plan
+ * reckons with the likeliest shrinkage and names beside it what the worst would need.
+ */
+public final class CuttingPlanner {
+
+    private static final long SEED = 1;
+    private static final double FOLD_COSTS_NOTHING_CM = 0.05;
+
+    private static final double FOLDED_SHARE = 0.2;
+    private static final double LEAST_SECONDS = 0.02;
+
+    private final Effort effort;
+
+    /**
+     * A planner.
+     *
+     * @param seconds about how long one layout may be looked for
+     */
+    public CuttingPlanner(double seconds) {
+        this.effort = new Effort(seconds, SEED);
+    }
+
+    /** The plan for an order; refuses with the path of what is at fault, {@code cloth.widthCm} where it is too narrow. */
+    public CuttingPlan plan(CuttingOrder order) {
+        CutPieces pieces = CutPieces.of(order);
+        TooNarrow.check(order, pieces);
+        Laid laid = laid(order, pieces);
+        RuleOfThumb rule = RuleOfThumb.of(order, pieces);
+        double buyLengthCm = buyLengthCm(order, laid.chosen());
+        WorstCase worst = worstCase(order, buyLengthCm);
+        Optional<CuttingPlan.Remnant> remnant = new RemnantAnswer(order, laid).answer();
+        Needle needle = Needle.forWeight(order.cloth().weightGsm());
+        double usableCm = order.cloth().usableWidthCm();
+        return new CuttingPlan(
+                buyLengthCm,
+                worst.buyLengthCm(),
+                laid.chosen().lengthCm(),
+                laid.lowerBoundCm(),
+                usableCm,
+                Math.min(100, 100 * pieces.areaCm2() / (usableCm * laid.chosen().lengthCm())),
+                rule.roundedCm(),
+                rule.words(),
+                laid.lay(),
+                laid.open().lengthCm(),
+                laid.folded().map(Lay::lengthCm),
+                remnant,
+                laid.chosen().pieces(),
+                seams(pieces),
+                hems(pieces),
+                seamAllowanceCm(pieces),
+                needle.nm(),
+                needle.stitchLengthMm(),
+                threadM(order, pieces),
+                order.cloth().price().map(price -> price.times(buyLengthCm / 100)),
+                PlanNotes.notes(order, pieces, laid, rule, buyLengthCm, worst),
+                PlanNotes.cautions(order, pieces));
+    }
+
+    /** The lays tried and the one chosen. */
+    record Laid(Lay open, Optional<Lay> folded, double lowerBoundCm, Fold lay) {
+
+        Lay chosen() {
+            return lay == Fold.ONE ? folded.orElseThrow() : open;
+        }
+    }
+
+    /** What it takes should the cloth shrink as much as its figures allow; empty where a piece no longer fits. */
+    record WorstCase(double buyLengthCm, boolean fits) {}
+
+    private Laid laid(CuttingOrder order, CutPieces pieces) {
+        return laid(order, pieces, effort);
+    }
+
+    static Laid laid(CuttingOrder order, CutPieces pieces, Effort effort) {
+        double usableCm = order.cloth().usableWidthCm();
+        boolean nap = order.cloth().nap();
+        Lay.Open open = Lay.open(usableCm, nap, pieces, effort);
+        Optional<Lay> folded = FoldedLay.of(usableCm, nap, pieces, forFolded(effort));
+        boolean fold = switch (order.fold()) {
+            case NONE -> false;
+            case ONE -> true;
+            case ANY ->
+                folded.filter(f -> f.lengthCm() <= open.lay().lengthCm() + FOLD_COSTS_NOTHING_CM)
+                        .isPresent();
+        };
+        if (fold && folded.isEmpty()) {
+            throw TooNarrow.toFold(order, pieces);
+        }
+        return new Laid(open.lay(), folded, open.lowerBoundCm(), fold ? Fold.ONE : Fold.NONE);
+    }
+
+    /** Folded cloth leaves little choice, so little is spent on it. */
+    private static Effort forFolded(Effort effort) {
+        return new Effort(Math.max(LEAST_SECONDS, effort.seconds() * FOLDED_SHARE), effort.seed());
+    }
+
+    private static double buyLengthCm(CuttingOrder order, Lay lay) {
+        return order.roundedUpCm(order.cloth().boughtLengthCm(lay.lengthCm()));
+    }
+
+    private WorstCase worstCase(CuttingOrder order, double likelyCm) {
+        if (!order.cloth().shrinkageIsUncertain()) {
+            return new WorstCase(likelyCm, true);
+        }
+        CuttingOrder worst = order.with(order.cloth().shrinkingMost());
+        CutPieces pieces = CutPieces.of(worst);
+        if (TooNarrow.isTooNarrow(worst, pieces)) {
+            return new WorstCase(likelyCm, false);
+        }
+        Laid laid = laid(worst, pieces);
+        return new WorstCase(Math.max(likelyCm, buyLengthCm(worst, laid.chosen())), true);
+    }
+
+    private static List<CuttingPlan.GarmentSeam> seams(CutPieces pieces) {
+        List<CuttingPlan.GarmentSeam> seams = new ArrayList<>();
+        pieces.garments()
+                .forEach(g -> g.garment().seams().forEach(s -> seams.add(new CuttingPlan.GarmentSeam(g.label(), s))));
+        return seams;
+    }
+
+    private static List<CuttingPlan.GarmentHem> hems(CutPieces pieces) {
+        List<CuttingPlan.GarmentHem> hems = new ArrayList<>();
+        pieces.garments()
+                .forEach(g -> g.garment().hems().forEach(h -> hems.add(new CuttingPlan.GarmentHem(g.label(), h))));
+        return hems;
+    }
+
+    private static double seamAllowanceCm(CutPieces pieces) {
+        return pieces.garments().stream()
+                .mapToDouble(g -> g.garment().seamAllowanceCm())
+                .max()
+                .orElseThrow();
+    }
+
+    private static double threadM(CuttingOrder order, CutPieces pieces) {
+        return Math.ceil(pieces.garments().stream()
+                .mapToDouble(g -> g.line().count()
+                        * SewingThread.metres(
+                                g.garment().seams(),
+                                g.garment().hems(),
+                                order.cloth().sewn()))
+                .sum());
+    }
+}

@@ -1,0 +1,43 @@
+package campcloth.plan;
+
+import campcloth.layout.Effort;
+import campcloth.layout.Layout;
+import campcloth.layout.Nesting;
+import campcloth.layout.Outline;
+import campcloth.layout.Placement;
+import campcloth.layout.Strip;
+import java.util.List;
+
+/**
+ * All pieces on the cloth.
+ *
+ * @param lengthCm cloth that they take
+ * @param pieces where each lies, as on open cloth
+ */
+record Lay(double lengthCm, List<PlacedPiece> pieces) {
+
+    /** A lay on open cloth, and the bound that the layout proved. */
+    record Open(Lay lay, double lowerBoundCm) {}
+
+    static Open open(double usableWidthCm, boolean nap, CutPieces pieces, Effort effort) {
+        Layout layout = Nesting.layout(
+                Strip.ofWidth(usableWidthCm),
+                pieces.cuts().stream().map(cut -> cut.piece(nap)).toList(),
+                effort);
+        List<PlacedPiece> placed = layout.placements().stream()
+                .map(placement -> placed(placement, layout.outlineOf(placement)))
+                .toList();
+        return new Open(new Lay(layout.lengthCm(), placed), layout.lowerBoundCm());
+    }
+
+    private static PlacedPiece placed(Placement placement, Outline lying) {
+        return new PlacedPiece(
+                placement.piece(),
+                placement.copy(),
+                placement.xCm(),
+                placement.yCm(),
+                placement.turned(),
+                placement.mirrored(),
+                lying.points());
+    }
+}

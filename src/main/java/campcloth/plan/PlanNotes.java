@@ -1,0 +1,143 @@
+package campcloth.plan;
+
+import campcloth.cloth.Finish;
+import campcloth.figure.Figure;
+import campcloth.figure.Words;
+import campcloth.garment.Needle;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What a maker should know beside the figures of a plan. All of it is common practice, no source, unless one is named. */
+final class PlanNotes {
+
+    private static final double ENOUGH_TO_SQUARE_CM = 2;
+    private static final double SAME_CM = 0.05;
+
+    private PlanNotes() {}
+
+    static List<String> notes(
+            CuttingOrder order,
+            CutPieces pieces,
+            CuttingPlanner.Laid laid,
+            RuleOfThumb rule,
+            double buyLengthCm,
+            CuttingPlanner.WorstCase worst) {
+        List<String> notes = new ArrayList<>();
+        notes.add(WashingAdvice.sentence(order.cloth()));
+        notes.add(shrinkage(order));
+        addWorstCase(order, worst, buyLengthCm, notes);
+        addSquaring(order, laid, buyLengthCm, notes);
+        notes.add(folding(laid));
+        addRuleOfThumb(order, laid, rule, notes);
+        notes.add(
+                order.cloth().nap()
+                        ? "The cloth has a nap: every piece lies the same way up."
+                        : "Pieces may lie upside down; on cloth with a nap or a pattern that has an up, say so and plan again.");
+        notes.add("Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after fitting.");
+        notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, a scrap of"
+                + " about 30 x 40 cm for the facing, matching thread, iron and pressing cloth.");
+        notes.addAll(ofTheGarments(pieces));
+        return notes;
+    }
+
+    private static String shrinkage(CuttingOrder order) {
+        ClothToCut cloth = order.cloth();
+        String percents = Words.number(cloth.shrinkWarpPercent().value()) + " % along and "
+                + Words.number(cloth.shrinkWeftPercent().value()) + " % across";
+        return cloth.prewash()
+                ? "Reckoned with " + percents + " of shrinkage in the wash before cutting; lengths and places in the"
+                        + " layout are those of the washed cloth."
+                : "Cut without washing first: the garment shrinks in its first wash. For " + percents
+                        + " the pieces are cut wider and the hems hold more length, so that it fits afterwards; lengths"
+                        + " and places in the layout are those of the unwashed cloth.";
+    }
+
+    private static void addWorstCase(
+            CuttingOrder order, CuttingPlanner.WorstCase worst, double buyLengthCm, List<String> notes) {
+        Figure warp = order.cloth().shrinkWarpPercent();
+        Figure weft = order.cloth().shrinkWeftPercent();
+        String most = "Should it shrink as much as " + Words.number(warp.high()) + " % along and "
+                + Words.number(weft.high()) + " % across, ";
+        if (!worst.fits()) {
+            notes.add(most + "the widest piece no longer fits its width: wash a swatch before buying.");
+        } else if (worst.buyLengthCm() > buyLengthCm) {
+            notes.add(
+                    most + "you need " + Words.number(worst.buyLengthCm()) + " cm: buy that, or wash a swatch first.");
+        }
+    }
+
+    private static void addSquaring(
+            CuttingOrder order, CuttingPlanner.Laid laid, double buyLengthCm, List<String> notes) {
+        double spareCm =
+                buyLengthCm - order.cloth().boughtLengthCm(laid.chosen().lengthCm());
+        notes.add("Rounding up leaves " + Words.fixed(spareCm, 1) + " cm for squaring the cut ends"
+                + (spareCm < ENOUGH_TO_SQUARE_CM
+                        ? ", which is little: see that the shop cuts along a thread, or take "
+                                + Words.number(buyLengthCm + order.shopStepCm()) + " cm."
+                        : "."));
+    }
+
+    private static String folding(CuttingPlanner.Laid laid) {
+        String open = Words.fixed(laid.open().lengthCm(), 1);
+        if (laid.folded().isEmpty()) {
+            return "The pieces do not lie on cloth folded once; open, in one layer, they take " + open + " cm.";
+        }
+        double differenceCm = laid.folded().get().lengthCm() - laid.open().lengthCm();
+        String folded = Words.fixed(laid.folded().get().lengthCm(), 1);
+        if (Math.abs(differenceCm) <= SAME_CM) {
+            return "Folded once along its length the cloth takes as much as open, " + open
+                    + " cm, and is easier to chalk.";
+        }
+        return "Open, in one layer, the pieces take " + open + " cm; folded once, which is easier to chalk, " + folded
+                + " cm.";
+    }
+
+    private static void addRuleOfThumb(
+            CuttingOrder order, CuttingPlanner.Laid laid, RuleOfThumb rule, List<String> notes) {
+        if (rule.widthLost()) {
+            notes.add(
+                    "On the cloth as bought front and back would lie side by side; the wash takes so much of the width"
+                            + " (" + Words.fixed(order.cloth().usableWidthCm(), 1) + " cm are left) that they do not.");
+        }
+        double shortCm = order.cloth().boughtLengthCm(laid.chosen().lengthCm()) - rule.roundedCm();
+        if (shortCm > 0) {
+            notes.add("The rule of thumb (" + rule.words() + ": " + Words.number(rule.roundedCm()) + " cm) falls "
+                    + Words.fixed(shortCm, 1) + " cm short: it leaves out seams, hems and shrinkage.");
+        }
+    }
+
+    private static Set<String> ofTheGarments(CutPieces pieces) {
+        Set<String> notes = new LinkedHashSet<>();
+        for (CutPieces.MadeUp madeUp : pieces.garments()) {
+            String prefix = madeUp.label().isEmpty() ? "" : madeUp.label() + ": ";
+            madeUp.garment().notes().forEach(note -> notes.add(prefix + note));
+        }
+        return notes;
+    }
+
+    static List<String> cautions(CuttingOrder order, CutPieces pieces) {
+        ClothToCut cloth = order.cloth();
+        List<String> cautions = new ArrayList<>();
+        for (CutPieces.MadeUp madeUp : pieces.garments()) {
+            String prefix = madeUp.label().isEmpty() ? "" : madeUp.label() + ": ";
+            madeUp.garment().cautions().forEach(caution -> cautions.add(prefix + caution));
+        }
+        if (cloth.stretch() || cloth.weave().filter(w -> w.isKnit()).isPresent()) {
+            cautions.add("The design is meant for woven cloth that does not stretch: stretch cloth will not keep these"
+                    + " sizes, and wants a ball-point needle and a stretch stitch.");
+        }
+        if (cloth.finish().filter(Finish::closesPores).isPresent()) {
+            cautions.add("Coated and waxed cloth keeps every hole: pin inside the seam allowances, no steam, no hot"
+                    + " iron; the " + Needle.forWeight(cloth.weightGsm()).nm() + " needle once, without unpicking.");
+        }
+        cautions.add("Measure the wearer and the washed cloth before cutting; where the cloth is dear, sew one of old"
+                + " sheets first.");
+        cautions.add("Shears, pins, iron and steam hurt: cut away from the body, count the pins, try the iron's heat on"
+                + " a scrap, and keep all of it out of children's reach.");
+        cautions.add("A cutting plan says nothing of how the cloth behaves near fire: ask the advice for the event, and"
+                + " follow what the event, the venue and the law say.");
+        return cautions;
+    }
+}

@@ -1,0 +1,75 @@
+package campcloth.plan;
+
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
+import campcloth.garment.Designs;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Cloth that is too narrow for a piece: which piece, by how much, and what would help. */
+final class TooNarrow {
+
+    private static final double TOUCH_CM = 1e-9;
+
+    private TooNarrow() {}
+
+    static boolean isTooNarrow(CuttingOrder order, CutPieces pieces) {
+        return pieces.widestCm() > order.cloth().usableWidthCm() + TOUCH_CM;
+    }
+
+    static void check(CuttingOrder order, CutPieces pieces) {
+        if (!isTooNarrow(order, pieces)) {
+            return;
+        }
+        CutPieces.Cut widest = pieces.cuts().stream()
+                .max((a, b) -> Double.compare(a.outline().widthCm(), b.outline().widthCm()))
+                .orElseThrow();
+        ClothToCut cloth = order.cloth();
+        throw Refused.of(
+                "cloth.widthCm",
+                "the piece '" + widest.name() + "' is "
+                        + Words.fixed(widest.outline().widthCm(), 1)
+                        + " cm wide with its allowances, the cloth gives " + Words.fixed(cloth.usableWidthCm(), 1)
+                        + " cm between the selvedges" + (cloth.prewash() ? " after the wash" : ""),
+                String.join("; or ", help(order, pieces)));
+    }
+
+    private static List<String> help(CuttingOrder order, CutPieces pieces) {
+        List<String> help = new ArrayList<>();
+        double wideEnoughCm = Math.ceil(order.cloth().widthForUsableCm(pieces.widestCm()) - TOUCH_CM);
+        help.add("take cloth at least " + Words.fixed(wideEnoughCm, 0) + " cm wide");
+        narrower(order).ifPresent(narrower -> {
+            CutPieces narrowPieces = CutPieces.of(narrower);
+            if (!isTooNarrow(narrower, narrowPieces)) {
+                help.add("choose the option centreSeams: front and back are cut in halves with a seam between, the"
+                        + " widest piece is then " + Words.fixed(narrowPieces.widestCm(), 1) + " cm");
+            }
+        });
+        help.add("cut the piece narrower and set gores into its sides, each with its own seam allowances");
+        return help;
+    }
+
+    /** The same order with narrower pieces, where every design in it that can be cut narrower is. */
+    static Optional<CuttingOrder> narrower(CuttingOrder order) {
+        boolean changed = false;
+        List<CuttingOrder.Line> lines = new ArrayList<>();
+        for (CuttingOrder.Line line : order.garments()) {
+            Optional<CuttingOrder.Line> narrow = Designs.named(line.design())
+                    .narrower(line.options())
+                    .map(options -> new CuttingOrder.Line(line.design(), line.count(), line.wearer(), options));
+            changed |= narrow.isPresent();
+            lines.add(narrow.orElse(line));
+        }
+        return changed ? Optional.of(order.with(lines)) : Optional.empty();
+    }
+
+    /** Cloth whose half is too narrow for pieces that are cut through both layers. */
+    static Refused toFold(CuttingOrder order, CutPieces pieces) {
+        return Refused.of(
+                "fold",
+                "folded once, the cloth gives " + Words.fixed(order.cloth().usableWidthCm() / 2, 1)
+                        + " cm, which does not take all " + pieces.cuts().size() + " kinds of piece",
+                "cut it open with the fold NONE, or leave the choice with ANY");
+    }
+}
