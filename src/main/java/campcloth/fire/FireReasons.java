@@ -105,8 +105,7 @@ final class FireReasons {
     static String held(WornCloth cloth) {
         String holder = named(cloth.blend(), f -> f == FibreFamily.CELLULOSIC);
         if (holder.isEmpty()) {
-            return "It may shrink from a flame, but a cotton thread, lining or layer holds the melt in it. So that counts for"
-                    + " nothing.";
+            return "It may shrink from a flame, but a cotton thread, lining or layer then holds the melt in the flame.";
         }
         String melting = cloth.blend().meltablePercent() > 0
                 ? named(cloth.blend(), FibreFamily::countsAsMeltable)

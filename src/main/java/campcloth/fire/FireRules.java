@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Checks a worn cloth against rules. A rule only forbids or asks; where data are missing it never passes for that. What the
@@ -125,7 +124,7 @@ public final class FireRules {
                     return rulesReach
                             + (fires.isEmpty()
                                     ? "No open fire was stated."
-                                    : "The wearer stays " + distances(fires) + " away.");
+                                    : "The wearer stays " + Words.number(nearestM(fires)) + " m away.");
                 });
     }
 
@@ -134,12 +133,11 @@ public final class FireRules {
                 || fire.distanceM().map(m -> m <= withinM).orElse(true);
     }
 
-    private static String distances(List<OpenFire> fires) {
+    private static double nearestM(List<OpenFire> fires) {
         return fires.stream()
                 .flatMap(fire -> fire.distanceM().stream())
-                .min(Comparator.naturalOrder())
-                .map(m -> Words.number(m) + " m")
-                .stream()
-                .collect(Collectors.joining());
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElseThrow();
     }
 }

@@ -69,12 +69,17 @@ public final class FireWarnings {
         String held = hazard.meltablePercent() >= Spread.SCAFFOLD_PERCENT ? " " + FireReasons.held(cloth) : "";
         String advice = switch (hazard.meltWarning()) {
             case STOP -> " Do not wear it where it can touch flame.";
-            case WARN ->
-                " Choose another cloth, or keep at least " + Words.fixed(hazard.standBackM(), 1)
-                        + " m away (estimate for a steady fire).";
+            case WARN -> careful(hazard);
             case NOTE, NONE -> " Sparks burn holes in it. Do not go nearer in it.";
         };
         return what + held + " " + FireReasons.place(exposure) + advice;
+    }
+
+    private static String careful(FireHazard hazard) {
+        return hazard.reach() == ExposureClass.CONTACT
+                ? " Choose another cloth, or keep it out of reach of the flame."
+                : " Choose another cloth, or keep at least " + Words.fixed(hazard.standBackM(), 1)
+                        + " m away (estimate for a steady fire).";
     }
 
     private static String spread(WornCloth cloth) {
@@ -92,8 +97,8 @@ public final class FireWarnings {
             causes.add("loose");
         }
         String why = causes.isEmpty() ? "" : " It is " + String.join(", ", causes) + ".";
-        return "It catches and burns readily: " + Words.number(cloth.fuelPercent()) + " % of its mass is fuel, "
-                + Words.number(cloth.weightGsm()) + " g/m2 in all." + why
+        return "Flame can run over it: " + Words.number(cloth.fuelPercent())
+                + " % of its mass burns readily, and it weighs " + Words.number(cloth.weightGsm()) + " g/m2." + why
                 + " Heavier, plain, close-fitting cloth rich in wool burns more slowly.";
     }
 

@@ -41,7 +41,11 @@ final class Draw {
 
     /** Tries a property on many draws; a failure names the seed of the draw that broke it. */
     static void always(long seed, Consumer<Draw> property) {
-        for (int i = 0; i < CASES; i++) {
+        often(CASES, seed, property);
+    }
+
+    static void often(int cases, long seed, Consumer<Draw> property) {
+        for (int i = 0; i < cases; i++) {
             try {
                 property.accept(new Draw(seed + i));
             } catch (AssertionError | RuntimeException broken) {

@@ -89,25 +89,19 @@ class FireAdviceTest {
     @Test
     void oneMoreRuleNeverOpensTheGate() {
         Draw.always(2020, draw -> {
-            List<SafetyRule> some = rules(draw);
+            List<SafetyRule> some = draw.coin() ? rules(draw) : List.of();
             List<SafetyRule> more = new ArrayList<>(some);
             more.addAll(rules(draw));
             OpenFire fire = draw.fire();
             WornCloth cloth = draw.cloth();
             Gate with = ADVICE.judge(cloth, event(more, fire)).gate();
-            Draw.claim(
-                    with.compareTo(ADVICE.judge(cloth, event(some, fire)).gate()) >= 0
-                            && with.compareTo(ADVICE.judge(cloth, event(List.of(), fire))
-                                            .gate())
-                                    >= 0,
-                    cloth,
-                    more);
+            Draw.claim(with.compareTo(ADVICE.judge(cloth, event(some, fire)).gate()) >= 0, cloth, more);
         });
     }
 
     @Test
     void noSentencePromisesAnything() {
-        Draw.always(3030, draw -> {
+        Draw.often(10_000, 3030, draw -> {
             FireJudgement judgement = ADVICE.judge(draw.cloth(), event(rules(draw), draw.fire()));
             List<String> said = new ArrayList<>(judgement.cautions());
             judgement.warnings().forEach(w -> said.add(w.text()));
@@ -144,7 +138,10 @@ class FireAdviceTest {
                 false,
                 Map.of(Property.WEIGHT_GSM, new Figure(140, 120, 160, Basis.TYPICAL, "test")),
                 "");
-        WornCloth worn = WornCloth.of(cloth, new Wear(true, Layer.OUTER, Fit.LOOSE, false, 60, 2));
+        Wear wear = new Wear(true, Layer.OUTER, Fit.LOOSE, false, 60, 2);
+        WornCloth worn = WornCloth.of(cloth, wear);
+        Event camp = event(List.of(), fire(FireRole.SEATED, 2));
+        assertThat(ADVICE.judge(cloth, wear, camp)).isEqualTo(ADVICE.judge(worn, camp));
         assertThat(worn.weightGsm()).isEqualTo(120);
         assertThat(worn.layer()).isEqualTo(Layer.SKIN);
     }
