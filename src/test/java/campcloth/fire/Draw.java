@@ -56,8 +56,22 @@ final class Draw {
 
     static void claim(boolean holds, Object... counterexample) {
         if (!holds) {
-            throw new AssertionError("broken by " + List.of(counterexample));
+            throw new AssertionError("broken by " + words(List.of(counterexample)));
         }
+    }
+
+    private static String words(Object what) {
+        if (what instanceof List<?> several) {
+            return several.stream().map(Draw::words).toList().toString();
+        }
+        return what instanceof WornCloth c
+                ? String.join(
+                        " ",
+                        List.of(
+                                c.blend().words() + ", " + c.weightGsm() + " g/m2",
+                                c.surface() + " " + c.finish() + " " + c.weave(),
+                                c.fit() + " " + c.layer()))
+                : what.toString();
     }
 
     <T> T one(List<T> of) {
