@@ -216,6 +216,13 @@ class EstimatesTest {
     }
 
     @Test
+    void filamentOfTheSameFinenessDensityAndThicknessLetsLessAirThrough() {
+        Cloth spun = cloth("wool 100", Weave.SATIN, Finish.NONE, 150);
+        Cloth filament = cloth("acetate 100", Weave.SATIN, Finish.NONE, 150);
+        assertThat(airAtEqualMake(filament)).isLessThan(0.7 * airAtEqualMake(spun));
+    }
+
+    @Test
     void finerFibreLetsLessAirThrough() {
         Cloth wool = cloth("wool 100", Weave.TWILL, Finish.NONE, 250);
         assertThat(value(wool.with(Property.FIBRE_DIAMETER_UM, known(18)), Property.AIR_PERMEABILITY_MM_S))
@@ -251,6 +258,11 @@ class EstimatesTest {
         Figure weight = Estimates.complete(cloth).required(Property.WEIGHT_GSM);
         assertThat(weight.value()).isBetween(160.0, 210.0);
         assertThat(weight.source()).isEqualTo(BulkDensity.SOURCE);
+    }
+
+    private static double airAtEqualMake(Cloth cloth) {
+        Cloth made = cloth.with(Property.THICKNESS_MM, known(0.3)).with(Property.FIBRE_DIAMETER_UM, known(16));
+        return value(made, Property.AIR_PERMEABILITY_MM_S);
     }
 
     private static double width(Figure figure) {
