@@ -14,14 +14,15 @@ enum FibreKind {
     COTTON,
     /** Flax, hemp, ramie, jute and the other stiff plant fibres. */
     BAST,
-    /** Viscose, modal, lyocell, cupro: regenerated cellulose. */
+    /** Viscose, modal, lyocell, cupro and other fibres regenerated from cellulose or protein. */
     REGENERATED,
     SILK,
     /** Wool and the other animal hairs. */
     HAIR,
     /** Cellulose acetates. */
     ACETATE,
-    ELASTANE,
+    /** Elastane, rubber and the other fibres that stretch and spring back. */
+    ELASTIC,
     /** The other fibres spun from a melt or solution. */
     SYNTHETIC,
     MINERAL,
@@ -44,8 +45,11 @@ enum FibreKind {
             "alfa",
             "broom");
     private static final Set<String> SOFT_NAMES = Set.of("cotton", "kapok");
-    private static final Set<String> REGENERATED_NAMES = Set.of("viscose", "modal", "lyocell", "cupro");
+    private static final Set<String> REGENERATED_NAMES =
+            Set.of("viscose", "modal", "lyocell", "cupro", "protein", "alginate");
     private static final Set<String> ACETATE_NAMES = Set.of("acetate", "triacetate");
+    private static final Set<String> ELASTIC_NAMES =
+            Set.of("elastane", "elastodiene", "elastolefin", "elastomultiester");
     /** No regenerated cellulose and no cotton is as stiff, GPa. */
     private static final double BAST_MODULUS_GPA = 20;
 
@@ -63,7 +67,7 @@ enum FibreKind {
         if (ACETATE_NAMES.contains(key)) {
             return ACETATE;
         }
-        return key.equals("elastane") ? ELASTANE : ofFamily(fibre);
+        return ELASTIC_NAMES.contains(key) ? ELASTIC : ofFamily(fibre);
     }
 
     /** Share of the blend, percent of mass. */

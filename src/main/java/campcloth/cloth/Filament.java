@@ -15,7 +15,7 @@ final class Filament {
 
     static boolean presumed(Fibre fibre, Weave weave) {
         return switch (FibreKind.of(fibre)) {
-            case SILK, ELASTANE, MINERAL -> true;
+            case SILK, ELASTIC, MINERAL -> true;
             case SYNTHETIC, ACETATE -> weave == Weave.SATIN || weave == Weave.TIGHT_PLAIN || weave == Weave.OPEN_PLAIN;
             case COTTON, BAST, REGENERATED, HAIR, UNNAMED -> false;
         };

@@ -83,7 +83,7 @@ final class Fineness {
             case SILK -> new Span(10, 12, 16);
             case HAIR -> new Span(16, 26, 38);
             case ACETATE, SYNTHETIC -> new Span(9, 14, 22);
-            case ELASTANE -> new Span(20, 50, 110);
+            case ELASTIC -> new Span(20, 50, 110);
             case MINERAL -> new Span(5, 9, 14);
             case UNNAMED -> new Span(9, 18, 45);
         };
@@ -93,7 +93,7 @@ final class Fineness {
         return switch (FibreKind.of(fibre)) {
             case COTTON -> new Span(10, 20, 30);
             case BAST -> new Span(30, 40, 60);
-            case REGENERATED, ACETATE, SYNTHETIC, ELASTANE, MINERAL -> new Span(4, 8, 12);
+            case REGENERATED, ACETATE, SYNTHETIC, ELASTIC, MINERAL -> new Span(4, 8, 12);
             case SILK -> new Span(5, 12, 20);
             case HAIR -> variationOfHairPercent(fibre.key());
             case UNNAMED -> new Span(5, 24, 45);

@@ -19,7 +19,7 @@ final class Shrinkage {
 
     private static final double SYNTHETIC_HOLDS_FROM = 35;
     private static final double HELD = 0.7;
-    private static final Span ELASTANE_PULL = new Span(0, 2.5, 5);
+    private static final Span ELASTIC_PULL = new Span(0, 2.5, 5);
     private static final Span FULLED_HAIR = new Span(0.5, 2, 4);
 
     private Shrinkage() {}
@@ -30,8 +30,8 @@ final class Shrinkage {
 
     static Span weftPercent(Cloth cloth) {
         Span woven = blended(cloth, false).times(weaveFactor(cloth.weave()));
-        if (!cloth.weave().isKnit() && (cloth.stretch() || cloth.blend().percentOf("elastane") > 0)) {
-            woven = woven.plus(ELASTANE_PULL);
+        if (!cloth.weave().isKnit() && (cloth.stretch() || FibreKind.percentIn(cloth.blend(), FibreKind.ELASTIC) > 0)) {
+            woven = woven.plus(ELASTIC_PULL);
         }
         Span finished = woven.times(finishFactor(cloth.finish()));
         return cloth.weave() == Weave.JERSEY ? new Span(finished.low() - 3, finished.mid(), finished.high()) : finished;
@@ -58,7 +58,7 @@ final class Shrinkage {
             case SILK -> new Span(1, 3, 10);
             case HAIR -> new Span(1, 5, 15);
             case ACETATE -> new Span(0, 1.5, 3);
-            case ELASTANE -> new Span(0, 3, 6);
+            case ELASTIC -> new Span(0, 3, 6);
             case SYNTHETIC -> new Span(0, 0.8, 2.5);
             case MINERAL -> new Span(0, 0.1, 0.5);
             case UNNAMED -> new Span(0, 5, 14);
@@ -73,7 +73,7 @@ final class Shrinkage {
             case SILK -> new Span(0, 1.5, 3);
             case HAIR -> new Span(1, 3.5, 12);
             case ACETATE -> new Span(0, 1, 2);
-            case ELASTANE -> new Span(0, 5, 10);
+            case ELASTIC -> new Span(0, 5, 10);
             case SYNTHETIC -> new Span(0, 0.5, 2);
             case MINERAL -> new Span(0, 0.1, 0.5);
             case UNNAMED -> new Span(-1, 3, 12);

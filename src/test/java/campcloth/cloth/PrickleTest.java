@@ -3,24 +3,16 @@ package campcloth.cloth;
 import static campcloth.cloth.Samples.between;
 import static campcloth.cloth.Samples.cloth;
 import static campcloth.cloth.Samples.known;
+import static campcloth.cloth.Samples.rows;
+import static campcloth.cloth.Samples.tries;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import campcloth.fibre.Blend;
 import campcloth.fibre.TestFibres;
 import campcloth.figure.Basis;
-import campcloth.figure.Fault;
 import campcloth.figure.Figure;
-import campcloth.figure.ReferenceTable;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.SplittableRandom;
-import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 class PrickleTest {
@@ -38,32 +30,6 @@ class PrickleTest {
                             - FibreEnds.coarserThan(row.number("toUm"), mean, variation));
             assertThat(part).isBetween(row.number("leastPercent"), row.number("mostPercent"));
         });
-    }
-
-    @Test
-    void theNormalLawMatchesItsPublishedTable() {
-        rows("/published/normal-law.csv", row -> {
-            assertThat(1 - NormalLaw.upperTail(row.number("x"))).isCloseTo(row.number("p"), within(2e-10));
-            assertThat(NormalLaw.upperTail(-row.number("x"))).isCloseTo(row.number("p"), within(2e-10));
-        });
-    }
-
-    @Test
-    void theTailMatchesItsIntegralFarOut() {
-        for (double z = 0; z < 30; z += 0.37) {
-            double integral = tailBySimpson(z);
-            assertThat(NormalLaw.upperTail(z)).as("z %s", z).isCloseTo(integral, within(2e-8 * integral));
-        }
-    }
-
-    @Test
-    void theTailNeverRises() {
-        double last = 1;
-        for (double z = -40; z < 40; z += 0.001) {
-            double tail = NormalLaw.upperTail(z);
-            assertThat(tail).isBetween(0.0, last);
-            last = tail;
-        }
     }
 
     @Test
@@ -89,7 +55,7 @@ class PrickleTest {
 
     @Test
     void coarserWoolNeverHasFewerCoarseEnds() {
-        tries(random -> {
+        tries(SEED, TRIES, random -> {
             double mean = between(random, 10, 60);
             double variation = between(random, 0, 50);
             Figure fine = Prickle.of(wool(mean, variation)).coarseEndsPercent();
@@ -101,7 +67,7 @@ class PrickleTest {
 
     @Test
     void aWiderIntervalOfTheDiameterContainsTheNarrower() {
-        tries(random -> {
+        tries(SEED, TRIES, random -> {
             Cloth cloth = Samples.any(random);
             double mean = between(random, 12, 50);
             double off = between(random, 0, 5);
@@ -114,7 +80,7 @@ class PrickleTest {
 
     @Test
     void blendingWithAFinerFibreNeverRaisesThePureCoarseCloth() {
-        tries(random -> {
+        tries(SEED, TRIES, random -> {
             double percent = between(random, 1, 99);
             double mean = between(random, 24, 45);
             Figure diameter = known(mean - 2, mean, mean + 2);
@@ -211,43 +177,5 @@ class PrickleTest {
         return Estimates.complete(cloth("wool 100", Weave.TWILL, Finish.NONE)
                 .with(Property.FIBRE_DIAMETER_UM, known(meanUm))
                 .with(Property.FIBRE_DIAMETER_CV_PERCENT, known(variationPercent)));
-    }
-
-    /** Q(z) as the integral of the density from z to z + 12, Simpson's rule. */
-    private static double tailBySimpson(double z) {
-        int steps = 60_000;
-        double h = 12.0 / steps;
-        double sum = 0;
-        for (int i = 0; i <= steps; i++) {
-            double x = z + i * h;
-            double weight = i == 0 || i == steps ? 1 : i % 2 == 1 ? 4 : 2;
-            sum += weight * Math.exp(-x * x / 2);
-        }
-        return sum * h / 3 / Math.sqrt(2 * Math.PI);
-    }
-
-    private static void tries(Consumer<SplittableRandom> check) {
-        for (int i = 0; i < TRIES; i++) {
-            long seed = SEED + i;
-            try {
-                check.accept(new SplittableRandom(seed));
-            } catch (AssertionError | RuntimeException failure) {
-                throw new AssertionError("seed " + seed + ": " + failure.getMessage(), failure);
-            }
-        }
-    }
-
-    private static void rows(String file, Consumer<ReferenceTable.Row> check) {
-        List<Fault> faults = new ArrayList<>();
-        try (Reader text = new InputStreamReader(
-                Objects.requireNonNull(PrickleTest.class.getResourceAsStream(file)), StandardCharsets.UTF_8)) {
-            List<ReferenceTable.Row> rows =
-                    ReferenceTable.read(file, text, List.of(), faults).map(row -> row);
-            assertThat(faults).isEmpty();
-            assertThat(rows).isNotEmpty();
-            rows.forEach(check);
-        } catch (IOException broken) {
-            throw new AssertionError(broken);
-        }
     }
 }

@@ -1,11 +1,23 @@
 package campcloth.cloth;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import campcloth.fibre.Blend;
 import campcloth.fibre.TestFibres;
 import campcloth.figure.Basis;
+import campcloth.figure.Fault;
 import campcloth.figure.Figure;
+import campcloth.figure.ReferenceTable;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 
@@ -87,5 +99,48 @@ final class Samples {
 
     static double value(Cloth cloth, Property property) {
         return Estimates.complete(cloth).required(property).value();
+    }
+
+    /** Runs a check on many seeds; tells the seed of the one that fails. */
+    static void tries(long firstSeed, int times, Consumer<SplittableRandom> check) {
+        for (int i = 0; i < times; i++) {
+            long seed = firstSeed + i;
+            try {
+                check.accept(new SplittableRandom(seed));
+            } catch (AssertionError | RuntimeException failure) {
+                throw new AssertionError("seed " + seed + ": " + failure.getMessage(), failure);
+            }
+        }
+    }
+
+    static void everyCombination(Consumer<Cloth> check) {
+        for (Weave weave : Weave.values()) {
+            for (Finish finish : Finish.values()) {
+                for (Surface surface : Surface.values()) {
+                    for (Blend blend : BLENDS) {
+                        check.accept(cloth(blend, weave, surface, finish));
+                    }
+                }
+            }
+        }
+    }
+
+    /** The rows of a reference file, none of which may be broken. */
+    static void rows(String file, Consumer<ReferenceTable.Row> check) {
+        List<Fault> faults = new ArrayList<>();
+        try (Reader text = new InputStreamReader(
+                Objects.requireNonNull(Samples.class.getResourceAsStream(file)), StandardCharsets.UTF_8)) {
+            List<ReferenceTable.Row> rows =
+                    ReferenceTable.read(file, text, List.of(), faults).map(row -> row);
+            assertThat(faults).isEmpty();
+            assertThat(rows).isNotEmpty();
+            rows.forEach(check);
+        } catch (IOException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
+    static String words(Cloth cloth) {
+        return cloth.blend().words() + ", " + cloth.weave() + ", " + cloth.surface() + ", " + cloth.finish();
     }
 }
