@@ -37,25 +37,13 @@ public final class LabelReader {
     /** The composition that the label states, or why and where it cannot be read safely. */
     public LabelReading read(String text) {
         if (text.length() > MOST_CHARACTERS) {
-            return new LabelReading.NotRead(
-                    "the text has " + text.length() + " characters",
-                    MOST_CHARACTERS,
-                    text.length(),
-                    Shown.excerpt(text, MOST_CHARACTERS, text.length()),
-                    "give only what the label says about fibre content, at most " + MOST_CHARACTERS + " characters",
-                    List.of());
+            return tooLong(text);
         }
         Set<String> notes = new LinkedHashSet<>();
         try {
             return read(LabelGrammar.parts(text, vocabulary.lexicon(), notes), notes);
         } catch (Unreadable place) {
-            return new LabelReading.NotRead(
-                    place.because(),
-                    place.from(),
-                    place.to(),
-                    Shown.excerpt(text, place.from(), place.to()),
-                    place.remedy(),
-                    place.readings());
+            return notRead(text, place);
         }
     }
 
@@ -64,5 +52,25 @@ public final class LabelReader {
             notes.add(CLEAN);
         }
         return new LabelReading.Read(parts, List.copyOf(notes));
+    }
+
+    private static LabelReading notRead(String text, Unreadable place) {
+        return new LabelReading.NotRead(
+                place.because(),
+                place.from(),
+                place.to(),
+                Shown.excerpt(text, place.from(), place.to()),
+                place.remedy(),
+                place.readings());
+    }
+
+    private static LabelReading tooLong(String text) {
+        return new LabelReading.NotRead(
+                "the text has " + text.length() + " characters",
+                MOST_CHARACTERS,
+                text.length(),
+                Shown.excerpt(text, MOST_CHARACTERS, text.length()),
+                "give only what the label says about fibre content, at most " + MOST_CHARACTERS + " characters",
+                List.of());
     }
 }

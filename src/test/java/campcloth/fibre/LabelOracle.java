@@ -23,6 +23,7 @@ final class LabelOracle {
 
     private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*(?:'\\p{L}[\\p{L}\\p{M}]*)*");
     private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d%)])\\.\\d+|\\d+(?:[.,]\\d+)?");
+    private static final Pattern JOINT = Pattern.compile("[ \\t]*[-/]?\\s*");
     private static final Set<String> NAMES = Set.of("FIBRE", "CODE", "US_NAME", "OTHER", "UNKNOWN", "PAIR");
     private static final int MOST_WORDS = 8;
 
@@ -104,12 +105,14 @@ final class LabelOracle {
 
     private Optional<CSVRecord> row(String text, List<int[]> places, int at, int length) {
         StringBuilder phrase = new StringBuilder();
+        boolean stroke = false;
         for (int i = at; i < at + length; i++) {
             if (i > at) {
                 String between = text.substring(places.get(i - 1)[1], places.get(i)[0]);
-                if (!between.matches("[ \\t]*-?[\\s]*")) {
+                if (!JOINT.matcher(between).matches()) {
                     return Optional.empty();
                 }
+                stroke |= between.contains("/");
                 phrase.append(' ');
             }
             phrase.append(text, places.get(i)[0], places.get(i)[1]);

@@ -56,8 +56,10 @@ public final class Lexicon {
     Optional<Match> longest(List<Token> tokens, int at) {
         StringBuilder phrase = new StringBuilder();
         Optional<Match> longest = Optional.empty();
+        boolean stroke = false;
         int next = at;
         for (int words = 1; words <= mostWords; words++) {
+            stroke |= words > 1 && next < tokens.size() && tokens.get(next).isSign("/");
             int word = words == 1 ? at : afterJoint(tokens, next);
             if (word >= tokens.size() || !tokens.get(word).isWord()) {
                 break;
@@ -66,17 +68,18 @@ public final class Lexicon {
                     .append(Tokens.folded(tokens.get(word).text()));
             next = word + 1;
             Entry entry = byWord.get(phrase.toString());
-            if (entry != null) {
+            if (entry != null && (!stroke || entry.kind() == WordKind.PAIR)) {
                 longest = Optional.of(new Match(entry, next));
             }
         }
         return longest;
     }
 
-    /** The words of a phrase may be joined by a hyphen or broken over lines. */
+    /** The words of a phrase may be joined by a hyphen or broken over lines; those of a pair also by a stroke. */
     private static int afterJoint(List<Token> tokens, int at) {
         int after = at;
-        if (after < tokens.size() && tokens.get(after).isSign("-")) {
+        if (after < tokens.size()
+                && (tokens.get(after).isSign("-") || tokens.get(after).isSign("/"))) {
             after++;
         }
         while (after < tokens.size() && tokens.get(after).isSign("\n")) {

@@ -8,8 +8,8 @@ import java.util.Set;
 
 /**
  * Splits a label into the compositions of its parts. The name of a part stands before its composition; several names joined
- * together share one. A name that follows an unnamed composition must be set off before and not after it, or it might as well
- * name what went before: such a label is refused.
+ * together share one. A name that follows an unnamed composition must be tied to what comes after it, by a colon or by being
+ * set off from what went before, or it might as well name the latter: such a label is refused.
  */
 final class Sections {
 
@@ -118,9 +118,7 @@ final class Sections {
     }
 
     private void refuseUnlessLeading(int at, int next) {
-        boolean setOff = isSign(at - 1, SET_OFF);
-        boolean leads = next < pieces.size() && (!(pieces.get(next) instanceof Piece.Sign) || isSign(next, LEADS));
-        if (!setOff || !leads) {
+        if (!leads(at, next)) {
             Piece name = pieces.get(at);
             throw new Unreadable(
                     name.from(),
@@ -131,7 +129,26 @@ final class Sections {
         }
     }
 
+    private boolean leads(int at, int next) {
+        int breaksBefore = breaks(at - 1, -1);
+        int breaksAfter = breaks(next, 1);
+        boolean setOff = isSign(at - 1, SET_OFF);
+        boolean tied = next < pieces.size() && (!(pieces.get(next) instanceof Piece.Sign) || isSign(next, LEADS));
+        return isSign(next, ":") || (setOff && tied) || (breaksBefore > breaksAfter && breaksAfter > 0);
+    }
+
+    private int breaks(int at, int step) {
+        int breaks = 0;
+        while (isSign(at + breaks * step, "\n")) {
+            breaks++;
+        }
+        return breaks;
+    }
+
     private boolean isSign(int at, String signs) {
-        return pieces.get(at) instanceof Piece.Sign sign && signs.contains(sign.text());
+        return at >= 0
+                && at < pieces.size()
+                && pieces.get(at) instanceof Piece.Sign sign
+                && signs.contains(sign.text());
     }
 }

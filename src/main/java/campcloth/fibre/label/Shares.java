@@ -1,6 +1,5 @@
 package campcloth.fibre.label;
 
-import campcloth.fibre.Fibre;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,12 +49,7 @@ final class Shares {
                         .filter(k -> k == WordKind.FIBRE || k == WordKind.CODE || k == WordKind.US_NAME)
                         .isPresent();
         if (!oneFibre || !all || items.size() > 2) {
-            throw new Unreadable(
-                    word.from(),
-                    word.to(),
-                    "'" + word.entry().word() + "' may only stand with a single fibre (Regulation (EU) No 1007/2011,"
-                            + " Article 7)",
-                    "give every fibre with its share, or the one fibre alone");
+            throw Misfit.pure(word);
         }
         return List.of(new Share(names.get(0).fibre(), HUNDRED));
     }
@@ -92,11 +86,7 @@ final class Shares {
         }
         for (int i = 1; i < items.size(); i += 2) {
             if (items.get(i).gap() + (inTurns ? 0 : 1) > closest) {
-                throw new Unreadable(
-                        items.get(i - 1).from(),
-                        items.get(i).to(),
-                        "the punctuation leaves open which number goes with which fibre",
-                        "write each share with its fibre, such as 60 % cotton, 40 % polyester");
+                throw Misfit.punctuation(items.get(i - 1), items.get(i));
             }
         }
     }
@@ -110,7 +100,7 @@ final class Shares {
         }
         int firstNumber = numbersFirst ? 0 : half;
         if (!grouped || !isRatio(items.subList(firstNumber, firstNumber + half))) {
-            throw misfit();
+            throw Misfit.among(items);
         }
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < half; i++) {
@@ -133,8 +123,6 @@ final class Shares {
     private List<Share> pairByRatio() {
         Item pair = items.stream().filter(Item::isPair).findFirst().orElseThrow();
         List<Item> numbers = items.stream().filter(Item::isAmount).toList();
-        Fibre first = pair.fibres().get(0);
-        Fibre second = pair.fibres().get(1);
         boolean together =
                 items.size() == 3 && numbers.size() == 2 && !items.get(1).isPair() && isRatio(numbers);
         if (!together
@@ -142,67 +130,14 @@ final class Shares {
                                 .percent()
                                 .compareTo(share(pair, numbers.get(1)).percent())
                         < 0) {
-            throw new Unreadable(
-                    pair.from(),
-                    pair.to(),
-                    "'" + pair.word() + "' does not say how much of each fibre there is",
-                    "write both shares, such as 65 % " + first.name() + ", 35 % " + second.name(),
-                    List.of(
-                            "more " + first.name() + " than " + second.name(),
-                            "more " + second.name() + " than " + first.name()));
+            throw Misfit.pair(pair);
         }
         return List.of(
-                new Share(first, share(pair, numbers.get(0)).percent()),
-                new Share(second, share(pair, numbers.get(1)).percent()));
+                share(pair, numbers.get(0)),
+                new Share(pair.fibres().get(1), share(pair, numbers.get(1)).percent()));
     }
 
     private static Share share(Item name, Item amount) {
         return new Share(name.fibre(), amount.percent().orElseThrow());
-    }
-
-    private Unreadable misfit() {
-        for (int i = 1; i < items.size(); i++) {
-            if (items.get(i).isAmount() && items.get(i - 1).isAmount()) {
-                return twoNumbers(items.get(i - 1), items.get(i));
-            }
-        }
-        boolean numberFirst = items.get(0).isAmount();
-        for (int i = 1; i < items.size(); i++) {
-            if (!items.get(i).isAmount() && !items.get(i - 1).isAmount()) {
-                return nameAlone(items.get(numberFirst ? i : i - 1));
-            }
-        }
-        Item last = items.get(items.size() - 1);
-        return last.isAmount() ? numberAlone(last) : nameAlone(last);
-    }
-
-    private static Unreadable twoNumbers(Item first, Item second) {
-        if (second.signs().equals("-")) {
-            return new Unreadable(
-                    first.from(),
-                    second.to(),
-                    "a range leaves the share open",
-                    "write the shares on the label; a ratio is written with a stroke, such as 65/35");
-        }
-        return new Unreadable(
-                first.from(),
-                second.to(),
-                "two numbers stand together without a fibre between them",
-                "write each share with its fibre; a ratio needs as many fibres as numbers, such as 65/35 polyester/cotton");
-    }
-
-    private static Unreadable numberAlone(Item number) {
-        return new Unreadable(
-                number.from(), number.to(), "no fibre stands with this number", "write the fibre that has this share");
-    }
-
-    private Unreadable nameAlone(Item name) {
-        return new Unreadable(
-                name.from(),
-                name.to(),
-                "no share stands with '" + name.word() + "'",
-                items.size() == 1
-                        ? "write 100 % " + name.word() + " where the cloth is of nothing else"
-                        : "write the share of every fibre");
     }
 }

@@ -104,7 +104,8 @@ final class Tokens {
                     "a share cannot be negative",
                     "take the minus sign out, or put a space after a dash that only separates");
         }
-        return add(Token.Sort.SIGN, at, at + 1, sign);
+        boolean secondHalfOfBreak = at > 0 && text.charAt(at) == '\n' && text.charAt(at - 1) == '\r';
+        return secondHalfOfBreak ? at + 1 : add(Token.Sort.SIGN, at, at + 1, sign);
     }
 
     private int add(Token.Sort sort, int from, int to, String normal) {
