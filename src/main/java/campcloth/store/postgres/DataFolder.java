@@ -113,7 +113,7 @@ record DataFolder(Path root) {
         return Files.createTempDirectory(root, whole.getFileName() + UNFINISHED, privately(root, "rwx------"));
     }
 
-    /** Removes what a killed application left half made. Only for the holder of the lock. */
+    /** Removes what a killed application left half made. For the holder of the lock, once no program works on it. */
     void sweep() throws IOException {
         for (Path leftover : matching("*" + UNFINISHED + "*")) {
             FileSystemUtils.deleteRecursively(leftover);
