@@ -50,7 +50,10 @@ record Cluster(DataFolder folder, int major) {
             return;
         }
         for (Path other : folder.matching("postgres-*")) {
-            throw madeBy(other.getFileName().toString().substring("postgres-".length()), other);
+            String version = other.getFileName().toString().substring("postgres-".length());
+            if (version.matches("\\d+")) {
+                throw madeBy(version, other);
+            }
         }
     }
 

@@ -58,13 +58,20 @@ record DataFolder(Path root) {
     }
 
     private static Path wanted(String configured) {
-        Path home = Path.of(System.getProperty("user.home"));
+        Path home = home();
         String given = configured.strip();
         if (given.isEmpty()) {
             return home.resolve(".campcloth").toAbsolutePath().normalize();
         }
         Path path = given.startsWith("~/") ? home.resolve(given.substring(2)) : Path.of(given);
         return path.toAbsolutePath().normalize();
+    }
+
+    /** An account without an entry of its own, as in a container, has its home in the environment alone. */
+    private static Path home() {
+        Path known = Path.of(System.getProperty("user.home"));
+        String other = System.getenv("HOME");
+        return Files.isDirectory(known) || other == null ? known : Path.of(other);
     }
 
     /** The program that starts the server hands the path to a shell, in double quotes. */
@@ -113,7 +120,7 @@ record DataFolder(Path root) {
         return Files.createTempDirectory(root, whole.getFileName() + UNFINISHED, privately(root, "rwx------"));
     }
 
-    /** Removes what a killed application left half made. Only for the holder of the lock. */
+    /** Removes what a killed application left half made. For the holder of the lock, once no program works on it. */
     void sweep() throws IOException {
         for (Path leftover : matching("*" + UNFINISHED + "*")) {
             FileSystemUtils.deleteRecursively(leftover);

@@ -22,7 +22,7 @@ import org.slf4j.LoggerFactory;
 record Orphan(DataFolder folder, Path cluster) {
 
     private static final Logger LOG = LoggerFactory.getLogger(Orphan.class);
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final long POLL_MILLIS = 50;
 
     /** Leaves no server on the cluster, nor a file that claims one. */
@@ -86,7 +86,10 @@ record Orphan(DataFolder folder, Path cluster) {
         }
     }
 
-    /** A server that was killed itself leaves helpers for a moment, which must not meet the next server. */
+    /**
+     * A server that was killed itself leaves helpers for a moment, which must not meet the next server; an application
+     * killed while it made the database leaves a program that goes on making it.
+     */
     private void awaitLeftovers() {
         long end = System.nanoTime() + PATIENCE.toNanos();
         String leftovers = leftovers();

@@ -50,10 +50,10 @@ final class OwnPostgres implements AutoCloseable {
         Binaries binaries = Binaries.onClassPath();
         Cluster cluster = new Cluster(folder, binaries.major());
         cluster.refuseOtherMajor();
-        folder.sweep();
         Secret secret = Secret.of(folder, cluster.path());
         Programs programs = binaries.unpacked(folder, prefix);
         new Orphan(folder, cluster.path()).clear(programs);
+        folder.sweep();
         cluster.makeIfMissing(programs);
         Server server = Server.start(programs, cluster, ServerLog.in(folder), port);
         try {

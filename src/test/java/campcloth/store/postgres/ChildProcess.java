@@ -54,8 +54,9 @@ record ChildProcess(Process process, BufferedReader output) implements AutoClose
         return output.lines().toList();
     }
 
+    /** By its handle, which leaves what it said to be read. */
     void kill() throws InterruptedException {
-        process.destroyForcibly();
+        process.toHandle().destroyForcibly();
         if (!process.waitFor(30, TimeUnit.SECONDS)) {
             throw new AssertionError("the child outlived its killing");
         }

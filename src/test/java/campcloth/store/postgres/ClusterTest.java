@@ -46,7 +46,7 @@ class ClusterTest {
 
     @Test
     void aClusterWithoutItsVersionIsRefusedAsDamaged() throws IOException {
-        Path cluster = folder.data().resolve("postgres-18");
+        Path cluster = folder.cluster();
         Files.createDirectories(cluster.resolve("base"));
         assertThatThrownBy(folder::start)
                 .isInstanceOf(DatabaseUnavailable.class)

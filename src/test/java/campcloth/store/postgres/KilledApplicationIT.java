@@ -49,7 +49,7 @@ class KilledApplicationIT {
             server.destroyForcibly();
             application.kill();
             long acknowledged = lastAcknowledged(application);
-            assertThat(folder.data().resolve("postgres-18/postmaster.pid")).exists();
+            assertThat(folder.cluster().resolve("postmaster.pid")).exists();
             everyRowIsThereUpTo(acknowledged);
         }
     }
@@ -61,7 +61,7 @@ class KilledApplicationIT {
             Thread.sleep(200);
             application.kill();
         }
-        assertThat(folder.data().resolve("postgres-18")).doesNotExist();
+        assertThat(folder.cluster()).doesNotExist();
         try (OwnPostgres postgres = folder.start()) {
             assertThat(answer(postgres, "select 1")).isEqualTo("1");
         }
@@ -75,7 +75,7 @@ class KilledApplicationIT {
             Thread.sleep(200);
             application.kill();
         }
-        assertThat(folder.data().resolve("bin-18.6")).doesNotExist();
+        assertThat(folder.programs()).doesNotExist();
         try (OwnPostgres postgres = folder.start()) {
             assertThat(answer(postgres, "select 1")).isEqualTo("1");
         }
@@ -89,7 +89,7 @@ class KilledApplicationIT {
             application.process().destroy();
             assertThat(application.process().waitFor(60, TimeUnit.SECONDS)).isTrue();
         }
-        assertThat(folder.data().resolve("postgres-18/postmaster.pid")).doesNotExist();
+        assertThat(folder.cluster().resolve("postmaster.pid")).doesNotExist();
         assertThat(Files.readAllLines(folder.data().resolve("log/postgres.log")))
                 .last()
                 .asString()
@@ -114,7 +114,7 @@ class KilledApplicationIT {
     }
 
     private ProcessHandle server() throws IOException {
-        Path pidFile = folder.data().resolve("postgres-18/postmaster.pid");
+        Path pidFile = folder.cluster().resolve("postmaster.pid");
         return ProcessHandle.of(
                         Long.parseLong(Files.readAllLines(pidFile).get(0).strip()))
                 .orElseThrow();

@@ -53,7 +53,7 @@ class OwnPostgresConfigurationTest {
         assertThatThrownBy(() -> DriverManager.getConnection(url.get(), "campcloth", ""))
                 .isInstanceOf(SQLException.class)
                 .hasMessageContaining("refused");
-        assertThat(folder.data().resolve("postgres-18/postmaster.pid")).doesNotExist();
+        assertThat(folder.cluster().resolve("postmaster.pid")).doesNotExist();
     }
 
     @Test

@@ -86,8 +86,8 @@ class OwnPostgresTest {
         assertThat(permissions(folder.data())).isEqualTo("rwx------");
         assertThat(permissions(folder.data().resolve("secret"))).isEqualTo("rw-------");
         assertThat(permissions(folder.data().resolve("campcloth.lock"))).isEqualTo("rw-------");
-        assertThat(permissions(folder.data().resolve("postgres-18"))).isEqualTo("rwx------");
-        assertThat(permissions(folder.data().resolve("bin-18.6"))).isEqualTo("rwx------");
+        assertThat(permissions(folder.cluster())).isEqualTo("rwx------");
+        assertThat(permissions(folder.programs())).isEqualTo("rwx------");
     }
 
     @ParameterizedTest

@@ -53,7 +53,7 @@ class RestartTest {
         OwnPostgres postgres = folder.start();
         String url = postgres.url();
         postgres.close();
-        assertThat(folder.data().resolve("postgres-18/postmaster.pid")).doesNotExist();
+        assertThat(folder.cluster().resolve("postmaster.pid")).doesNotExist();
         assertThatThrownBy(() -> DriverManager.getConnection(url, Settings.USER, postgres.password()))
                 .isInstanceOf(SQLException.class)
                 .hasMessageContaining("refused");
@@ -76,7 +76,7 @@ class RestartTest {
     void anotherPostgresWhoGotTheOldNumberIsLeftAlone() throws Exception {
         try (TestFolder elsewhere = TestFolder.fresh();
                 OwnPostgres other = elsewhere.start()) {
-            String pid = Files.readAllLines(elsewhere.data().resolve("postgres-18/postmaster.pid"))
+            String pid = Files.readAllLines(elsewhere.cluster().resolve("postmaster.pid"))
                     .get(0);
             claim(pid);
             startsWithItsData();
@@ -114,7 +114,7 @@ class RestartTest {
         Path old = Files.createDirectories(folder.data().resolve("bin-18.1/bin"));
         startsWithItsData();
         assertThat(old).doesNotExist();
-        assertThat(folder.data().resolve("bin-18.6/bin/postgres")).exists();
+        assertThat(folder.programs().resolve("bin/postgres")).exists();
     }
 
     @Test
@@ -156,7 +156,7 @@ class RestartTest {
 
     @Test
     void aServerThatCannotStartSaysWhyInOneSentence() throws Exception {
-        Path access = folder.data().resolve("postgres-18/pg_hba.conf");
+        Path access = folder.cluster().resolve("pg_hba.conf");
         String good = Files.readString(access);
         Files.writeString(access, "nonsense\n");
         assertThatThrownBy(folder::start)
@@ -169,7 +169,7 @@ class RestartTest {
     }
 
     private static void claim(String firstLine) throws IOException {
-        Path cluster = folder.data().resolve("postgres-18");
+        Path cluster = folder.cluster();
         Files.writeString(
                 cluster.resolve("postmaster.pid"), firstLine + "\n" + cluster + "\n1700000000\n5432\n\n127.0.0.1\n");
     }

@@ -18,6 +18,14 @@ record TestFolder(Path path) implements AutoCloseable {
         return path.resolve("data");
     }
 
+    Path cluster() {
+        return data().resolve("postgres-" + Binaries.onClassPath().major());
+    }
+
+    Path programs() {
+        return data().resolve("bin-" + Binaries.onClassPath().version());
+    }
+
     OwnPostgres start() {
         return OwnPostgres.start(data().toString(), 0);
     }
