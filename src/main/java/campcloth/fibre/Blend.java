@@ -21,6 +21,9 @@ public record Blend(List<Share> shares) {
     public record Share(Fibre fibre, double percent) {
 
         public Share {
+            if (percent > 100 && percent <= 100 + SUM_TOLERANCE_PERCENT) {
+                percent = 100;
+            }
             if (!(percent > 0 && percent <= 100)) {
                 throw Refused.of(
                         "percent", "is " + Words.number(percent), "give a share above 0 and at most 100 percent");

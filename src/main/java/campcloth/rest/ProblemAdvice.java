@@ -32,7 +32,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ProblemDetail refused(Refused refused) {
         return Problems.fields(
-                HttpStatus.UNPROCESSABLE_ENTITY,
+                HttpStatus.UNPROCESSABLE_CONTENT,
                 "refused",
                 "A value cannot be used",
                 refused.refusals().stream().map(FieldError::of).toList());

@@ -71,7 +71,17 @@ class ClothRow implements Persistable<String> {
         changedAt = now;
     }
 
-    void remove(RemovedBy by, long newTick, Instant now) {
+    void removeByUser(long newTick, Instant now) {
+        remove(RemovedBy.USER, newTick, now);
+    }
+
+    /** Takes the row out because its catalogue no longer has it; another catalogue may bring it back. */
+    void removeByCatalogue(long newTick, Instant now) {
+        remove(RemovedBy.CATALOGUE, newTick, now);
+        catalogueDigest = null;
+    }
+
+    private void remove(RemovedBy by, long newTick, Instant now) {
         removedBy = by;
         tick = newTick;
         changedAt = now;

@@ -85,7 +85,7 @@ class ClothsInPostgres implements Cloths {
     @Transactional
     public Change remove(String id, long expectedVersion) {
         long tick = rows.nextTick();
-        return changed(id, expectedVersion, row -> row.remove(ClothRow.RemovedBy.USER, tick, clock.instant()));
+        return changed(id, expectedVersion, row -> row.removeByUser(tick, clock.instant()));
     }
 
     /** The clock's lock is held by now, so nobody else changes a cloth between the look and the write. */

@@ -3,8 +3,8 @@ package campcloth.fire.model;
 import java.util.List;
 
 /**
- * Joins the two axes with the exposure. The class of the cloth is the worse of its two classes, and a fifth where both stand at
- * the top; the matrix turns it with the class of the exposure into a level 0 to 3. Where hands or sleeves reach the flame,
+ * Joins the two axes with the exposure. The class of the cloth is the worse of its two classes, with two more beyond the
+ * top; the matrix turns it with the class of the exposure into a level 0 to 3. Where hands or sleeves reach the flame,
  * anything that melts gives at least level 2. The hazard lies in the quarter of 0 to 100 that belongs to the level, the higher
  * the more of each axis and of the exposure there is: so it never falls where one of them rises, and never contradicts the level.
  *
@@ -13,13 +13,17 @@ import java.util.List;
  */
 public final class HazardMatrix {
 
-    /** Rows: exposure none, sparks, radiant heat, contact, unbearable heat. Columns: class 0 to 5 of the cloth. */
+    /**
+     * Rows: exposure none, sparks, radiant heat, contact, unbearable heat. Columns: class 0 to 4 of the cloth; 5, where it melts
+     * with class 4 or spreads beyond what makes class 4; 6, where both axes stand at class 4. So plain linen or cotton of
+     * ordinary weight in a loose garment asks for care at the cooking fire, light or raised cloth is not for it.
+     */
     private static final List<List<Integer>> LEVELS = List.of(
-            List.of(0, 0, 0, 0, 0, 0),
-            List.of(0, 0, 1, 1, 1, 2),
-            List.of(0, 0, 1, 1, 2, 3),
-            List.of(1, 1, 1, 2, 3, 3),
-            List.of(3, 3, 3, 3, 3, 3));
+            List.of(0, 0, 0, 0, 0, 0, 0),
+            List.of(0, 0, 1, 1, 1, 1, 2),
+            List.of(0, 0, 1, 1, 2, 2, 3),
+            List.of(1, 1, 1, 2, 2, 3, 3),
+            List.of(3, 3, 3, 3, 3, 3, 3));
 
     private static final int CONTACT = 3;
     private static final int TOP_CLASS = 4;
@@ -58,7 +62,12 @@ public final class HazardMatrix {
     }
 
     private static int clothClass(double spread, double melt) {
-        int worse = Math.max(axisClass(spread), axisClass(melt));
-        return Math.min(axisClass(spread), axisClass(melt)) >= TOP_CLASS ? TOP_CLASS + 1 : worse;
+        if (axisClass(spread) >= TOP_CLASS && axisClass(melt) >= TOP_CLASS) {
+            return TOP_CLASS + 2;
+        }
+        if (axisClass(melt) >= TOP_CLASS || spread >= Spread.BEYOND_TOP) {
+            return TOP_CLASS + 1;
+        }
+        return Math.max(axisClass(spread), axisClass(melt));
     }
 }

@@ -29,6 +29,9 @@ public final class Spread {
     private static final int POINTS_ABOVE_TOP = 4;
     private static final double CLASS_WIDTH = 20;
 
+    /** From here on there are more points than the top class needs. */
+    static final double BEYOND_TOP = CLASS_WIDTH * (TOP_CLASS + 1.0 / POINTS_ABOVE_TOP);
+
     private Spread() {}
 
     /**

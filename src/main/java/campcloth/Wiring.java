@@ -1,0 +1,34 @@
+package campcloth;
+
+import campcloth.advice.Adviser;
+import campcloth.fibre.Fibres;
+import campcloth.fibre.LabelReader;
+import campcloth.fibre.LabelVocabulary;
+import campcloth.fire.FireAdvice;
+import campcloth.fire.FireRules;
+import campcloth.plan.CuttingPlanner;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** Puts the plain classes of the core together; the edges are found by the framework. */
+@Configuration
+class Wiring {
+
+    /** Time for one layout: what a person waits for without noticing. */
+    private static final double LAYOUT_SECONDS = 0.3;
+
+    @Bean
+    LabelReader labelReader(LabelVocabulary vocabulary) {
+        return new LabelReader(vocabulary);
+    }
+
+    @Bean
+    Adviser adviser(Fibres fibres) {
+        return new Adviser(new FireAdvice(new FireRules(fibres)));
+    }
+
+    @Bean
+    CuttingPlanner cuttingPlanner() {
+        return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+}

@@ -1,0 +1,52 @@
+package campcloth.advice;
+
+import static campcloth.figure.Words.fixed;
+
+import campcloth.cloth.Property;
+import campcloth.fire.FireReason;
+import campcloth.fire.SpellHazard;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How far from burning? 100 less the hazard at the worst fire of the event. The verdict is not made here but by the gate. */
+final class Fire implements Criterion {
+
+    private static final String UNIT = "hazard of 100";
+    private static final int REASONS = 3;
+
+    @Override
+    public String name() {
+        return "fire";
+    }
+
+    @Override
+    public double share() {
+        return 0.2;
+    }
+
+    @Override
+    public Assessment assess(Facts facts) {
+        double hazard = facts.fire().hazard();
+        return new Assessment(
+                name(),
+                100 - hazard,
+                100 - hazard,
+                100 - hazard,
+                Optional.of(new Quantity(hazard, hazard, hazard)),
+                UNIT,
+                facts.fire()
+                        .worst()
+                        .map(Fire::because)
+                        .orElse("No open fire was named. Near any fire, ask again with it."),
+                facts.basis(Property.WEIGHT_GSM));
+    }
+
+    private static String because(SpellHazard worst) {
+        return "At the fire in \"" + worst.spell() + "\": " + worst.hazard().grade() + ", hazard "
+                + fixed(worst.hazard().hazard(), 0) + " of 100. "
+                + worst.hazard().reasons().stream()
+                        .limit(REASONS)
+                        .map(FireReason::sentence)
+                        .collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,33 @@
+package campcloth.advice;
+
+import campcloth.fire.RuleOutcome;
+import java.util.List;
+
+/**
+ * A cloth as judged.
+ *
+ * @param candidate the cloth
+ * @param verdict the gate: comes before any score
+ * @param score 0 to 100, the shares of the criteria summed
+ * @param scoreLow the same at the unfavourable ends of all figures
+ * @param scoreHigh the same at the favourable ends
+ * @param criteria what each criterion says, always all of them
+ * @param warnings what to heed, most urgent first
+ * @param rules what each rule says
+ */
+public record Judged(
+        Candidate candidate,
+        Verdict verdict,
+        double score,
+        double scoreLow,
+        double scoreHigh,
+        List<Assessment> criteria,
+        List<Warning> warnings,
+        List<RuleOutcome> rules) {
+
+    public Judged {
+        criteria = List.copyOf(criteria);
+        warnings = List.copyOf(warnings);
+        rules = List.copyOf(rules);
+    }
+}

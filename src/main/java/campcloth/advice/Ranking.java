@@ -1,0 +1,31 @@
+package campcloth.advice;
+
+import campcloth.comfort.SpellNeeds;
+import campcloth.comfort.Wardrobe;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The cloths judged, best first: by verdict, then by score, so that no score carries a cloth past a stricter verdict.
+ *
+ * @param judged the cloths
+ * @param needs what each spell asks of clothing
+ * @param wardrobe what is presumed to be worn besides
+ * @param cautions what to bear in mind with all of them
+ */
+public record Ranking(List<Judged> judged, List<SpellNeeds> needs, Wardrobe wardrobe, List<String> cautions) {
+
+    private static final Comparator<Judged> BEST_FIRST = Comparator.comparing(Judged::verdict)
+            .thenComparing(Comparator.comparingDouble(Judged::score).reversed())
+            .thenComparing(j -> j.candidate().id());
+
+    public Ranking {
+        judged = judged.stream().sorted(BEST_FIRST).toList();
+        needs = List.copyOf(needs);
+        cautions = List.copyOf(cautions);
+    }
+
+    public long count(Verdict verdict) {
+        return judged.stream().filter(j -> j.verdict() == verdict).count();
+    }
+}

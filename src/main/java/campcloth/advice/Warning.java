@@ -1,0 +1,18 @@
+package campcloth.advice;
+
+/**
+ * Something to heed.
+ *
+ * @param code what it is about, one word
+ * @param severity how urgent it is
+ * @param text whole sentences
+ */
+public record Warning(String code, Severity severity, String text) {
+
+    /** How urgent, from least to most. */
+    public enum Severity {
+        NOTE,
+        CAUTION,
+        STOP
+    }
+}

@@ -1,0 +1,169 @@
+package campcloth.rest;
+
+import campcloth.advice.Assessment;
+import campcloth.advice.Judged;
+import campcloth.advice.Quantity;
+import campcloth.advice.Ranking;
+import campcloth.advice.Verdict;
+import campcloth.advice.Warning;
+import campcloth.comfort.Reading;
+import campcloth.comfort.SpellNeeds;
+import campcloth.comfort.Wardrobe;
+import campcloth.event.SafetyRule.Authority;
+import campcloth.figure.Basis;
+import campcloth.fire.RuleOutcome;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The cloths ranked, with what the ranking rests on. */
+@Schema(description = "Best first; every cloth that is ruled out comes after all that are not")
+record AdviceAnswer(
+        List<Ranked> ranking,
+        Considered considered,
+
+        @Schema(description = "what was presumed because nobody said otherwise")
+        List<String> presumed,
+
+        @Schema(description = "what each spell asks of the clothing")
+        List<SpellBody> spells,
+
+        List<String> cautions) {
+
+    /** A cloth with its verdict, score and reasons. */
+    record Ranked(
+            ClothName cloth,
+            Verdict verdict,
+            double score,
+            double scoreLow,
+            double scoreHigh,
+            List<CriterionBody> criteria,
+            List<Warning> warnings,
+            List<RuleBody> rulesApplied) {
+
+        static Ranked of(Judged judged) {
+            return new Ranked(
+                    new ClothName(
+                            judged.candidate().id(),
+                            judged.candidate().cloth().name(),
+                            ShareBody.of(judged.candidate().cloth().blend())),
+                    judged.verdict(),
+                    Rounded.to(judged.score(), 1),
+                    Rounded.to(judged.scoreLow(), 1),
+                    Rounded.to(judged.scoreHigh(), 1),
+                    judged.criteria().stream().map(CriterionBody::of).toList(),
+                    judged.warnings(),
+                    judged.rules().stream().map(RuleBody::of).toList());
+        }
+    }
+
+    /** Which cloth. */
+    record ClothName(String id, String name, List<ShareBody> blend) {}
+
+    /** What one criterion says. */
+    record CriterionBody(
+            @Schema(description = "warmth, heat, breathability, itch, fire or weight")
+            String criterion,
+
+            @Schema(description = "0 worst to 100 best") double score,
+            double scoreLow,
+            double scoreHigh,
+
+            @Schema(description = "the computed quantity; null where no model holds") @Nullable
+            Double value,
+
+            @Nullable Double low,
+            @Nullable Double high,
+            String unit,
+            String because,
+
+            @Schema(description = "weakest basis of the figures that went in")
+            Basis basis) {
+
+        static CriterionBody of(Assessment assessment) {
+            Quantity quantity = assessment.quantity().orElse(null);
+            return new CriterionBody(
+                    assessment.criterion(),
+                    Rounded.to(assessment.score(), 1),
+                    Rounded.to(assessment.scoreLow(), 1),
+                    Rounded.to(assessment.scoreHigh(), 1),
+                    quantity == null ? null : Rounded.to(quantity.value(), 3),
+                    quantity == null ? null : Rounded.to(quantity.low(), 3),
+                    quantity == null ? null : Rounded.to(quantity.high(), 3),
+                    assessment.unit(),
+                    assessment.because(),
+                    assessment.basis());
+        }
+    }
+
+    /** What a rule says of a cloth. */
+    record RuleBody(Authority authority, RuleOutcome.Outcome outcome, String statement, String because) {
+
+        static RuleBody of(RuleOutcome outcome) {
+            return new RuleBody(outcome.authority(), outcome.outcome(), outcome.statement(), outcome.because());
+        }
+    }
+
+    /** How many cloths were judged and what became of them. */
+    record Considered(int cloths, long suitable, long caution, long ruledOut) {}
+
+    /** A spell as it was computed with. */
+    record SpellBody(
+            String name,
+            double hours,
+            double airC,
+            double radiantC,
+            double windAtBodyMs,
+            double lowMet,
+            double highMet,
+
+            @Schema(description = "resultant insulation that would feel neutral; null where no model holds") @Nullable
+            Double neededClo,
+
+            String model) {
+
+        static SpellBody of(SpellNeeds needs) {
+            return new SpellBody(
+                    needs.spell().name(),
+                    needs.spell().hours(),
+                    needs.spell().airC(),
+                    Rounded.to(needs.surroundings().radiantC(), 1),
+                    Rounded.to(needs.surroundings().windMs(), 2),
+                    needs.surroundings().lowMet(),
+                    needs.surroundings().highMet(),
+                    needs.neededClo()
+                            .inRange()
+                            .map(Reading.Value::value)
+                            .map(clo -> Rounded.to(clo, 2))
+                            .orElse(null),
+                    needs.neededClo()
+                            .outOfRange()
+                            .map(o -> o.model() + ": " + o.because())
+                            .orElse(needs.model()));
+        }
+    }
+
+    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
+        return new AdviceAnswer(
+                ranking.judged().stream().limit(limit).map(Ranked::of).toList(),
+                new Considered(
+                        ranking.judged().size(),
+                        ranking.count(Verdict.SUITABLE),
+                        ranking.count(Verdict.CAUTION),
+                        ranking.count(Verdict.RULED_OUT)),
+                presumed,
+                ranking.needs().stream().map(SpellBody::of).toList(),
+                ranking.cautions());
+    }
+
+    /** What is presumed to be worn besides, as a sentence. */
+    static String wornBesides(Wardrobe wardrobe) {
+        return "Worn besides the garment: "
+                + String.join(
+                        ", ",
+                        wardrobe.garments().stream()
+                                .map(g -> g.name() + " (" + g.clo() + " clo)")
+                                .toList())
+                + ".";
+    }
+}

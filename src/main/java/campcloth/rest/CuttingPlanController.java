@@ -1,0 +1,86 @@
+package campcloth.rest;
+
+import campcloth.figure.Refused;
+import campcloth.layout.LayoutDrawing;
+import campcloth.plan.ClothToCut;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.KeptPlan;
+import campcloth.plan.Plans;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.Valid;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Plans what to buy and how to cut it. */
+@RestController
+@RequestMapping("/api/cutting-plans")
+@Tag(name = "Cutting plans", description = "How much? Length to buy, layout, hems, thread, cost")
+class CuttingPlanController {
+
+    private static final MediaType SVG = MediaType.valueOf("image/svg+xml;charset=UTF-8");
+
+    private final CuttingPlanner planner;
+    private final Plans plans;
+    private final ClothsToCut cloths;
+
+    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths) {
+        this.planner = planner;
+        this.plans = plans;
+        this.cloths = cloths;
+    }
+
+    @PostMapping
+    @Operation(
+            summary = "Plans and keeps: length to buy, cutting layout, hems, seams, thread, needle, pre-wash, cost",
+            description = "A piece that is wider than the cloth is refused with what would help.")
+    ResponseEntity<CuttingPlanAnswer> plan(@Valid @RequestBody CuttingPlanRequest request) {
+        ClothToCut cloth = cloths.of(request);
+        CuttingOrder order = new CuttingOrder(
+                cloth,
+                lines(request.garments()),
+                request.remnant(),
+                request.fold() == null ? Fold.ANY : request.fold(),
+                request.shopStepCm() == null ? CuttingOrder.USUAL_STEP_CM : request.shopStepCm());
+        KeptPlan kept = plans.add(planner.plan(order));
+        return ResponseEntity.created(URI.create("/api/cutting-plans/" + kept.id()))
+                .body(CuttingPlanAnswer.of(kept));
+    }
+
+    @GetMapping("/{id}")
+    @Operation(summary = "A plan that was kept")
+    CuttingPlanAnswer one(@PathVariable String id) {
+        return CuttingPlanAnswer.of(kept(id));
+    }
+
+    @GetMapping("/{id}/layout.svg")
+    @Operation(summary = "The cutting layout as a drawing")
+    ResponseEntity<String> drawing(@PathVariable String id) {
+        return ResponseEntity.ok()
+                .contentType(SVG)
+                .body(LayoutDrawing.svg(kept(id).plan().layout(), "Cutting layout"));
+    }
+
+    private KeptPlan kept(String id) {
+        return plans.byId(id).orElseThrow(() -> new Missing("cutting plan", id));
+    }
+
+    private static List<CuttingOrder.Line> lines(List<CuttingPlanRequest.Line> garments) {
+        List<CuttingOrder.Line> lines = new ArrayList<>();
+        for (int i = 0; i < garments.size(); i++) {
+            lines.add(Refused.within("garments[" + i + "]", garments.get(i)::line));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,99 @@
+package campcloth.rest;
+
+import campcloth.cloth.Finish;
+import campcloth.cloth.Surface;
+import campcloth.cloth.Weave;
+import campcloth.figure.Refused;
+import campcloth.garment.Measurements;
+import campcloth.garment.Options;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.Fold;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** How much of this cloth for these garments? */
+record CuttingPlanRequest(
+        @Schema(description = "the cloth, or clothId in its place") @Nullable @Valid
+        CutCloth cloth,
+
+        @Schema(description = "id of a cloth in the catalogue") @Nullable
+        String clothId,
+
+        @Schema(description = "with clothId: whether it is washed before cutting; true where it is left out") @Nullable
+        Boolean prewash,
+
+        @Schema(description = "with clothId: width of each selvedge; 1 where it is left out") @Nullable
+        Double selvedgeCm,
+
+        @NotEmpty @Size(max = 50) List<@NotNull @Valid Line> garments,
+
+        @Schema(description = "length of a piece at hand, as it lies there") @Nullable
+        Double remnantLengthCm,
+
+        @Schema(description = "how the cloth may lie; ANY where it is left out") @Nullable
+        Fold fold,
+
+        @Schema(description = "what the shop rounds up to; 10 where it is left out") @Nullable
+        Double shopStepCm) {
+
+    /** A cloth as the shop sells it. */
+    record CutCloth(
+            @Nullable @Size(max = 200) String name,
+            @Nullable @Size(max = 20) List<@NotNull @Valid ShareBody> blend,
+            @Nullable Weave weave,
+            @Nullable Surface surface,
+            @Nullable Finish finish,
+            @Schema(example = "140") @NotNull Double widthCm,
+            @Schema(example = "200") @Nullable Double weightGsm,
+            @Nullable Double thicknessMm,
+            @Schema(example = "6") @Nullable Double shrinkWarpPercent,
+            @Schema(example = "4") @Nullable Double shrinkWeftPercent,
+            @Nullable Boolean nap,
+            @Nullable Boolean stretch,
+
+            @Schema(description = "whether it is washed before cutting; true where it is left out") @Nullable
+            Boolean prewash,
+
+            @Schema(example = "14.5") @Nullable Double pricePerMetre,
+
+            @Schema(example = "EUR", description = "EUR where it is left out") @Nullable
+            String currency,
+
+            @Schema(description = "width of each selvedge; 1 where it is left out") @Nullable
+            Double selvedgeCm) {}
+
+    /** Some garments alike. */
+    record Line(
+            @Schema(example = "tunic") @NotNull String design,
+
+            @Schema(description = "1 where it is left out") @Nullable
+            Integer count,
+
+            @Schema(description = "measurements in cm by key", example = "{\"finishedChestCm\": 126}")
+            @Nullable
+            @Size(max = 40)
+            Map<String, @NotNull Double> wearer,
+
+            @Schema(example = "{\"sideSplits\": false}") @Nullable @Size(max = 40)
+            Map<String, @NotNull Object> options) {
+
+        CuttingOrder.Line line() {
+            return new CuttingOrder.Line(
+                    design,
+                    count == null ? 1 : count,
+                    Measurements.of(wearer == null ? Map.of() : wearer),
+                    Refused.within("options", () -> Options.of(options == null ? Map.of() : options)));
+        }
+    }
+
+    Optional<Double> remnant() {
+        return Optional.ofNullable(remnantLengthCm);
+    }
+}

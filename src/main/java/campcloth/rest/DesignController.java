@@ -1,0 +1,78 @@
+package campcloth.rest;
+
+import campcloth.garment.Design;
+import campcloth.garment.Designs;
+import campcloth.garment.Measurement;
+import campcloth.garment.Option;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The garment designs. */
+@RestController
+@Tag(name = "Designs", description = "Garments that can be planned and the measurements they need")
+class DesignController {
+
+    /** A measurement that a design needs. */
+    record MeasurementBody(
+            String key,
+            double leastCm,
+            double mostCm,
+            @Nullable Double usualCm,
+            String howTaken) {
+
+        static MeasurementBody of(Measurement measurement) {
+            return new MeasurementBody(
+                    measurement.key(),
+                    measurement.range().least(),
+                    measurement.range().most(),
+                    measurement.usualCm().isPresent() ? measurement.usualCm().getAsDouble() : null,
+                    measurement.howTaken());
+        }
+    }
+
+    /** A choice that a design leaves open. */
+    record OptionBody(
+            String key,
+            String words,
+            Object usual,
+            @Nullable Double leastCm,
+            @Nullable Double mostCm) {
+
+        static OptionBody of(Option option) {
+            if (option.value() instanceof Option.Cm cm) {
+                return new OptionBody(
+                        option.key(),
+                        option.words(),
+                        cm.usualCm(),
+                        cm.range().least(),
+                        cm.range().most());
+            }
+            return new OptionBody(option.key(), option.words(), ((Option.YesNo) option.value()).usual(), null, null);
+        }
+    }
+
+    /** A design. */
+    record DesignBody(String key, String name, List<MeasurementBody> measurements, List<OptionBody> options) {
+
+        static DesignBody of(Design design) {
+            return new DesignBody(
+                    design.key(),
+                    design.name(),
+                    design.measurements().stream().map(MeasurementBody::of).toList(),
+                    design.options().stream().map(OptionBody::of).toList());
+        }
+    }
+
+    /** All designs. */
+    record DesignsBody(List<DesignBody> designs) {}
+
+    @GetMapping("/api/designs")
+    @Operation(summary = "The garment designs, each with the measurements it needs and their plausible range")
+    DesignsBody designs() {
+        return new DesignsBody(Designs.all().stream().map(DesignBody::of).toList());
+    }
+}

@@ -1,0 +1,64 @@
+package campcloth.rest;
+
+import campcloth.fibre.LabelReader;
+import campcloth.fibre.LabelReading;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotNull;
+import java.util.List;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Reads fibre-content labels. */
+@RestController
+@Tag(name = "Labels", description = "Fibre-content labels, read or refused, never guessed")
+class LabelController {
+
+    /** A label as it stands on the cloth. */
+    record LabelRequest(
+            @Schema(example = "70% linen 30% polyester") @NotNull
+            String text) {}
+
+    /** One part of a label. */
+    record PartBody(String part, List<ShareBody> blend) {}
+
+    /** What the label says. */
+    record LabelBody(List<PartBody> parts, List<String> notes) {}
+
+    private final LabelReader reader;
+
+    LabelController(LabelReader reader) {
+        this.reader = reader;
+    }
+
+    @PostMapping("/api/labels")
+    @Operation(summary = "Reads a fibre-content label; 422 with the place where it cannot be read without guessing")
+    ResponseEntity<?> read(@Valid @RequestBody LabelRequest request) {
+        LabelReading reading = reader.read(request.text());
+        if (reading instanceof LabelReading.NotRead notRead) {
+            return ResponseEntity.unprocessableContent().body(problem(notRead));
+        }
+        LabelReading.Read read = (LabelReading.Read) reading;
+        List<PartBody> parts = read.parts().stream()
+                .map(part -> new PartBody(part.part(), ShareBody.of(part.blend())))
+                .toList();
+        return ResponseEntity.ok(new LabelBody(parts, read.notes()));
+    }
+
+    private static ProblemDetail problem(LabelReading.NotRead notRead) {
+        FieldError error = new FieldError("text", notRead.because() + "; " + notRead.remedy());
+        ProblemDetail problem = Problems.fields(
+                HttpStatus.UNPROCESSABLE_CONTENT, "label-not-read", "The label cannot be read safely", List.of(error));
+        problem.setProperty("from", notRead.from());
+        problem.setProperty("to", notRead.to());
+        problem.setProperty("place", notRead.place());
+        problem.setProperty("readings", notRead.readings());
+        return problem;
+    }
+}

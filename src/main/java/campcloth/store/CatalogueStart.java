@@ -1,0 +1,46 @@
+package campcloth.store;
+
+import campcloth.event.Seasons;
+import campcloth.fibre.Fibres;
+import campcloth.fibre.LabelVocabulary;
+import campcloth.figure.Sources;
+import java.io.IOException;
+import java.time.Clock;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** Reads the catalogue at start and hands its tables to whoever needs them. */
+@Configuration
+class CatalogueStart {
+
+    @Bean
+    Catalogue catalogue(@Value("${campcloth.catalogue-dir:}") String folder) throws IOException {
+        return Catalogue.read(CatalogueFiles.in(folder));
+    }
+
+    @Bean
+    Sources sources(Catalogue catalogue) {
+        return catalogue.sources();
+    }
+
+    @Bean
+    Fibres fibres(Catalogue catalogue) {
+        return catalogue.fibres();
+    }
+
+    @Bean
+    Seasons seasons(Catalogue catalogue) {
+        return catalogue.seasons();
+    }
+
+    @Bean
+    LabelVocabulary labelVocabulary(Catalogue catalogue) {
+        return catalogue.labelVocabulary();
+    }
+
+    @Bean
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+}

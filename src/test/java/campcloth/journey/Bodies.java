@@ -1,0 +1,42 @@
+package campcloth.journey;
+
+/** Requests as a maker sends them, for the Wendlow river camp: an invented event. */
+final class Bodies {
+
+    static final String EVENT = """
+            {"name": "Wendlow river camp", "season": "SUMMER", "spells": [
+              {"name": "noon", "hours": 5, "airC": 27, "humidityPercent": 50, "windMs": 1.5, "sun": "FULL",
+               "activity": "WALKING"},
+              {"name": "fireside", "hours": 3, "airC": 12, "humidityPercent": 75, "windMs": 1.0, "sun": "NONE",
+               "activity": "SEATED", "fire": {"role": "SEATED", "distanceM": 2.0}}],
+             "rules": [{"authority": "EVENT",
+               "statement": "No more than a third synthetic within three metres of open fire",
+               "maxMeltablePercent": 33, "withinM": 3.0}]}
+            """;
+
+    static final String ADVICE = """
+            {"event": %s, "garment": {"design": "tunic", "nextToSkin": true, "wearer": {"chestCm": 98}},
+             "cloths": {"ids": []}, "limit": 20}
+            """.formatted(EVENT);
+
+    static final String CLOTH = """
+            {"name": "Remnant from the bin", "blend": [{"fibre": "flax", "percent": 70.0},
+              {"fibre": "polyester", "percent": 30.0}], "weave": "PLAIN", "surface": "PLAIN", "finish": "NONE",
+             "nap": false, "stretch": false, "weightGsm": 210, "widthCm": 140, "shrinkWarpPercent": 5,
+             "note": "smells of lavender"}
+            """;
+
+    static final String CUTTING_PLAN = """
+            {"cloth": {"widthCm": 140, "shrinkWarpPercent": 6, "shrinkWeftPercent": 4, "weightGsm": 200, "nap": false,
+                       "prewash": true, "pricePerMetre": 14.5, "currency": "EUR", "selvedgeCm": 1},
+             "garments": [{"design": "tunic", "count": 1,
+               "wearer": {"finishedChestCm": 126, "lengthCm": 95, "sleeveLengthCm": 53, "sleeveTopWidthCm": 40,
+                          "cuffWidthCm": 30, "neckDiameterCm": 15},
+               "options": {"sideSplits": false}}],
+             "remnantLengthCm": null, "fold": "ANY"}
+            """;
+
+    static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
+
+    private Bodies() {}
+}

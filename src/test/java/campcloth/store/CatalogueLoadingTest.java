@@ -1,0 +1,134 @@
+package campcloth.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothTable;
+import campcloth.cloth.Cloths;
+import campcloth.cloth.KeptCloth;
+import campcloth.journey.WholeService;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** What users did to the catalogue survives every loading of it. */
+@WholeService
+class CatalogueLoadingTest {
+
+    @Autowired
+    private Catalogue catalogue;
+
+    @Autowired
+    private ClothRows rows;
+
+    @Autowired
+    private Json json;
+
+    @Autowired
+    private Clock clock;
+
+    @Autowired
+    private TransactionTemplate transaction;
+
+    @Autowired
+    private Cloths cloths;
+
+    @AfterEach
+    void backToTheCatalogueAsItIs() {
+        load(catalogue);
+    }
+
+    @Test
+    void loadingTheSameFilesAgainChangesNothing() {
+        long before = rows.newestTick();
+        load(catalogue);
+        assertThat(rows.newestTick()).isEqualTo(before);
+    }
+
+    @Test
+    void everyClothOfTheFilesIsThereAsWritten() {
+        for (ClothTable.Entry entry : catalogue.cloths()) {
+            KeptCloth kept = cloths.byId(entry.id()).orElseThrow();
+            if (kept.origin() == KeptCloth.Origin.CATALOGUE) {
+                assertThat(kept.cloth()).isEqualTo(entry.cloth());
+            }
+        }
+    }
+
+    @Test
+    void aNewerCatalogueReplacesWhatAnOlderOneSaid() {
+        String id = catalogue.cloths().get(0).id();
+        load(changed(id, cloth -> named(cloth, "Said anew")));
+        assertThat(cloths.byId(id).orElseThrow().cloth().name()).isEqualTo("Said anew");
+    }
+
+    @Test
+    void anEditedClothKeepsTheEditWhenANewerCatalogueComes() {
+        String id = catalogue.cloths().get(1).id();
+        KeptCloth before = cloths.byId(id).orElseThrow();
+        cloths.replace(id, before.version(), named(before.cloth(), "Mine now"));
+        load(changed(id, cloth -> named(cloth, "Said anew")));
+        KeptCloth after = cloths.byId(id).orElseThrow();
+        assertThat(after.cloth().name()).isEqualTo("Mine now");
+        assertThat(after.origin()).isEqualTo(KeptCloth.Origin.EDITED);
+    }
+
+    @Test
+    void aClothThatAUserRemovedDoesNotComeBack() {
+        String id = catalogue.cloths().get(2).id();
+        cloths.byId(id).ifPresent(kept -> cloths.remove(id, kept.version()));
+        load(changed(id, cloth -> named(cloth, "Said anew")));
+        assertThat(cloths.byId(id)).isEmpty();
+    }
+
+    @Test
+    void aClothThatTheCatalogueDropsGoesAndMayComeBack() {
+        String id = catalogue.cloths().get(3).id();
+        List<ClothTable.Entry> fewer = new ArrayList<>(catalogue.cloths());
+        fewer.remove(3);
+        load(with(fewer));
+        assertThat(cloths.byId(id)).isEmpty();
+        load(catalogue);
+        assertThat(cloths.byId(id)).isPresent();
+    }
+
+    @Test
+    void anOwnClothIsLeftAlone() {
+        KeptCloth own = cloths.add(named(catalogue.cloths().get(4).cloth(), "Grandmother's curtain"));
+        load(with(catalogue.cloths().subList(0, 10)));
+        assertThat(cloths.byId(own.id())).contains(own);
+    }
+
+    private void load(Catalogue files) {
+        new CatalogueLoading(files, rows, json, clock, transaction).afterSingletonsInstantiated();
+    }
+
+    private Catalogue changed(String id, UnaryOperator<Cloth> change) {
+        return with(catalogue.cloths().stream()
+                .map(e -> e.id().equals(id) ? new ClothTable.Entry(id, change.apply(e.cloth())) : e)
+                .toList());
+    }
+
+    private Catalogue with(List<ClothTable.Entry> entries) {
+        return new Catalogue(
+                catalogue.sources(), catalogue.fibres(), entries, catalogue.seasons(), catalogue.labelVocabulary());
+    }
+
+    private static Cloth named(Cloth cloth, String name) {
+        return new Cloth(
+                name,
+                cloth.blend(),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.nap(),
+                cloth.stretch(),
+                cloth.figures(),
+                cloth.note());
+    }
+}
