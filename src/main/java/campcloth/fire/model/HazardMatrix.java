@@ -16,12 +16,12 @@ public final class HazardMatrix {
     /**
      * Rows: exposure none, sparks, radiant heat, contact, unbearable heat. Columns: class 0 to 4 of the cloth; 5, where it melts
      * with class 4 or spreads beyond what makes class 4; 6, where both axes stand at class 4. So plain linen or cotton of
-     * ordinary weight in a loose garment asks for care at the cooking fire, light or raised cloth is not for it.
+     * ordinary weight in a loose garment is one level better than light or raised cloth.
      */
     private static final List<List<Integer>> LEVELS = List.of(
             List.of(0, 0, 0, 0, 0, 0, 0),
             List.of(0, 0, 1, 1, 1, 1, 2),
-            List.of(0, 0, 1, 1, 2, 2, 3),
+            List.of(0, 0, 1, 1, 1, 2, 3),
             List.of(1, 1, 1, 2, 2, 3, 3),
             List.of(3, 3, 3, 3, 3, 3, 3));
 
