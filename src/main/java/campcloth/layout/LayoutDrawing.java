@@ -14,7 +14,9 @@ public final class LayoutDrawing {
 
     private static final double MARGIN = 14;
     private static final double LINE = 5.2;
-    private static final double LEAST_LEGEND = 120;
+    private static final double LIST_SIZE = 3.6;
+    /** Width of a character in parts of its size, on the broad side. */
+    private static final double CHARACTER = 0.58;
 
     private final Layout layout;
     private final String title;
@@ -31,7 +33,7 @@ public final class LayoutDrawing {
     }
 
     private String drawn() {
-        double width = Math.max(layout.widthCm(), LEAST_LEGEND) + 2 * MARGIN;
+        double width = Math.max(layout.widthCm(), listWidth()) + 2 * MARGIN;
         double height =
                 layout.lengthCm() + 2 * MARGIN + 8 + LINE * (layout.placements().size() + 2);
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"title desc\" viewBox=\"")
@@ -48,6 +50,15 @@ public final class LayoutDrawing {
         }
         drawList();
         return svg.append("</svg>\n").toString();
+    }
+
+    private double listWidth() {
+        int longest = summary().length();
+        for (int i = 0; i < layout.placements().size(); i++) {
+            longest = Math.max(
+                    longest, sentence(i + 1, layout.placements().get(i)).length());
+        }
+        return longest * CHARACTER * LIST_SIZE;
     }
 
     private String description() {
@@ -148,7 +159,7 @@ public final class LayoutDrawing {
         double low = -MARGIN - 6;
         text(0, low, 4.4, "start", summary());
         for (int i = 0; i < placements.size(); i++) {
-            text(0, low - LINE * (i + 1.3), 3.6, "start", sentence(i + 1, placements.get(i)));
+            text(0, low - LINE * (i + 1.3), LIST_SIZE, "start", sentence(i + 1, placements.get(i)));
         }
     }
 

@@ -165,7 +165,7 @@ class NestingTest {
     }
 
     @Test
-    void longerSearchIsNeverLonger() {
+    void moreEffortIsAtMostALittleWorse() {
         for (long seed = 1; seed <= 10; seed++) {
             List<Piece> pieces = new RandomPieces(seed).some(6, 120);
             double brief =
@@ -177,7 +177,7 @@ class NestingTest {
     }
 
     @Test
-    void efforts() {
+    void secondsOutsideTheRangeAreRefused() {
         for (double seconds : new double[] {0, -1, 30.1, Double.NaN, Double.POSITIVE_INFINITY}) {
             Refused refused = catchThrowableOfType(Refused.class, () -> new Effort(seconds, 1));
             assertThat(refused.refusals()).extracting("field").containsExactly("seconds");

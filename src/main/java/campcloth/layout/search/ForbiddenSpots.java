@@ -27,7 +27,7 @@ final class ForbiddenSpots {
             return known;
         }
         Forbidden fresh = Forbidden.of(fixed, moving, gap);
-        work.spend(50L * fresh.parts.length * (1 + fresh.parts.length / 4));
+        work.spend(50L * fresh.parts.length * (1 + fresh.parts.length));
         numbers += fresh.weight();
         if (numbers > MOST_NUMBERS) {
             made = new @Nullable Forbidden[shapes * shapes];
