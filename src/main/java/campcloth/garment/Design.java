@@ -20,8 +20,11 @@ public interface Design {
     /** What can be chosen. */
     List<Option> options();
 
-    /** How its cloth is worn, for what the sciences ask. */
+    /** How its cloth is worn, for what the sciences ask; what is not given of the wearer is taken as usual. */
     Wear wear(boolean nextToSkin, Measurements wearer);
+
+    /** What {@link #wear} took for granted of the wearer, one sentence each. */
+    List<String> assumptions(Measurements wearer);
 
     /** Pieces, seams and hems for one wearer. */
     Garment madeUp(Measurements wearer, Options options, SewnCloth cloth);

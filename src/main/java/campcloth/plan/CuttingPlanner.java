@@ -52,7 +52,7 @@ public final class CuttingPlanner {
                 buyLengthCm,
                 worst.buyLengthCm(),
                 laid.chosen().lengthCm(),
-                laid.lowerBoundCm(),
+                Math.min(laid.lowerBoundCm(), laid.chosen().lengthCm()),
                 usableCm,
                 Math.min(100, 100 * pieces.areaCm2() / (usableCm * laid.chosen().lengthCm())),
                 rule.roundedCm(),

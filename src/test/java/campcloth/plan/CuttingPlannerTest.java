@@ -102,6 +102,22 @@ class CuttingPlannerTest {
     }
 
     @Test
+    void widerClothNeverTakesMoreLength() {
+        for (double flare : new double[] {0, 7}) {
+            CuttingOrder.Line line =
+                    new CuttingOrder.Line("tunic", 1, Orders.wearer(126, 95), Options.USUAL.with("flareCm", flare));
+            double before = Double.POSITIVE_INFINITY;
+            for (int width = 90; width <= 220; width += 5) {
+                double net = Orders.PLANNER
+                        .plan(CuttingOrder.of(Orders.washed(width, 6, 4), line))
+                        .netLengthCm();
+                assertThat(net).as("flare %s on %d cm", flare, width).isLessThanOrEqualTo(before + 0.05);
+                before = net;
+            }
+        }
+    }
+
+    @Test
     void napNeverSavesCloth() {
         Options flared = Options.USUAL.with("flareCm", 12);
         CuttingOrder.Line line = new CuttingOrder.Line("tunic", 2, Orders.wearer(120, 95), flared);
