@@ -64,12 +64,12 @@ final class TooNarrow {
         return changed ? Optional.of(order.with(lines)) : Optional.empty();
     }
 
-    /** Cloth whose half is too narrow for pieces that are cut through both layers. */
-    static Refused toFold(CuttingOrder order, CutPieces pieces) {
+    /** Cloth that does not take the pieces when it is folded as asked. */
+    static Refused toFold(CuttingOrder order) {
         return Refused.of(
                 "fold",
-                "folded once, the cloth gives " + Words.fixed(order.cloth().usableWidthCm() / 2, 1)
-                        + " cm, which does not take all " + pieces.cuts().size() + " kinds of piece",
+                "folded so, the cloth of " + Words.fixed(order.cloth().usableWidthCm(), 1)
+                        + " cm between the selvedges does not take all pieces",
                 "cut it open with the fold NONE, or leave the choice with ANY");
     }
 }
