@@ -8,8 +8,8 @@ import java.util.List;
  * A polygon of fewer corners that contains a given one and has the same bounding box, for outlines with more corners than a
  * search can afford. Corners go one by one, the one that adds the least area first: a corner to the right is cut off by the
  * chord of its neighbours (fills a dent); an edge between two corners to the left is replaced by the point where its
- * neighbours meet. Neither may cross the rest of the outline or leave the box. An outline within the limits comes back as it
- * is.
+ * neighbours meet. Neither may cross the rest of the outline or leave the box; where that stops every change, the convex hull
+ * takes the outline's place. An outline within the limits comes back as it is.
  */
 final class Cover {
 
@@ -32,23 +32,22 @@ final class Cover {
     }
 
     static Ring of(Ring ring, int mostCorners, int mostDents) {
-        if (ring.size() <= mostCorners && dents(ring) <= mostDents) {
-            return ring;
-        }
         Cover cover = new Cover(ring);
         Ring covering = ring;
-        while (true) {
-            int dents = dents(covering);
-            boolean tooManyDents = dents > mostDents;
-            if (!tooManyDents && covering.size() <= mostCorners) {
-                return covering;
-            }
+        int dents = dents(ring);
+        while (dents > mostDents || covering.size() > mostCorners) {
+            boolean dentsOnly = covering.size() <= mostCorners;
             int batch = Math.max(1, (covering.size() - mostCorners) / 8);
-            if (!cover.changeBest(covering, tooManyDents && covering.size() <= mostCorners, batch)) {
+            if (cover.changeBest(covering, dentsOnly, batch)) {
+                covering = Ring.of(cover.x, cover.y);
+            } else if (dents > 0) {
+                covering = ConvexHull.of(covering);
+            } else {
                 return covering;
             }
-            covering = Ring.of(cover.x, cover.y);
+            dents = dents(covering);
         }
+        return covering;
     }
 
     private static int dents(Ring ring) {
@@ -59,7 +58,7 @@ final class Cover {
         return dents;
     }
 
-    /** Makes the cheapest changes that are possible, up to a number; whether there was one. */
+    /** Makes the cheapest possible changes of one sort, up to a number; whether there was one. */
     private boolean changeBest(Ring ring, boolean dentsOnly, int batch) {
         List<Change> changes = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
@@ -71,9 +70,12 @@ final class Cover {
         x = ring.x.clone();
         y = ring.y.clone();
         int made = 0;
+        boolean fillsDents = false;
         for (Change change : changes) {
-            if (made < batch && isApart(ring, change, touched) && isClear(ring, change)) {
+            boolean alike = made == 0 || change.fillsDent == fillsDents;
+            if (alike && made < batch && isApart(ring, change, touched) && isClear(ring, change)) {
                 make(ring, change, touched, dropped);
+                fillsDents = change.fillsDent;
                 made++;
             }
         }
@@ -137,34 +139,55 @@ final class Cover {
         }
     }
 
-    /** Whether the triangle that the change adds holds no corner and meets no edge of the rest, nor of earlier changes. */
+    /** Whether the triangle that the change adds meets no edge of the rest, nor of earlier changes. */
     private boolean isClear(Ring ring, Change change) {
         int i = change.corner;
         int before = ring.previous(i);
         int next = ring.next(i);
-        double[] cornerX = {ring.x[i], ring.x[next], change.fillsDent ? ring.x[before] : change.x};
-        double[] cornerY = {ring.y[i], ring.y[next], change.fillsDent ? ring.y[before] : change.y};
-        double lowX = Math.min(cornerX[0], Math.min(cornerX[1], cornerX[2]));
-        double highX = Math.max(cornerX[0], Math.max(cornerX[1], cornerX[2]));
-        double lowY = Math.min(cornerY[0], Math.min(cornerY[1], cornerY[2]));
-        double highY = Math.max(cornerY[0], Math.max(cornerY[1], cornerY[2]));
+        Triangle added = new Triangle(
+                new double[] {ring.x[i], ring.x[next], change.fillsDent ? ring.x[before] : change.x},
+                new double[] {ring.y[i], ring.y[next], change.fillsDent ? ring.y[before] : change.y});
         for (int other = 0; other < ring.size(); other++) {
             int end = ring.next(other);
-            boolean own = other == i || end == i || end == next || other == next;
-            own |= change.fillsDent ? other == before || end == before : false;
-            for (int round = 0; round < 2 && !own; round++) {
-                double fromX = round == 0 ? ring.x[other] : x[other];
-                double fromY = round == 0 ? ring.y[other] : y[other];
-                double toX = round == 0 ? ring.x[end] : x[end];
-                double toY = round == 0 ? ring.y[end] : y[end];
-                if (Math.max(fromX, toX) >= lowX
-                        && Math.min(fromX, toX) <= highX
-                        && Math.max(fromY, toY) >= lowY
-                        && Math.min(fromY, toY) <= highY) {
-                    return false;
-                }
+            boolean own = other == i || end == i || other == next || change.fillsDent && end == before;
+            if (!own
+                    && (added.meets(ring.x[other], ring.y[other], ring.x[end], ring.y[end])
+                            || added.meets(x[other], y[other], x[end], y[end]))) {
+                return false;
             }
         }
         return true;
+    }
+
+    /** A triangle with its edge included. */
+    private record Triangle(double[] x, double[] y) {
+
+        /** Whether a stretch of line shares a point with it: no edge of one and no stretch has all of the other outside. */
+        boolean meets(double fromX, double fromY, double toX, double toY) {
+            if (Math.max(fromX, toX) < Math.min(x[0], Math.min(x[1], x[2]))
+                    || Math.min(fromX, toX) > Math.max(x[0], Math.max(x[1], x[2]))
+                    || Math.max(fromY, toY) < Math.min(y[0], Math.min(y[1], y[2]))
+                    || Math.min(fromY, toY) > Math.max(y[0], Math.max(y[1], y[2]))) {
+                return false;
+            }
+            for (int i = 0; i < 3; i++) {
+                int next = (i + 1) % 3;
+                int third = (i + 2) % 3;
+                double inside = side(x[i], y[i], x[next], y[next], x[third], y[third]);
+                double from = side(x[i], y[i], x[next], y[next], fromX, fromY);
+                double to = side(x[i], y[i], x[next], y[next], toX, toY);
+                if (inside > 0 && from < 0 && to < 0 || inside < 0 && from > 0 && to > 0) {
+                    return false;
+                }
+            }
+            double a = side(fromX, fromY, toX, toY, x[0], y[0]);
+            double b = side(fromX, fromY, toX, toY, x[1], y[1]);
+            double c = side(fromX, fromY, toX, toY, x[2], y[2]);
+            return !(a > 0 && b > 0 && c > 0 || a < 0 && b < 0 && c < 0);
+        }
+
+        private static double side(double ax, double ay, double bx, double by, double px, double py) {
+            return (bx - ax) * (py - ay) - (by - ay) * (px - ax);
+        }
     }
 }

@@ -65,7 +65,7 @@ final class Forbidden {
         double stepY = edge[3] - edge[1];
         List<double[]> covered = new ArrayList<>();
         for (int i = 0; i < parts.length; i++) {
-            if (i != own) {
+            if (i != own && parts[i].mayMeet(edge)) {
                 double from = Math.max(0, parts[i].entry(edge[0], edge[1], stepX, stepY));
                 double to = Math.min(1, parts[i].exit(edge[0], edge[1], stepX, stepY));
                 if (from < to) {

@@ -37,6 +37,14 @@ final class HalfPlanes {
         high = ring.high;
     }
 
+    /** Whether the box of a rising edge (from x, from y, to x, to y) meets the box of the polygon. */
+    boolean mayMeet(double[] edge) {
+        return edge[3] > low
+                && edge[1] < high
+                && Math.max(edge[0], edge[2]) > left
+                && Math.min(edge[0], edge[2]) < right;
+    }
+
     boolean contains(double x, double y) {
         if (x <= left || x >= right || y <= low || y >= high) {
             return false;

@@ -13,7 +13,8 @@ final class ItemKinds {
     private static final int MOST_CORNERS = 96;
     private static final int MOST_DENTS = 16;
     private static final int ALL_CORNERS = 2400;
-    private static final int ALL_DENTS = 320;
+    /** Most pairs of parts, of a shape with itself, in all; their number squared is what no-fit polygons cost. */
+    private static final double ALL_PART_PAIRS = 1700;
 
     private final List<Shape> shapes = new ArrayList<>();
     /** By item, by way. */
@@ -27,9 +28,10 @@ final class ItemKinds {
         shapeOfWay = new Shape[items.size()][];
         givenWay = new int[items.size()][];
         kind = new int[items.size()];
-        long different = items.stream().distinct().count();
+        double different =
+                items.stream().distinct().mapToInt(item -> item.ways().size()).sum();
         int corners = (int) Math.max(12, Math.min(MOST_CORNERS, ALL_CORNERS / different));
-        int dents = (int) Math.max(2, Math.min(MOST_DENTS, ALL_DENTS / different));
+        int dents = (int) Math.max(2, Math.min(MOST_DENTS, Math.sqrt(ALL_PART_PAIRS / different) - 1));
         for (int item = 0; item < items.size(); item++) {
             int same = items.indexOf(items.get(item));
             if (same < item) {

@@ -68,6 +68,17 @@ final class Order {
         }
     }
 
+    /** Any order, every way free. */
+    void shuffle(RandomGenerator random) {
+        for (int i = items.length - 1; i > 0; i--) {
+            int other = random.nextInt(i + 1);
+            int kept = items[i];
+            items[i] = items[other];
+            items[other] = kept;
+        }
+        java.util.Arrays.fill(ways, FREE);
+    }
+
     private static void move(int[] items, int from, int length, int to) {
         int[] stretch = java.util.Arrays.copyOfRange(items, from, from + length);
         if (to > from) {

@@ -12,11 +12,19 @@ import java.util.SplittableRandom;
 final class OrderSearch {
 
     private static final long MOST_PERMUTATIONS = 6000;
-    private static final double MEAN_HEIGHT_WEIGHT = 0.2;
+    private static final double MEAN_HEIGHT_WEIGHT = 0.3;
     private static final double REACHED_CM = 1e-7;
-    private static final double HOT = 0.01;
+    /** Temperatures as parts of the length: the first falls with the number of items. */
+    private static final double HOT_OF_ONE = 0.3;
+
+    private static final double HOT_LEAST = 0.004;
+    private static final double HOT_MOST = 0.05;
     private static final double COLD = 0.0002;
-    private static final int ROUNDS = 2;
+    /** More coolings the fewer the items. */
+    private static final int ITEMS_COOLED = 120;
+
+    private static final int MOST_ROUNDS = 12;
+    private static final int ROUNDS_TO_SHUFFLE = 6;
 
     private final ItemKinds kinds;
     private final Filling filling;
@@ -47,8 +55,9 @@ final class OrderSearch {
             }
         }
         tryPermutations();
-        for (int round = 0; round < ROUNDS && !isDone() && kinds.items() > 1; round++) {
-            anneal(round);
+        int rounds = Math.max(2, Math.min(MOST_ROUNDS, ITEMS_COOLED / kinds.items() & ~1));
+        for (int left = rounds; left > 0 && !isDone() && kinds.items() > 1; left--) {
+            anneal(left, rounds >= ROUNDS_TO_SHUFFLE && left % 2 == 1);
         }
         return best;
     }
@@ -93,15 +102,19 @@ final class OrderSearch {
         }
     }
 
-    private void anneal(int round) {
+    /** One cooling, from the best order or from any. */
+    private void anneal(int roundsLeft, boolean shuffled) {
         Order current = bestOrder.copy();
+        if (shuffled) {
+            current.shuffle(random);
+        }
         double currentCost = cost(current, Double.POSITIVE_INFINITY);
         double begun = work.spentPart();
-        double share = (1 - begun) / (ROUNDS - round);
-        double scale = bestLength;
+        double share = (1 - begun) / roundsLeft;
+        double hot = Math.max(HOT_LEAST, Math.min(HOT_MOST, HOT_OF_ONE / kinds.items()));
         while (!isDone() && work.spentPart() < begun + share) {
             double part = (work.spentPart() - begun) / share;
-            double temperature = scale * HOT * Math.pow(COLD / HOT, part);
+            double temperature = bestLength * hot * Math.pow(COLD / hot, part);
             double limit = currentCost - temperature * Math.log(1 - random.nextDouble());
             Order varied = current.varied(random, kinds);
             double cost = cost(varied, limit);

@@ -2,11 +2,11 @@ package campcloth.layout.search;
 
 /**
  * The steps a search may take. A step is one comparison of a spot with the box of a no-fit polygon; other work is paid at
- * its price in such steps. The clock only stops a search that takes twice its seconds.
+ * its price in such steps. The clock only stops a search at twice its seconds, or two seconds over them where that is later.
  */
 final class Work {
 
-    private static final double STEPS_PER_SECOND = 300e6;
+    private static final double STEPS_PER_SECOND = 150e6;
 
     private final long steps;
     private final long stopNanos;
@@ -14,7 +14,7 @@ final class Work {
 
     Work(double seconds) {
         this.steps = (long) (seconds * STEPS_PER_SECOND);
-        this.stopNanos = System.nanoTime() + (long) (2e9 * seconds);
+        this.stopNanos = System.nanoTime() + (long) (1e9 * Math.max(2 * seconds, seconds + 2));
     }
 
     void spend(long some) {
