@@ -3,7 +3,9 @@ package campcloth.figure;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -109,6 +111,20 @@ public final class ReferenceTable {
             return line;
         }
 
+        /** The source ids that this row cites, by column: those of its figures, and whole cells of a column {@code source}. */
+        Map<String, String> citedSources() {
+            Map<String, String> cited = new LinkedHashMap<>();
+            cells.toMap().forEach((column, text) -> {
+                Matcher figure = FIGURE.matcher(text);
+                if (figure.matches()) {
+                    cited.put(column, figure.group(5));
+                } else if (column.equals("source") && !text.isEmpty()) {
+                    cited.put(column, text);
+                }
+            });
+            return cited;
+        }
+
         /** Text that must be there. */
         public String text(String column) {
             return optionalText(column).orElseThrow(() -> Refused.of(column, "is empty", "fill it in"));
@@ -166,7 +182,8 @@ public final class ReferenceTable {
                 double value = number(column, parts.group(1));
                 double low = parts.group(2) == null ? value : number(column, parts.group(2));
                 double high = parts.group(3) == null ? value : number(column, parts.group(3));
-                return new Figure(value, low, high, basis(column, parts.group(4)), parts.group(5));
+                Basis basis = basis(column, parts.group(4));
+                return Refused.within(column, () -> new Figure(value, low, high, basis, parts.group(5)));
             });
         }
 

@@ -1,0 +1,168 @@
+package campcloth.comfort;
+
+import static campcloth.comfort.SpellNeeds.WM2_PER_MET;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Property;
+import campcloth.cloth.Wear;
+import campcloth.comfort.Ensemble.Sheet;
+import campcloth.comfort.Reading.OutOfRange;
+import campcloth.comfort.Reading.Value;
+import campcloth.comfort.SpellComfort.Heat;
+import campcloth.comfort.SpellComfort.Warmth;
+import campcloth.comfort.model.Body;
+import campcloth.comfort.model.ColdCriterion;
+import campcloth.comfort.model.DurationLimit;
+import campcloth.comfort.model.Motion;
+import campcloth.comfort.model.Pmv;
+import campcloth.comfort.model.TwoNode;
+import campcloth.comfort.model.Worn;
+import campcloth.event.Spell;
+import campcloth.figure.Figure;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Comfort of any cloth at one event: what the spells ask for is computed once, every cloth is then set against it. Each model
+ * is run at the best figures of the cloth and at the two ends of their intervals: thin, open and breathing; thick, tight and
+ * close. Immutable; may be shared between threads.
+ */
+public final class Comfort {
+
+    private static final int MINUTES = 60;
+
+    private final List<SpellNeeds> needs;
+    private final double coldestAirC;
+
+    private Comfort(List<SpellNeeds> needs, double coldestAirC) {
+        this.needs = needs;
+        this.coldestAirC = coldestAirC;
+    }
+
+    /** For the spells of an event; there must be one at least. */
+    public static Comfort in(List<Spell> spells) {
+        return new Comfort(
+                spells.stream().map(SpellNeeds::of).toList(),
+                spells.stream().mapToDouble(Spell::airC).min().orElseThrow());
+    }
+
+    /** What each spell asks for, in their order. */
+    public List<SpellNeeds> needs() {
+        return needs;
+    }
+
+    /** What is presumed to be worn besides a garment worn that way. */
+    public Wardrobe wardrobe(Wear wear) {
+        return Wardrobe.with(wear, coldestAirC);
+    }
+
+    /** The clothing with the cloth in it, at its best figures, before wind and walking. */
+    public Ensemble ensemble(Cloth completed, Wear wear) {
+        return Three.of(completed, wear, wardrobe(wear)).middle;
+    }
+
+    /**
+     * How the cloth does in each spell, in their order.
+     *
+     * @param completed cloth whose thickness, air permeability and vapour resistance are known or estimated
+     */
+    public List<SpellComfort> of(Cloth completed, Wear wear) {
+        Three ensembles = Three.of(completed, wear, wardrobe(wear));
+        return needs.stream().map(need -> in(need, ensembles)).toList();
+    }
+
+    private static SpellComfort in(SpellNeeds needs, Three ensembles) {
+        Surroundings around = needs.surroundings();
+        return new SpellComfort(
+                needs,
+                warmth(needs, ensembles.worn(SpellNeeds.motion(around, around.lowMet()))),
+                heat(around, ensembles.worn(SpellNeeds.motion(around, around.highMet()))),
+                vote(around, ensembles));
+    }
+
+    private static Warmth warmth(SpellNeeds needs, ThreeWorn worn) {
+        Optional<OutOfRange> tooWindy = Motion.outside(needs.surroundings().relativeMs());
+        Reading resultant = tooWindy.<Reading>map(o -> o).orElseGet(() -> worn.span(Worn::clo));
+        return new Warmth(
+                resultant,
+                less(resultant, needs.neededClo()),
+                less(resultant, needs.minimalClo()),
+                hours(needs.surroundings(), worn));
+    }
+
+    private static Reading less(Reading have, Reading need) {
+        if (have instanceof Value value && need instanceof Value needed) {
+            double take = needed.value();
+            return new Value(value.value() - take, value.low() - take, value.high() - take);
+        }
+        return need instanceof OutOfRange ? need : have;
+    }
+
+    private static Reading hours(Surroundings around, ThreeWorn worn) {
+        double metabolic = around.lowMet() * WM2_PER_MET;
+        Motion motion = SpellNeeds.motion(around, around.lowMet());
+        return worn.spanReadings(clothing ->
+                DurationLimit.hours(around.air(), metabolic, motion, ColdCriterion.MINIMAL, clothing.insulationM2KW()));
+    }
+
+    private static Reading vote(Surroundings around, Three ensembles) {
+        double met = (around.lowMet() + around.highMet()) / 2;
+        return ensembles
+                .worn(SpellNeeds.motion(around, met))
+                .spanReadings(clothing -> Pmv.vote(around.air(), met, clothing.clo()));
+    }
+
+    private static Heat heat(Surroundings around, ThreeWorn worn) {
+        double ceiling = 0.0012 * around.highMet() * WM2_PER_MET + 0.15;
+        Value resistance = worn.span(clothing -> clothing.vapourResistanceM2KpaW() * 1000);
+        Optional<OutOfRange> outside = worn.outside(around);
+        if (outside.isPresent()) {
+            OutOfRange none = outside.get();
+            return new Heat(none, none, ceiling, none, none, none, none, resistance);
+        }
+        Run open = Run.of(around, worn.open());
+        Run middle = Run.of(around, worn.middle());
+        Run close = Run.of(around, worn.close());
+        return new Heat(
+                span(open, middle, close, run -> run.body.wettedness()),
+                span(open, middle, close, run -> run.body.wettednessAsked()),
+                ceiling,
+                span(open, middle, close, run -> run.model.wettest()),
+                span(open, middle, close, run -> run.body.skinC()),
+                span(open, middle, close, run -> run.body.coreC()),
+                span(open, middle, close, run -> run.model.standardEffectiveC(run.body)),
+                resistance);
+    }
+
+    private static Value span(Run open, Run middle, Run close, ToDoubleFunction<Run> reading) {
+        return Value.spanning(reading.applyAsDouble(middle), reading.applyAsDouble(open), reading.applyAsDouble(close));
+    }
+
+    /** The two-node model run for an hour. */
+    private record Run(TwoNode model, Body body) {
+
+        static Run of(Surroundings around, Worn worn) {
+            TwoNode model = new TwoNode(around.air(), around.highMet(), worn, around.seated());
+            return new Run(model, model.after(MINUTES));
+        }
+    }
+
+    /** The clothing at both ends of the cloth's intervals and at its best figures. */
+    private record Three(Ensemble open, Ensemble middle, Ensemble close) {
+
+        static Three of(Cloth cloth, Wear wear, Wardrobe wardrobe) {
+            Figure thickness = cloth.required(Property.THICKNESS_MM);
+            Figure permeability = cloth.required(Property.AIR_PERMEABILITY_MM_S);
+            Figure vapour = cloth.required(Property.VAPOUR_RESISTANCE_M2PA_W);
+            return new Three(
+                    Ensemble.of(new Sheet(thickness.low(), permeability.high(), vapour.low()), wear, wardrobe),
+                    Ensemble.of(new Sheet(thickness.value(), permeability.value(), vapour.value()), wear, wardrobe),
+                    Ensemble.of(new Sheet(thickness.high(), permeability.low(), vapour.high()), wear, wardrobe));
+        }
+
+        ThreeWorn worn(Motion motion) {
+            return new ThreeWorn(open.worn(motion), middle.worn(motion), close.worn(motion));
+        }
+    }
+}

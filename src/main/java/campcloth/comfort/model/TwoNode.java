@@ -1,0 +1,217 @@
+package campcloth.comfort.model;
+
+import campcloth.comfort.Reading.OutOfRange;
+import campcloth.figure.Range;
+import java.util.Optional;
+
+/**
+ * Gagge's two-node model of the body, a core within a skin, minute by minute (Gagge, Fobelets and Berglund 1986, the model
+ * behind SET in ASHRAE 55; constants read second-hand and confirmed by the published rows). External work is 0. Starts
+ * neutral: skin 33.7, core 36.8 degrees Celsius. The clothing goes in as it is worn, wind and walking already in its insulation
+ * and its vapour resistance; the model adds its own air layer.
+ *
+ * <p>Used here for air 0..45 degrees Celsius, relative air speed up to 3 m/s (below 0.1 it calculates with 0.1), 0.8..5 met and
+ * 0..4 clo (the span of the published rows, rounded: project choice). Made for an hour in a room: outdoors it is an
+ * approximation. An average adult; not rain, not wet clothing.
+ *
+ * <p>Where the skin becomes as wet as it can, the model as published evaporates a little more than just below that point (its
+ * sweating share is w_max / 0.94): there the skin may swing by some tenths of a degree from minute to minute.
+ */
+public final class TwoNode {
+
+    public static final String MODEL = "two-node model, Gagge, Fobelets and Berglund 1986";
+
+    static final double WM2_PER_MET = 58.2;
+
+    private static final Range AIR = new Range("air temperature", 0, 45, "degrees Celsius");
+    private static final Range SPEED = new Range("relative air speed", 0, 3, "m/s");
+    private static final Range MET = new Range("metabolic rate", 0.8, 5, "met");
+    private static final Range CLO = new Range("clothing insulation as worn", 0, 4, "clo");
+
+    private static final double CALMEST_MS = 0.1;
+    private static final double NEUTRAL_SKIN_C = 33.7;
+    private static final double NEUTRAL_CORE_C = 36.8;
+    private static final double NEUTRAL_SKIN_SHARE = 0.1;
+    private static final double NEUTRAL_BODY_C =
+            NEUTRAL_SKIN_SHARE * NEUTRAL_SKIN_C + (1 - NEUTRAL_SKIN_SHARE) * NEUTRAL_CORE_C;
+    private static final double NEUTRAL_BLOOD_FLOW = 6.3;
+    private static final double MOST_SWEAT_GM2H = 500;
+
+    /** Heat to warm the whole body by 1 K, W h/(m2 K): 0.97 W h/(kg K) * 70 kg / 1.8258 m2. */
+    static final double CAPACITY_WHM2K = 0.97 * 70 / 1.8258;
+
+    private final Air air;
+    private final double met;
+    private final Worn worn;
+    private final double radiatingShare;
+    private final double vapourKpa;
+    private final double areaFactor;
+    private final double convectiveWm2K;
+    private final double wettest;
+
+    /**
+     * @param met metabolic rate, met
+     * @param seated whether the body sits (less of it radiates) or stands
+     * @throws IllegalArgumentException outside the range of the model; ask {@link #outside} first
+     */
+    public TwoNode(Air air, double met, Worn worn, boolean seated) {
+        outside(air, met, worn).ifPresent(passed -> {
+            throw new IllegalArgumentException(passed.because());
+        });
+        double speed = Math.max(CALMEST_MS, air.speedMs());
+        this.air = air;
+        this.met = met;
+        this.worn = worn;
+        this.radiatingShare = seated ? 0.70 : 0.73;
+        this.vapourKpa = air.vapourKpa();
+        this.areaFactor = 1 + 0.15 * worn.clo();
+        this.convectiveWm2K =
+                Math.max(StandardEnvironment.ownConvection(met), Math.max(3.0, 8.600001 * Math.pow(speed, 0.53)));
+        this.wettest = worn.clo() > 0 ? 0.59 * Math.pow(speed, -0.08) : 0.38 * Math.pow(speed, -0.29);
+    }
+
+    public static Optional<OutOfRange> outside(Air air, double met, Worn worn) {
+        return Limit.firstPassed(
+                MODEL,
+                new Limit(AIR, air.airC()),
+                new Limit(SPEED, air.speedMs()),
+                new Limit(MET, met),
+                new Limit(CLO, worn.clo()));
+    }
+
+    /** Greatest share of the skin that can be wet, w_max: beyond it sweat drips off and cools no more. */
+    public double wettest() {
+        return wettest;
+    }
+
+    /** The body after that many minutes. */
+    public Body after(int minutes) {
+        Body body = start();
+        for (int minute = 0; minute < minutes; minute++) {
+            body = minuteAfter(body);
+        }
+        return body;
+    }
+
+    public Body start() {
+        double metabolic = met * WM2_PER_MET;
+        return new Body(
+                NEUTRAL_SKIN_C,
+                NEUTRAL_CORE_C,
+                NEUTRAL_SKIN_SHARE,
+                NEUTRAL_BLOOD_FLOW,
+                metabolic,
+                0,
+                0,
+                0.1 * met,
+                0,
+                0,
+                0,
+                0.06,
+                0.06,
+                (NEUTRAL_SKIN_C + air.airC()) / 2,
+                4.7);
+    }
+
+    /** The body one minute later. */
+    public Body minuteAfter(Body body) {
+        Clothing clothing = clothing(body);
+        double breath = breathWm2();
+        double toSkin = (body.coreC() - body.skinC()) * (5.28 + 1.163 * body.bloodFlowLM2H());
+        double skinStorage = toSkin - clothing.dryWm2 - body.evaporationWm2();
+        double coreStorage = body.metabolicWm2() - toSkin - breath;
+        double skinC = body.skinC() + skinStorage / (CAPACITY_WHM2K * body.skinShare() * 60);
+        double coreC = body.coreC() + coreStorage / (CAPACITY_WHM2K * (1 - body.skinShare()) * 60);
+
+        double coldSkin = Math.max(0, NEUTRAL_SKIN_C - skinC);
+        double coldCore = Math.max(0, NEUTRAL_CORE_C - coreC);
+        double warmCore = Math.max(0, coreC - NEUTRAL_CORE_C);
+        double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
+        bloodFlow = Math.max(0.5, Math.min(90, bloodFlow));
+        Evaporation evaporation = evaporation(body.skinShare(), skinC, coreC);
+        return new Body(
+                skinC,
+                coreC,
+                0.0417737 + 0.7451833 / (bloodFlow + 0.585417),
+                bloodFlow,
+                met * WM2_PER_MET + 19.4 * coldSkin * coldCore,
+                breath,
+                clothing.dryWm2,
+                evaporation.wm2,
+                skinStorage,
+                coreStorage,
+                evaporation.sweatGM2H,
+                evaporation.wettedness,
+                evaporation.asked,
+                clothing.surfaceC,
+                clothing.radiativeWm2K);
+    }
+
+    /** E_res + C_res; 44 mmHg is the vapour pressure in the lungs. */
+    private double breathWm2() {
+        double metabolic = met * WM2_PER_MET;
+        return 0.0023 * metabolic * (44 - vapourKpa * Vapour.MMHG_PER_KPA) + 0.0014 * metabolic * (34 - air.airC());
+    }
+
+    private record Clothing(double surfaceC, double radiativeWm2K, double dryWm2) {}
+
+    /** Surface temperature of the clothing, by substitution until it stands still, and the dry heat loss through it. */
+    private Clothing clothing(Body body) {
+        double surface = body.clothingC();
+        double radiative = body.radiativeWm2K();
+        double airLayer;
+        double operative;
+        double before;
+        do {
+            before = surface;
+            radiative = 4 * 0.95 * 5.67e-8 * cube((surface + air.radiantC()) / 2 + 273.15) * radiatingShare;
+            double total = radiative + convectiveWm2K;
+            airLayer = 1 / (areaFactor * total);
+            operative = (radiative * air.radiantC() + convectiveWm2K * air.airC()) / total;
+            surface =
+                    (airLayer * body.skinC() + worn.insulationM2KW() * operative) / (airLayer + worn.insulationM2KW());
+        } while (Math.abs(surface - before) > 1e-6);
+        return new Clothing(surface, radiative, (body.skinC() - operative) / (airLayer + worn.insulationM2KW()));
+    }
+
+    /** Dry loss from the surface of the clothing to air and surroundings; equals what passes through the clothing. */
+    double surfaceLossWm2(Body body) {
+        return areaFactor
+                * (body.radiativeWm2K() * (body.clothingC() - air.radiantC())
+                        + convectiveWm2K * (body.clothingC() - air.airC()));
+    }
+
+    private record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked) {}
+
+    /** Sweating and the moisture that passes through the skin, both through clothing and air layer. */
+    private Evaporation evaporation(double skinShare, double skinC, double coreC) {
+        double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - NEUTRAL_BODY_C);
+        double warmSkin = Math.max(0, skinC - NEUTRAL_SKIN_C);
+        double sweat = 0.68 * Math.min(MOST_SWEAT_GM2H, 170 * warmBody * Math.exp(warmSkin / 10.7));
+        double airLayer = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K);
+        double most = (Vapour.saturationKpa(skinC) - vapourKpa) / (airLayer + worn.vapourResistanceM2KpaW());
+        if (most <= 0) {
+            return new Evaporation(0, 0, wettest, wettest);
+        }
+        double sweatingShare = sweat / most;
+        double asked = 0.06 + 0.94 * sweatingShare;
+        double wettedness = asked;
+        double diffusion = wettedness * most - sweat;
+        if (wettedness > wettest) {
+            wettedness = wettest;
+            sweatingShare = wettest / 0.94;
+            sweat = sweatingShare * most;
+            diffusion = 0.06 * (1 - sweatingShare) * most;
+        }
+        return new Evaporation(sweat + diffusion, sweat / 0.68, wettedness, asked);
+    }
+
+    /** SET, the temperature of a still room in which a person in the standard clothing would lose as much: degrees Celsius. */
+    public double standardEffectiveC(Body body) {
+        return StandardEnvironment.temperatureC(met, body);
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
+    }
+}

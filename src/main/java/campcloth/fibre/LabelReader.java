@@ -1,0 +1,68 @@
+package campcloth.fibre;
+
+import campcloth.fibre.label.LabelGrammar;
+import campcloth.fibre.label.Shown;
+import campcloth.fibre.label.Unreadable;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Reads fibre-content labels as Regulation (EU) No 1007/2011 has them, and as shops shorten them: {@code 70 % linen, 30 %
+ * polyester}, {@code 65/35 polyester/cotton}, {@code CO60/PES40}, {@code Shell: 100% wool Lining: 100% viscose}.
+ *
+ * <p>Every character counts: a word that is not known, a share that is missing, an abbreviation with two meanings refuses the
+ * label and points at the place, since a synthetic fibre overlooked near a fire does harm and a question asked does not. A
+ * number may stand before or after its name; where the order changes within a composition, punctuation must keep the pairs
+ * apart. Shares are percent of mass. Valid for
+ * texts of 1 to {@value #MOST_CHARACTERS} characters. It is not a judgement of the label: whether it is lawful is noted only
+ * where that touches its reading. Safe for use by several threads.
+ */
+public final class LabelReader {
+
+    /** Longest text that is read. */
+    public static final int MOST_CHARACTERS = 2000;
+
+    private static final String CLEAN =
+            "no synthetic fibre is named, which does not prove that there is none: decorative fibres up to 7 % and antistatic"
+                    + " fibres up to 2 % may go unnamed, and a share may be 3 % off (Regulation (EU) No 1007/2011,"
+                    + " Articles 10 and 20)";
+
+    private final LabelVocabulary vocabulary;
+
+    public LabelReader(LabelVocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+    }
+
+    /** The composition that the label states, or why and where it cannot be read safely. */
+    public LabelReading read(String text) {
+        if (text.length() > MOST_CHARACTERS) {
+            return new LabelReading.NotRead(
+                    "the text has " + text.length() + " characters",
+                    MOST_CHARACTERS,
+                    text.length(),
+                    Shown.excerpt(text, MOST_CHARACTERS, text.length()),
+                    "give only what the label says about fibre content, at most " + MOST_CHARACTERS + " characters",
+                    List.of());
+        }
+        Set<String> notes = new LinkedHashSet<>();
+        try {
+            return read(LabelGrammar.parts(text, vocabulary.lexicon(), notes), notes);
+        } catch (Unreadable place) {
+            return new LabelReading.NotRead(
+                    place.because(),
+                    place.from(),
+                    place.to(),
+                    Shown.excerpt(text, place.from(), place.to()),
+                    place.remedy(),
+                    place.readings());
+        }
+    }
+
+    private static LabelReading read(List<LabelReading.Part> parts, Set<String> notes) {
+        if (parts.stream().anyMatch(p -> p.blend().meltablePercent() == 0)) {
+            notes.add(CLEAN);
+        }
+        return new LabelReading.Read(parts, List.copyOf(notes));
+    }
+}

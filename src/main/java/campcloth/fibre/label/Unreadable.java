@@ -1,0 +1,50 @@
+package campcloth.fibre.label;
+
+import java.util.List;
+
+/**
+ * The label cannot be read safely, and where. Never leaves the room: the reader turns it into an answer.
+ */
+public final class Unreadable extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String because;
+    private final int from;
+    private final int to;
+    private final String remedy;
+    private final transient List<String> readings;
+
+    Unreadable(int from, int to, String because, String remedy, List<String> readings) {
+        super(because, null, false, false);
+        this.because = because;
+        this.from = from;
+        this.to = to;
+        this.remedy = remedy;
+        this.readings = List.copyOf(readings);
+    }
+
+    Unreadable(int from, int to, String because, String remedy) {
+        this(from, to, because, remedy, List.of());
+    }
+
+    public String because() {
+        return because;
+    }
+
+    public int from() {
+        return from;
+    }
+
+    public int to() {
+        return to;
+    }
+
+    public String remedy() {
+        return remedy;
+    }
+
+    public List<String> readings() {
+        return readings;
+    }
+}

@@ -1,0 +1,142 @@
+package campcloth.fire;
+
+import campcloth.event.FireRole;
+import campcloth.event.OpenFire;
+import campcloth.figure.Range;
+import campcloth.fire.model.PointSource;
+import java.util.Optional;
+
+/**
+ * A wearer's exposure to a fire. The class is the worst that role, distance and radiant flux give, each by itself.
+ *
+ * <p>By role: passing sparks, seated radiant heat, the rest contact. By distance: under 1 m contact (the 3 ft that youth
+ * organisations keep between fire ring and people), under 3 m radiant heat (project choice), in the near field of
+ * {@link PointSource} contact. By flux, with radiative fraction 0.40: under 1.6 kW/m2 sparks (about the limit for long work in
+ * ordinary clothing: 1.5 kW/m2, report of the Dutch institute for physical safety, 2016), under 4 radiant heat (bare skin hurts
+ * in 18 s), under 10 contact (hurts in 5 s), from 10 on unbearable; the last only where both distance and size were stated:
+ * nobody stays there, so it is never presumed.
+ *
+ * @param role what the wearer does there; {@link FireRole#NONE} is no exposure whatever the distance
+ * @param distanceM from the fire's centre, m; empty where nobody said: then presumed near for the role
+ * @param fireKw heat release, kW; empty where nobody said: then presumed {@value #PRESUMED_KW} kW
+ */
+public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Double> fireKw) {
+
+    /** A large fire in a ring: project choice, from about 30 kg of wood an hour at 13 MJ/kg (from memory). */
+    public static final double PRESUMED_KW = 100;
+
+    /** Ring about a fire that people keep out of, m: 3 ft in a youth organisation's fire sheet. */
+    public static final double RING_M = 1;
+
+    private static final double NEAR_M = 3;
+    private static final double PASSING_PRESUMED_M = 3;
+    private static final double SEATED_PRESUMED_M = 1.5;
+    private static final double LONG_STAY_KW_M2 = 1.6;
+    private static final double SHORT_STAY_KW_M2 = 4;
+    private static final double UNBEARABLE_KW_M2 = 10;
+    private static final Range DISTANCE = new Range("distanceM", 0.1, 1000, "m");
+    private static final Range SIZE = new Range("fireKw", 1, 1000, "kW");
+
+    public Exposure {
+        distanceM.ifPresent(DISTANCE::check);
+        fireKw.ifPresent(SIZE::check);
+    }
+
+    public static Exposure of(OpenFire fire) {
+        return new Exposure(fire.role(), fire.distanceM(), fire.fireKw());
+    }
+
+    /** No fire, or no place at one. */
+    public static Exposure none() {
+        return new Exposure(FireRole.NONE, Optional.empty(), Optional.empty());
+    }
+
+    /** Heat release, or the one presumed, kW. */
+    public double fireKwOrPresumed() {
+        return fireKw.orElse(PRESUMED_KW);
+    }
+
+    /** Whether the wearer stands so near that the point source does not hold and flames may reach. */
+    public boolean inNearField() {
+        return role != FireRole.NONE
+                && distanceM
+                        .map(m -> m < PointSource.nearFieldM(fireKwOrPresumed()))
+                        .orElse(roleClass() == ExposureClass.CONTACT);
+    }
+
+    /** Radiant flux to show, kW/m2, radiative fraction 0.30; empty in the near field, without a distance or without a role. */
+    public Optional<Double> fluxKwM2() {
+        if (role == FireRole.NONE || inNearField()) {
+            return Optional.empty();
+        }
+        return distanceM.map(m -> PointSource.fluxKwM2(PointSource.NOMINAL_FRACTION, fireKwOrPresumed(), m));
+    }
+
+    /** What of the fire reaches the wearer. */
+    public ExposureClass reach() {
+        if (role == FireRole.NONE) {
+            return ExposureClass.NONE;
+        }
+        ExposureClass byPlace = worse(roleClass(), distanceClass());
+        return worse(inNearField() ? ExposureClass.CONTACT : ExposureClass.SPARKS, worse(byPlace, fluxClass()));
+    }
+
+    /** How strong the exposure is, 0 to 1, for the order within a grade: half role, half flux (project choice). */
+    double intensity() {
+        double byRole = role.ordinal() / (double) FireRole.CARRYING.ordinal();
+        double byFlux = Math.min(gradingFluxKwM2() / UNBEARABLE_KW_M2, 1);
+        return 0.5 * byRole + 0.5 * byFlux;
+    }
+
+    /** Whether hands or sleeves come to the flame by what the wearer does, however far the rest of the body is. */
+    static boolean handsAtTheFire(FireRole role) {
+        return role.compareTo(FireRole.SEATED) > 0;
+    }
+
+    private ExposureClass roleClass() {
+        return switch (role) {
+            case NONE -> ExposureClass.NONE;
+            case PASSING -> ExposureClass.SPARKS;
+            case SEATED -> ExposureClass.RADIANT;
+            case COOKING, TENDING, CARRYING -> ExposureClass.CONTACT;
+        };
+    }
+
+    private ExposureClass distanceClass() {
+        double metres = distanceM.orElse(NEAR_M);
+        if (metres < RING_M) {
+            return ExposureClass.CONTACT;
+        }
+        return metres < NEAR_M ? ExposureClass.RADIANT : ExposureClass.SPARKS;
+    }
+
+    private ExposureClass fluxClass() {
+        double flux = gradingFluxKwM2();
+        if (flux < LONG_STAY_KW_M2) {
+            return ExposureClass.SPARKS;
+        }
+        if (flux < SHORT_STAY_KW_M2) {
+            return ExposureClass.RADIANT;
+        }
+        boolean stated = distanceM.isPresent() && fireKw.isPresent();
+        return flux < UNBEARABLE_KW_M2 || !stated ? ExposureClass.CONTACT : ExposureClass.UNBEARABLE;
+    }
+
+    /** The formula carried on into the near field, where it only ranks; at the ring where the role means contact. */
+    private double gradingFluxKwM2() {
+        if (role == FireRole.NONE) {
+            return 0;
+        }
+        double metres = distanceM.orElse(
+                switch (roleClass()) {
+                    case SPARKS -> PASSING_PRESUMED_M;
+                    case RADIANT -> SEATED_PRESUMED_M;
+                    default -> RING_M;
+                });
+        return PointSource.fluxKwM2(PointSource.GRADING_FRACTION, fireKwOrPresumed(), metres);
+    }
+
+    private static ExposureClass worse(ExposureClass one, ExposureClass other) {
+        return one.atLeast(other) ? one : other;
+    }
+}

@@ -1,0 +1,150 @@
+package campcloth.fire;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Wear;
+import campcloth.event.Event;
+import campcloth.event.OpenFire;
+import campcloth.event.SafetyRule;
+import campcloth.event.Spell;
+import campcloth.fire.FireJudgement.Gate;
+import campcloth.fire.FireWarning.Code;
+import campcloth.fire.FireWarning.Severity;
+import campcloth.fire.RuleOutcome.Outcome;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Judges a worn cloth at an event: the worst of its spells, and every rule. The strictest stands: forbidden, severe or a melt stop
+ * rules it out; high, a melt warning or a rule that only a person can judge asks for caution. How long a spell lasts makes no
+ * difference: a sleeve catches in a second.
+ */
+public final class FireAdvice {
+
+    private final FireRules rules;
+
+    public FireAdvice(FireRules rules) {
+        this.rules = rules;
+    }
+
+    /** Judges a completed cloth as a garment wears it. */
+    public FireJudgement judge(Cloth completed, Wear wear, Event event) {
+        return judge(WornCloth.of(completed, wear), event);
+    }
+
+    public FireJudgement judge(WornCloth cloth, Event event) {
+        List<SpellHazard> spells = spells(cloth, event);
+        List<OpenFire> fires =
+                event.spells().stream().flatMap(s -> s.fireInUse().stream()).toList();
+        List<RuleOutcome> outcomes =
+                event.rules().stream().map(r -> rules.check(r, cloth, fires)).toList();
+        ExposureClass reach = spells.stream()
+                .map(s -> s.hazard().reach())
+                .max(Comparator.naturalOrder())
+                .orElse(ExposureClass.NONE);
+        return new FireJudgement(
+                gate(spells, outcomes),
+                spells.stream().max(Comparator.comparingDouble(s -> s.hazard().hazard())),
+                spells,
+                spells.stream()
+                        .map(s -> s.hazard().meltWarning())
+                        .max(Comparator.naturalOrder())
+                        .orElse(MeltWarning.NONE),
+                outcomes,
+                warnings(cloth, spells, event, outcomes),
+                FireCautions.forReach(reach));
+    }
+
+    private static List<SpellHazard> spells(WornCloth cloth, Event event) {
+        List<SpellHazard> spells = new ArrayList<>();
+        for (Spell spell : event.spells()) {
+            spell.fireInUse()
+                    .map(Exposure::of)
+                    .ifPresent(exposure ->
+                            spells.add(new SpellHazard(spell.name(), exposure, FireGrading.grade(cloth, exposure))));
+        }
+        return spells;
+    }
+
+    private static Gate gate(List<SpellHazard> spells, List<RuleOutcome> outcomes) {
+        Gate gate = Gate.CLEAR;
+        for (RuleOutcome rule : outcomes) {
+            gate = stricter(gate, ofRule(rule.outcome()));
+        }
+        for (SpellHazard spell : spells) {
+            gate = stricter(gate, ofHazard(spell.hazard()));
+        }
+        return gate;
+    }
+
+    private static Gate ofRule(Outcome outcome) {
+        return switch (outcome) {
+            case PASSED, NOT_IN_REACH -> Gate.CLEAR;
+            case ASK -> Gate.CAUTION;
+            case FORBIDDEN -> Gate.RULED_OUT;
+        };
+    }
+
+    private static Gate ofHazard(FireHazard hazard) {
+        if (hazard.grade() == FireGrade.SEVERE || hazard.meltWarning() == MeltWarning.STOP) {
+            return Gate.RULED_OUT;
+        }
+        boolean care = hazard.grade() == FireGrade.HIGH || hazard.meltWarning() == MeltWarning.WARN;
+        return care ? Gate.CAUTION : Gate.CLEAR;
+    }
+
+    private static Gate stricter(Gate one, Gate other) {
+        return one.compareTo(other) >= 0 ? one : other;
+    }
+
+    /** Of each kind about the fire the most urgent, then the rules; most urgent first. */
+    private static List<FireWarning> warnings(
+            WornCloth cloth, List<SpellHazard> spells, Event event, List<RuleOutcome> outcomes) {
+        Map<Code, FireWarning> byCode = new LinkedHashMap<>();
+        spells.stream()
+                .sorted(Comparator.comparingDouble((SpellHazard s) -> s.hazard().hazard())
+                        .reversed())
+                .forEach(s -> FireWarnings.of(cloth, s.exposure(), s.hazard())
+                        .forEach(w ->
+                                byCode.merge(w.code(), w, (a, b) -> b.severity().compareTo(a.severity()) > 0 ? b : a)));
+        List<FireWarning> warnings = new ArrayList<>(byCode.values());
+        outcomes.forEach(outcome -> ofRule(outcome, warnings));
+        noneOnFile(event.rules(), warnings);
+        warnings.sort(Comparator.comparing(FireWarning::severity).reversed());
+        return warnings;
+    }
+
+    private static void ofRule(RuleOutcome outcome, List<FireWarning> warnings) {
+        String text =
+                "Rule of the " + words(outcome.authority()) + ": \"" + outcome.statement() + "\" " + outcome.because();
+        switch (outcome.outcome()) {
+            case PASSED -> {}
+            case NOT_IN_REACH -> warnings.add(new FireWarning(Code.RULE, Severity.NOTE, text));
+            case ASK -> warnings.add(new FireWarning(Code.RULE, Severity.CAUTION, text));
+            case FORBIDDEN -> warnings.add(new FireWarning(Code.RULE, Severity.STOP, text));
+        }
+    }
+
+    /** No rule on file is no permission. */
+    private static void noneOnFile(List<SafetyRule> rules, List<FireWarning> warnings) {
+        String missing = Arrays.stream(SafetyRule.Authority.values())
+                .filter(authority -> rules.stream().noneMatch(rule -> rule.authority() == authority))
+                .map(FireAdvice::words)
+                .collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            warnings.add(new FireWarning(Code.RULE, Severity.NOTE, "Rules of: " + missing + ": none on file: ask."));
+        }
+    }
+
+    private static String words(SafetyRule.Authority authority) {
+        return switch (authority) {
+            case EVENT -> "event";
+            case VENUE -> "venue";
+            case LOCAL_LAW -> "local law";
+        };
+    }
+}

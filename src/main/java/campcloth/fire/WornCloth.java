@@ -1,0 +1,120 @@
+package campcloth.fire;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Finish;
+import campcloth.cloth.Fit;
+import campcloth.cloth.Layer;
+import campcloth.cloth.Property;
+import campcloth.cloth.Surface;
+import campcloth.cloth.Wear;
+import campcloth.cloth.Weave;
+import campcloth.fibre.Blend;
+import campcloth.fibre.Fibre;
+import campcloth.fibre.FibreFamily;
+import campcloth.figure.Figure;
+import campcloth.figure.Range;
+
+/**
+ * All that fire asks of a cloth and of how it is worn. A film or wax on the cloth counts as {@value #FILM_PERCENT} % of its mass
+ * that burns and melts (films are 10 to 40 % of the mass, from memory; project choice), whatever the fibres are. No finish
+ * against flame gives credit: it may wash out.
+ *
+ * @param blend what it is made of, without film or wax
+ * @param weightGsm mass, g/m2: the low end of what is known
+ * @param surface plain or raised
+ * @param finish what was done to it
+ * @param weave how it is bound
+ * @param fit how it hangs
+ * @param layer where it lies; what touches the skin counts as {@link Layer#SKIN}
+ */
+public record WornCloth(
+        Blend blend, double weightGsm, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
+
+    /** Share of the mass that a film or wax is counted as. */
+    public static final double FILM_PERCENT = 20;
+
+    /** Share of the mass that a film or wax may be. */
+    static final double MOST_FILM_PERCENT = 40;
+
+    /** Where the fibre that softens first does so, degrees Celsius: polylactide (from memory). */
+    private static final double WORST_SOFTENING_C = 60;
+
+    private static final Range WEIGHT = Property.WEIGHT_GSM.range();
+
+    public WornCloth {
+        WEIGHT.check(weightGsm);
+    }
+
+    /** A completed cloth as a garment wears it. */
+    public static WornCloth of(Cloth cloth, Wear wear) {
+        return new WornCloth(
+                cloth.blend(),
+                cloth.required(Property.WEIGHT_GSM).low(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.weave(),
+                wear.fit(),
+                wear.nextToSkin() ? Layer.SKIN : wear.layer());
+    }
+
+    /** Plainly woven, untreated cloth. */
+    public static WornCloth woven(Blend blend, double weightGsm, Surface surface, Fit fit, Layer layer) {
+        return new WornCloth(blend, weightGsm, surface, Finish.NONE, Weave.PLAIN, fit, layer);
+    }
+
+    /** Share of the mass that melts or must be presumed to, film or wax included, percent. */
+    public double meltablePercent() {
+        return withFilm(FILM_PERCENT, blend.meltablePercent());
+    }
+
+    /** The same where the film or wax is as heavy as it may be. */
+    double mostMeltablePercent() {
+        return withFilm(MOST_FILM_PERCENT, blend.meltablePercent());
+    }
+
+    /** Share of the mass that burns readily: plant fibre, what melts, what is not named, film and wax; percent. */
+    public double fuelPercent() {
+        return withFilm(FILM_PERCENT, blend.percentOf(FibreFamily.CELLULOSIC) + blend.meltablePercent());
+    }
+
+    public boolean hasFilm() {
+        return finish.closesPores();
+    }
+
+    /** Whether fibre ends stand out of the face. */
+    public boolean isRaised() {
+        return surface == Surface.RAISED
+                || finish == Finish.BRUSHED
+                || weave == Weave.PILE
+                || weave == Weave.FLEECE
+                || weave == Weave.FUR;
+    }
+
+    /** Whether air passes freely between the threads, which feeds a flame as raised fibre does. */
+    public boolean isOpen() {
+        return weave == Weave.OPEN_PLAIN;
+    }
+
+    /** Where the first of its parts softens, degrees Celsius; infinite where nothing does. */
+    double softensC() {
+        double least = hasFilm() ? WORST_SOFTENING_C : Double.POSITIVE_INFINITY;
+        for (Blend.Share share : blend.shares()) {
+            if (share.fibre().family().countsAsMeltable()) {
+                least = Math.min(least, softensC(share.fibre()));
+            }
+        }
+        return least;
+    }
+
+    private static double softensC(Fibre fibre) {
+        if (fibre.family() == FibreFamily.UNNAMED) {
+            return WORST_SOFTENING_C;
+        }
+        double known = fibre.softensC().or(fibre::meltsC).map(Figure::low).orElse(WORST_SOFTENING_C);
+        return Math.max(known, WORST_SOFTENING_C);
+    }
+
+    private double withFilm(double filmPercent, double fibrePercent) {
+        return hasFilm() ? filmPercent + (100 - filmPercent) / 100 * fibrePercent : fibrePercent;
+    }
+}

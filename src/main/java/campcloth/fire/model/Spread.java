@@ -1,0 +1,74 @@
+package campcloth.fire.model;
+
+/**
+ * How readily a cloth catches and spreads flame: 0 least, 100 worst; each 20 is one class, 0 to 4.
+ *
+ * <p>Points: fuel share over 20 % one, over 50 % two; mass under 373 g/m2 one, under 136 g/m2 two; 10 % or more that melts one
+ * (charred plant fibre, or a cotton thread, lining or layer below, holds the melt in the flame; so no credit for shrinking away);
+ * a raised or open surface one; a loose fit one. The class is the sum, at most 4. Within a class the place rises as the cloth
+ * gets lighter, its fuel share and its melting share greater; a blend is never a mean of its fibres.
+ *
+ * <p>Rests on: mass the greatest single factor, blends of cellulose and polyester up to a quarter faster than either alone, none
+ * under 4 oz/yd2 advised (Needles and Walker); 11 oz/yd2 cotton as accepted at work (OSHA letters, 1994); surface flash
+ * (16 CFR 1610.4); air gap (Mehta, Wong and Padia, 1972). The points and the places are project choices, no standard.
+ */
+public final class Spread {
+
+    /** 11 oz/yd2: OSHA letters of 24 May and 1 December 1994 on 29 CFR 1910.269(l). */
+    public static final double HEAVY_GSM = 373;
+
+    /** 4 oz/yd2: Needles and Walker. */
+    public static final double LIGHT_GSM = 136;
+
+    /** From this share on what melts is taken to be held in the flame: project choice. */
+    public static final double SCAFFOLD_PERCENT = 10;
+
+    private static final double LITTLE_FUEL_PERCENT = 20;
+    private static final double HALF_FUEL_PERCENT = 50;
+    private static final int TOP_CLASS = 4;
+    private static final int POINTS_ABOVE_TOP = 4;
+    private static final double CLASS_WIDTH = 20;
+
+    private Spread() {}
+
+    /**
+     * @param fuelPercent share that burns readily: all but wool, hair, silk and what resists flame
+     * @param meltablePercent share that melts or must be presumed to
+     * @param weightGsm mass, g/m2
+     * @param raisedOrOpen whether fibre ends stand out or air passes freely
+     * @param loose whether the garment hangs loosely
+     */
+    public static double of(
+            double fuelPercent, double meltablePercent, double weightGsm, boolean raisedOrOpen, boolean loose) {
+        int points = fuelPoints(fuelPercent)
+                + weightPoints(weightGsm)
+                + (Shares.atLeast(meltablePercent, SCAFFOLD_PERCENT) ? 1 : 0)
+                + (raisedOrOpen ? 1 : 0)
+                + (loose ? 1 : 0);
+        double place = place(fuelPercent, meltablePercent, weightGsm);
+        return points < TOP_CLASS
+                ? CLASS_WIDTH * (points + place)
+                : CLASS_WIDTH * (TOP_CLASS + (points - TOP_CLASS + place) / POINTS_ABOVE_TOP);
+    }
+
+    private static int fuelPoints(double fuelPercent) {
+        if (!Shares.above(fuelPercent, LITTLE_FUEL_PERCENT)) {
+            return 0;
+        }
+        return Shares.above(fuelPercent, HALF_FUEL_PERCENT) ? 2 : 1;
+    }
+
+    private static int weightPoints(double weightGsm) {
+        if (Shares.atLeast(weightGsm, HEAVY_GSM)) {
+            return 0;
+        }
+        return Shares.atLeast(weightGsm, LIGHT_GSM) ? 1 : 2;
+    }
+
+    /** Place within the class, 0 to below 1: project choice. */
+    private static double place(double fuelPercent, double meltablePercent, double weightGsm) {
+        double lightness = 1 / (1 + weightGsm / LIGHT_GSM);
+        double held = Math.min(meltablePercent / SCAFFOLD_PERCENT, 1);
+        return 0.99 * (0.6 * lightness + 0.3 * Math.min(fuelPercent, 100) / 100 + 0.1 * held);
+    }
+}

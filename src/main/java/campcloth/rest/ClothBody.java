@@ -1,0 +1,167 @@
+package campcloth.rest;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
+import campcloth.cloth.Finish;
+import campcloth.cloth.KeptCloth;
+import campcloth.cloth.Property;
+import campcloth.cloth.Surface;
+import campcloth.cloth.Weave;
+import campcloth.fibre.Fibres;
+import campcloth.figure.Figure;
+import campcloth.figure.Refused;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A cloth as it is sent and served. Figures may be given bare ({@code "weightGsm": 190}), and then count as declared, or
+ * whole in {@code figures}. What is served can be sent back changed.
+ */
+@Schema(description = "A cloth. Give figures bare (then DECLARED) or whole in `figures`; what is missing is estimated.")
+record ClothBody(
+        @Schema(accessMode = Schema.AccessMode.READ_ONLY) @Nullable
+        String id,
+
+        @Schema(example = "Unbleached linen, plain") @NotNull @Size(min = 1, max = 200)
+        String name,
+
+        @NotEmpty @Size(max = 20) List<@NotNull @Valid ShareBody> blend,
+
+        @Schema(description = "PLAIN where it is left out") @Nullable
+        Weave weave,
+
+        @Schema(description = "PLAIN where it is left out; pile, fleece and fur are always raised") @Nullable
+        Surface surface,
+
+        @Schema(description = "NONE where it is left out") @Nullable
+        Finish finish,
+
+        @Schema(description = "whether pieces must all lie the same way") @Nullable
+        Boolean nap,
+
+        @Nullable Boolean stretch,
+        @Schema(example = "190") @Nullable Double weightGsm,
+        @Schema(example = "145") @Nullable Double widthCm,
+        @Schema(example = "0.45") @Nullable Double thicknessMm,
+        @Schema(example = "400") @Nullable Double airPermeabilityMmS,
+        @Schema(example = "2.5") @Nullable Double vapourResistanceM2PaW,
+        @Schema(example = "6") @Nullable Double shrinkWarpPercent,
+        @Schema(example = "4") @Nullable Double shrinkWeftPercent,
+        @Nullable Double fibreDiameterUm,
+        @Nullable Double fibreDiameterCvPercent,
+        @Nullable Double pricePerMetre,
+
+        @Schema(description = "figures with interval, basis and source, by field name") @Nullable @Size(max = 20)
+        Map<String, @NotNull @Valid FigureBody> figures,
+
+        @Schema(accessMode = Schema.AccessMode.READ_ONLY, description = "computed where nothing better is known")
+        @Nullable
+        Map<String, FigureBody> estimates,
+
+        @Nullable @Size(max = 2000) String note,
+        @Schema(accessMode = Schema.AccessMode.READ_ONLY) KeptCloth.@Nullable Origin origin) {
+
+    static ClothBody of(KeptCloth kept) {
+        Cloth cloth = kept.cloth();
+        Map<String, FigureBody> known = new LinkedHashMap<>();
+        Map<String, FigureBody> estimated = new LinkedHashMap<>();
+        Estimates.complete(cloth).figures().forEach((property, figure) -> {
+            Map<String, FigureBody> group = cloth.figures().containsKey(property) ? known : estimated;
+            group.put(property.field(), FigureBody.of(figure, property.unit()));
+        });
+        return new ClothBody(
+                kept.id(),
+                cloth.name(),
+                ShareBody.of(cloth.blend()),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.nap(),
+                cloth.stretch(),
+                bare(cloth, Property.WEIGHT_GSM),
+                bare(cloth, Property.WIDTH_CM),
+                bare(cloth, Property.THICKNESS_MM),
+                bare(cloth, Property.AIR_PERMEABILITY_MM_S),
+                bare(cloth, Property.VAPOUR_RESISTANCE_M2PA_W),
+                bare(cloth, Property.SHRINK_WARP_PERCENT),
+                bare(cloth, Property.SHRINK_WEFT_PERCENT),
+                bare(cloth, Property.FIBRE_DIAMETER_UM),
+                bare(cloth, Property.FIBRE_DIAMETER_CV_PERCENT),
+                bare(cloth, Property.PRICE_PER_METRE),
+                known,
+                estimated,
+                cloth.note(),
+                kept.origin());
+    }
+
+    /** The cloth meant; refuses figures out of range, unknown fibres and figures of no property. */
+    Cloth cloth(Fibres fibres) {
+        Weave woven = weave == null ? Weave.PLAIN : weave;
+        boolean pile = woven == Weave.PILE || woven == Weave.FLEECE || woven == Weave.FUR;
+        return new Cloth(
+                name,
+                ShareBody.blend(blend, fibres),
+                woven,
+                pile ? Surface.RAISED : surface == null ? Surface.PLAIN : surface,
+                finish == null ? Finish.NONE : finish,
+                nap == null ? pile : nap,
+                stretch == null ? woven.isKnit() : stretch,
+                known(),
+                note == null ? "" : note);
+    }
+
+    private Map<Property, Figure> known() {
+        Map<String, FigureBody> whole = figures == null ? Map.of() : figures;
+        Map<Property, Figure> known = new EnumMap<>(Property.class);
+        for (Property property : Property.values()) {
+            FigureBody given = whole.get(property.field());
+            if (given != null) {
+                known.put(property, Refused.within("figures." + property.field(), given::figure));
+            }
+            Double bare = bare(property);
+            if (bare != null && (given == null || !bare.equals(given.value()))) {
+                property.range().check(bare);
+                known.put(property, FigureBody.declared(bare));
+            }
+        }
+        for (String field : whole.keySet()) {
+            if (known.keySet().stream().noneMatch(p -> p.field().equals(field))) {
+                throw Refused.of(
+                        "figures." + field,
+                        "is no figure of a cloth",
+                        "use "
+                                + java.util.Arrays.stream(Property.values())
+                                        .map(Property::field)
+                                        .toList());
+            }
+        }
+        return known;
+    }
+
+    private @Nullable Double bare(Property property) {
+        return switch (property) {
+            case WEIGHT_GSM -> weightGsm;
+            case WIDTH_CM -> widthCm;
+            case THICKNESS_MM -> thicknessMm;
+            case AIR_PERMEABILITY_MM_S -> airPermeabilityMmS;
+            case VAPOUR_RESISTANCE_M2PA_W -> vapourResistanceM2PaW;
+            case SHRINK_WARP_PERCENT -> shrinkWarpPercent;
+            case SHRINK_WEFT_PERCENT -> shrinkWeftPercent;
+            case FIBRE_DIAMETER_UM -> fibreDiameterUm;
+            case FIBRE_DIAMETER_CV_PERCENT -> fibreDiameterCvPercent;
+            case PRICE_PER_METRE -> pricePerMetre;
+        };
+    }
+
+    private static @Nullable Double bare(Cloth cloth, Property property) {
+        return cloth.figure(property).map(Figure::value).orElse(null);
+    }
+}

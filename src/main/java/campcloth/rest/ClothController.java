@@ -1,0 +1,115 @@
+package campcloth.rest;
+
+import campcloth.cloth.ClothSearch;
+import campcloth.cloth.Cloths;
+import campcloth.cloth.KeptCloth;
+import campcloth.fibre.Fibres;
+import campcloth.figure.Range;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.Valid;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The catalogue of cloths. */
+@RestController
+@RequestMapping("/api/cloths")
+@Tag(name = "Cloths", description = "The catalogue: cloths from the catalogue files and those that users add")
+class ClothController {
+
+    private static final Range PAGE = new Range("page", 0, 1_000_000, "(counted from 0)");
+    private static final Range SIZE = new Range("size", 1, 500, "cloths a page");
+    private static final Range WEIGHT = new Range("minWeightGsm, maxWeightGsm", 0, 10_000, "g/m2");
+
+    /** One page of the catalogue. */
+    record PageBody(List<ClothBody> cloths, int page, int size, long total) {}
+
+    private final Cloths cloths;
+    private final Fibres fibres;
+
+    ClothController(Cloths cloths, Fibres fibres) {
+        this.cloths = cloths;
+        this.fibres = fibres;
+    }
+
+    @GetMapping
+    @Operation(summary = "Searches the catalogue, a page at a time, by name")
+    PageBody page(
+            @RequestParam Optional<String> text,
+            @RequestParam Optional<String> fibre,
+            @RequestParam Optional<Double> minWeightGsm,
+            @RequestParam Optional<Double> maxWeightGsm,
+            @RequestParam(defaultValue = "0") int page,
+            @RequestParam(defaultValue = "50") int size) {
+        PAGE.check(page);
+        SIZE.check(size);
+        minWeightGsm.ifPresent(WEIGHT::check);
+        maxWeightGsm.ifPresent(WEIGHT::check);
+        fibre.ifPresent(fibres::require);
+        ClothSearch search = new ClothSearch(text.filter(words -> !words.isBlank()), fibre, minWeightGsm, maxWeightGsm);
+        Cloths.Page found = cloths.page(search, page, size);
+        return new PageBody(found.cloths().stream().map(ClothBody::of).toList(), page, size, found.total());
+    }
+
+    @GetMapping("/{id}")
+    @Operation(summary = "One cloth, with every figure, its basis and its source")
+    ResponseEntity<ClothBody> one(@PathVariable String id) {
+        return answer(cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)));
+    }
+
+    @PostMapping
+    @Operation(summary = "Adds a cloth of one's own")
+    ResponseEntity<ClothBody> add(@Valid @RequestBody ClothBody body) {
+        KeptCloth kept = cloths.add(body.cloth(fibres));
+        return ResponseEntity.created(URI.create("/api/cloths/" + kept.id()))
+                .eTag(Versions.etag(kept.version()))
+                .body(ClothBody.of(kept));
+    }
+
+    @PutMapping("/{id}")
+    @Operation(summary = "Replaces a cloth; If-Match must carry the ETag that was read")
+    ResponseEntity<ClothBody> replace(
+            @PathVariable String id,
+            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable
+                    String ifMatch,
+            @Valid @RequestBody ClothBody body) {
+        return answer(done(id, cloths.replace(id, Versions.expected(ifMatch), body.cloth(fibres))));
+    }
+
+    @DeleteMapping("/{id}")
+    @Operation(summary = "Removes a cloth; a newer catalogue does not bring it back")
+    ResponseEntity<Void> remove(
+            @PathVariable String id,
+            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable
+                    String ifMatch) {
+        done(id, cloths.remove(id, Versions.expected(ifMatch)));
+        return ResponseEntity.noContent().build();
+    }
+
+    private static KeptCloth done(String id, Cloths.Change change) {
+        if (change instanceof Cloths.Change.Stale stale) {
+            throw Precondition.stale(stale.actualVersion());
+        }
+        if (change instanceof Cloths.Change.Done done) {
+            return done.cloth();
+        }
+        throw new Missing("cloth", id);
+    }
+
+    private static ResponseEntity<ClothBody> answer(KeptCloth kept) {
+        return ResponseEntity.ok().eTag(Versions.etag(kept.version())).body(ClothBody.of(kept));
+    }
+}

@@ -1,0 +1,43 @@
+package campcloth.rest;
+
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
+import org.jspecify.annotations.Nullable;
+
+/** A figure with its interval, how it is known and where it comes from. */
+@Schema(description = "A value with its interval, how it is known and where it comes from")
+record FigureBody(
+        @NotNull Double value,
+
+        @Schema(description = "lower end; the value itself where it is left out") @Nullable
+        Double low,
+
+        @Schema(description = "upper end; the value itself where it is left out") @Nullable
+        Double high,
+
+        @Schema(accessMode = Schema.AccessMode.READ_ONLY) @Nullable
+        String unit,
+
+        @NotNull Basis basis,
+
+        @Schema(description = "id of a source, or words that say where the figure comes from") @Nullable
+        String source) {
+
+    private static final String MAKER = "stated by the maker";
+
+    static FigureBody of(Figure figure, String unit) {
+        return new FigureBody(figure.value(), figure.low(), figure.high(), unit, figure.basis(), figure.source());
+    }
+
+    Figure figure() {
+        return new Figure(
+                value, low == null ? value : low, high == null ? value : high, basis, source == null ? MAKER : source);
+    }
+
+    /** A bare number that a person gave. */
+    static Figure declared(double value) {
+        return Figure.exact(value, Basis.DECLARED, MAKER);
+    }
+}

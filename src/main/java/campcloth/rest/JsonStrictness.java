@@ -1,0 +1,25 @@
+package campcloth.rest;
+
+import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.cfg.EnumFeature;
+
+/** Nothing that was sent is dropped or bent in silence: unknown fields, doubled fields and wrong types are refused. */
+@Configuration
+class JsonStrictness {
+
+    @Bean
+    JsonMapperBuilderCustomizer strictJson() {
+        return builder -> builder.enable(
+                        DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+                        DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
+                        DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                .enable(EnumFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS);
+    }
+}

@@ -1,0 +1,134 @@
+package campcloth.rest;
+
+import campcloth.figure.Refused;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.web.bind.MethodArgumentNotValidException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+
+/** Turns everything that can go wrong into a problem document; the one place where failures get a status. */
+@RestControllerAdvice
+class ProblemAdvice extends ResponseEntityExceptionHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
+    private static final String RETRY_SECONDS = "5";
+
+    @ExceptionHandler
+    ProblemDetail refused(Refused refused) {
+        return Problems.fields(
+                HttpStatus.UNPROCESSABLE_ENTITY,
+                "refused",
+                "A value cannot be used",
+                refused.refusals().stream().map(FieldError::of).toList());
+    }
+
+    @ExceptionHandler
+    ProblemDetail missing(Missing missing) {
+        return Problems.problem(HttpStatus.NOT_FOUND, "not-found", "Not found", String.valueOf(missing.getMessage()));
+    }
+
+    @ExceptionHandler
+    ProblemDetail precondition(Precondition precondition) {
+        return precondition.isStale()
+                ? Problems.problem(
+                        HttpStatus.PRECONDITION_FAILED,
+                        "stale",
+                        "Changed in between",
+                        String.valueOf(precondition.getMessage()))
+                : Problems.problem(
+                        HttpStatus.PRECONDITION_REQUIRED,
+                        "if-match-needed",
+                        "If-Match is needed",
+                        String.valueOf(precondition.getMessage()));
+    }
+
+    @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
+    ResponseEntity<ProblemDetail> databaseAway(Exception away) {
+        LOG.warn("The database does not answer: {}", away.getMessage());
+        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.problem(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "database-away",
+                        "The database does not answer",
+                        "Nothing was lost. Try again in a few seconds."));
+    }
+
+    @ExceptionHandler
+    ProblemDetail unforeseen(Exception unforeseen) {
+        LOG.error("Unforeseen failure", unforeseen);
+        return Problems.problem(
+                HttpStatus.INTERNAL_SERVER_ERROR,
+                "unforeseen",
+                "Something went wrong here",
+                "This is our fault, not yours. The log of the service says more.");
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleMethodArgumentNotValid(
+            MethodArgumentNotValidException invalid, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        List<FieldError> errors = invalid.getBindingResult().getFieldErrors().stream()
+                .map(e -> new FieldError(e.getField(), String.valueOf(e.getDefaultMessage())))
+                .toList();
+        return badRequest(invalid, "invalid", "A field is missing or not of its form", errors, headers, request);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
+            HttpMessageNotReadableException unreadable,
+            HttpHeaders headers,
+            HttpStatusCode status,
+            WebRequest request) {
+        FieldError error = Unreadable.error(unreadable);
+        return badRequest(unreadable, "unreadable", "The body cannot be read", List.of(error), headers, request);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleTypeMismatch(
+            TypeMismatchException mismatch, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        String field = mismatch instanceof MethodArgumentTypeMismatchException argument
+                ? argument.getName()
+                : String.valueOf(mismatch.getPropertyName());
+        Class<?> wanted = mismatch.getRequiredType();
+        FieldError error = new FieldError(
+                field, "'" + mismatch.getValue() + "' is not a " + (wanted == null ? "value" : wanted.getSimpleName()));
+        return badRequest(mismatch, "invalid", "A parameter is not of its form", List.of(error), headers, request);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleMissingServletRequestParameter(
+            MissingServletRequestParameterException missing,
+            HttpHeaders headers,
+            HttpStatusCode status,
+            WebRequest request) {
+        FieldError error = new FieldError(missing.getParameterName(), "is missing; give it");
+        return badRequest(missing, "invalid", "A parameter is missing", List.of(error), headers, request);
+    }
+
+    private @Nullable ResponseEntity<Object> badRequest(
+            Exception cause,
+            String type,
+            String title,
+            List<FieldError> errors,
+            HttpHeaders headers,
+            WebRequest request) {
+        ProblemDetail problem = Problems.fields(HttpStatus.BAD_REQUEST, type, title, errors);
+        return handleExceptionInternal(cause, problem, headers, HttpStatus.BAD_REQUEST, request);
+    }
+}

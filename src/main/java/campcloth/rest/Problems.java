@@ -1,0 +1,30 @@
+package campcloth.rest;
+
+import java.net.URI;
+import java.util.List;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+
+/** RFC 9457 problems in the shape that this service uses everywhere. */
+final class Problems {
+
+    private static final String TYPES = "urn:campcloth:problem:";
+
+    private Problems() {}
+
+    static ProblemDetail problem(HttpStatus status, String type, String title, String detail) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, detail);
+        problem.setType(URI.create(TYPES + type));
+        problem.setTitle(title);
+        return problem;
+    }
+
+    static ProblemDetail fields(HttpStatus status, String type, String title, List<FieldError> errors) {
+        String detail = errors.isEmpty()
+                ? title
+                : errors.get(0).field() + ": " + errors.get(0).message();
+        ProblemDetail problem = problem(status, type, title, detail);
+        problem.setProperty("errors", errors);
+        return problem;
+    }
+}

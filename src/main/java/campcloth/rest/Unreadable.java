@@ -1,0 +1,77 @@
+package campcloth.rest;
+
+import org.springframework.http.converter.HttpMessageNotReadableException;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.databind.exc.InvalidFormatException;
+import tools.jackson.databind.exc.MismatchedInputException;
+import tools.jackson.databind.exc.UnrecognizedPropertyException;
+
+/** Says of a body that is not the JSON expected where it goes wrong and what was wanted there. */
+final class Unreadable {
+
+    private static final String WHOLE_BODY = "(body)";
+
+    private Unreadable() {}
+
+    static FieldError error(HttpMessageNotReadableException unreadable) {
+        for (Throwable cause = unreadable; cause != null; cause = cause.getCause()) {
+            if (cause instanceof JacksonException json) {
+                return new FieldError(path(json), message(json));
+            }
+        }
+        return new FieldError(WHOLE_BODY, "is missing; send a JSON object");
+    }
+
+    private static String message(JacksonException json) {
+        if (json instanceof UnrecognizedPropertyException unknown) {
+            return "is not a field known here; known are " + unknown.getKnownPropertyIds();
+        }
+        if (json instanceof InvalidFormatException format) {
+            return "'" + shortened(String.valueOf(format.getValue())) + "' is not a " + wanted(format.getTargetType());
+        }
+        if (json instanceof MismatchedInputException mismatch) {
+            return "is not a " + wanted(mismatch.getTargetType());
+        }
+        if (json instanceof StreamReadException stream) {
+            return "is not JSON in UTF-8 at line " + stream.getLocation().getLineNr() + ", column "
+                    + stream.getLocation().getColumnNr();
+        }
+        return "cannot be read";
+    }
+
+    private static String wanted(Class<?> type) {
+        if (type == null) {
+            return "value of the right form";
+        }
+        if (type.isEnum()) {
+            return "word known here; write one of " + java.util.Arrays.toString(type.getEnumConstants());
+        }
+        if (type == Double.class || type == double.class || type == Integer.class || type == int.class) {
+            return "number";
+        }
+        if (type == Boolean.class || type == boolean.class) {
+            return "true or false";
+        }
+        if (java.util.Collection.class.isAssignableFrom(type)) {
+            return "list";
+        }
+        return type == String.class ? "text" : "object of the form expected";
+    }
+
+    private static String path(JacksonException json) {
+        StringBuilder path = new StringBuilder();
+        for (JacksonException.Reference step : json.getPath()) {
+            if (step.getPropertyName() == null) {
+                path.append('[').append(step.getIndex()).append(']');
+            } else {
+                path.append(path.isEmpty() ? "" : ".").append(shortened(step.getPropertyName()));
+            }
+        }
+        return path.isEmpty() ? WHOLE_BODY : path.toString();
+    }
+
+    private static String shortened(String text) {
+        return text.length() > 60 ? text.substring(0, 60) + "..." : text;
+    }
+}

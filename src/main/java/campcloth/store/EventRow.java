@@ -1,0 +1,67 @@
+package campcloth.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.util.UUID;
+import org.hibernate.annotations.ColumnTransformer;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Persistable;
+
+/** A row of the table {@code event}. */
+@Entity
+@Table(name = "event")
+class EventRow implements Persistable<UUID> {
+
+    @Id
+    private UUID id;
+
+    @Version
+    @Nullable
+    private Long version;
+
+    @Column(columnDefinition = "jsonb")
+    @ColumnTransformer(write = "?::jsonb")
+    private String body;
+
+    private Instant madeAt;
+
+    private Instant changedAt;
+
+    /** For the persistence provider. */
+    @SuppressWarnings("NullAway.Init")
+    protected EventRow() {}
+
+    EventRow(UUID id, String body, Instant now) {
+        this.id = id;
+        this.body = body;
+        this.madeAt = now;
+        this.changedAt = now;
+    }
+
+    void become(String newBody, Instant now) {
+        body = newBody;
+        changedAt = now;
+    }
+
+    @Override
+    public UUID getId() {
+        return id;
+    }
+
+    @Override
+    public boolean isNew() {
+        return version == null;
+    }
+
+    long version() {
+        return version == null ? 0 : version;
+    }
+
+    String body() {
+        return body;
+    }
+}

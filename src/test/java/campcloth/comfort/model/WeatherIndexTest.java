@@ -1,0 +1,59 @@
+package campcloth.comfort.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import campcloth.figure.ReferenceTable.Row;
+import org.junit.jupiter.api.Test;
+
+class WeatherIndexTest {
+
+    @Test
+    void windChillAgrees() {
+        for (Row row : CheckRows.of("agreement/wind-chill.csv")) {
+            assertThat(WindChill.temperatureC(row.number("airC"), row.number("windKmh") / 3.6)
+                            .inRange()
+                            .orElseThrow()
+                            .value())
+                    .as("line %d", row.line())
+                    .isCloseTo(row.number("chillC"), within(0.06));
+        }
+    }
+
+    @Test
+    void inCalmOrWarmAirThereIsNoWindChill() {
+        assertThat(WindChill.temperatureC(0, 0.1).outOfRange()).isPresent();
+        assertThat(WindChill.temperatureC(10.1, 5).outOfRange()).isPresent();
+    }
+
+    @Test
+    void heatIndexAgrees() {
+        for (Row row : CheckRows.of("agreement/heat-index.csv")) {
+            assertThat(HeatIndex.fahrenheit(row.number("airF"), row.number("humidityPercent")))
+                    .as("line %d", row.line())
+                    .isCloseTo(row.number("indexF"), within(0.01));
+        }
+        // Agreement with another program, no published source: 30 degrees and 80 %.
+        assertThat(HeatIndex.temperatureC(30, 80).inRange().orElseThrow().value())
+                .isCloseTo(37.7, within(0.06));
+    }
+
+    @Test
+    void inCoolAirThereIsNoHeatIndex() {
+        assertThat(HeatIndex.temperatureC(19.9, 50).outOfRange()).isPresent();
+    }
+
+    /** ASHRAE 55-2017, appendix C, as quoted by the validation tables: seated, facing a sun at 30 degrees of altitude. */
+    @Test
+    void theSunsFieldMeetsThePublishedRow() {
+        RadiantField.Sun sun = new RadiantField.Sun(800, 30, 0.5, 0.5, 0.5, 0.6, 0.7);
+        assertThat(RadiantField.effectiveFieldWm2(sun, true)).isCloseTo(63.1, within(0.1));
+    }
+
+    /** Arithmetic of the point source done elsewhere: 30 kW at 2 m, seated, surroundings at 5 degrees: 10.1 K more. */
+    @Test
+    void aFireWarmsWhoeverSitsBeforeIt() {
+        double flux = RadiantField.fireFluxWm2(30, 2, 1000, true);
+        assertThat(RadiantField.radiantC(5, flux) - 5).isCloseTo(10.1, within(0.1));
+    }
+}

@@ -1,0 +1,155 @@
+package campcloth.fire;
+
+import static campcloth.fire.FireFixtures.event;
+import static campcloth.fire.FireFixtures.fire;
+import static campcloth.fire.FireFixtures.forbidden;
+import static campcloth.fire.FireFixtures.mostMeltable;
+import static campcloth.fire.FireFixtures.plain;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Finish;
+import campcloth.cloth.Fit;
+import campcloth.cloth.Layer;
+import campcloth.cloth.Property;
+import campcloth.cloth.Surface;
+import campcloth.cloth.Wear;
+import campcloth.cloth.Weave;
+import campcloth.event.Event;
+import campcloth.event.FireRole;
+import campcloth.event.OpenFire;
+import campcloth.event.SafetyRule;
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
+import campcloth.fire.FireJudgement.Gate;
+import campcloth.fire.FireWarning.Code;
+import campcloth.fire.FireWarning.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class FireAdviceTest {
+
+    private static final FireAdvice ADVICE = new FireAdvice(new FireRules(FireFixtures.FIBRES));
+    private static final Pattern PROMISE =
+            Pattern.compile("\\b(safe|safely|safety|fireproof|compliant|certified)\\b", Pattern.CASE_INSENSITIVE);
+
+    @Test
+    void polyesterAtTheCookfireIsRuledOutAndHeavyWoolIsNot() {
+        Event cooking = event(List.of(), fire(FireRole.COOKING, 0.6));
+        assertThat(ADVICE.judge(plain("polyester 100", 200), cooking).gate()).isEqualTo(Gate.RULED_OUT);
+        assertThat(ADVICE.judge(plain("wool 100", 450), cooking).gate()).isEqualTo(Gate.CLEAR);
+    }
+
+    @Test
+    void polyCottonBesideTheFireIsWarnedOfWithTheReason() {
+        FireJudgement judgement =
+                ADVICE.judge(plain("polyester 65; cotton 35", 200), event(List.of(), fire(FireRole.SEATED, 2)));
+        FireWarning melt = judgement.warnings().stream()
+                .filter(w -> w.code() == Code.MELT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(melt.text()).contains("65 %", "Charred cotton holds the molten polyester", "2 m from its centre");
+        assertThat(melt.severity()).isEqualTo(Severity.CAUTION);
+    }
+
+    @Test
+    void worstSpellDecides() {
+        FireJudgement judgement = ADVICE.judge(
+                plain("cotton 100", 200),
+                event(List.of(), fire(FireRole.PASSING, 10), fire(FireRole.TENDING), fire(FireRole.SEATED, 3)));
+        assertThat(judgement.worst().orElseThrow().spell()).isEqualTo("fireside 2");
+        assertThat(judgement.spells()).hasSize(3);
+        assertThat(judgement.gate()).isEqualTo(Gate.CAUTION);
+    }
+
+    @Test
+    void withoutAFireOnlyRulesThatHoldEverywhereForbid() {
+        WornCloth cloth = plain("polyester 100", 200);
+        assertThat(ADVICE.judge(cloth, event(List.of())).gate()).isEqualTo(Gate.CLEAR);
+        assertThat(ADVICE.judge(cloth, event(List.of(mostMeltable(0, Optional.of(3.0)))))
+                        .gate())
+                .isEqualTo(Gate.CLEAR);
+        assertThat(ADVICE.judge(cloth, event(List.of(forbidden("polyester")))).gate())
+                .isEqualTo(Gate.RULED_OUT);
+        assertThat(ADVICE.judge(cloth, event(List.of())).hazard()).isZero();
+    }
+
+    @Test
+    void missingRuleIsToldAndIsNoPermission() {
+        FireJudgement judgement = ADVICE.judge(plain("wool 100", 450), event(List.of(forbidden("polyester"))));
+        assertThat(judgement.warnings())
+                .extracting(FireWarning::text)
+                .contains("Rules of: event, local law: none on file: ask.");
+    }
+
+    @Test
+    void oneMoreRuleNeverOpensTheGate() {
+        Draw.always(2020, draw -> {
+            List<SafetyRule> some = draw.coin() ? rules(draw) : List.of();
+            List<SafetyRule> more = new ArrayList<>(some);
+            more.addAll(rules(draw));
+            OpenFire fire = draw.fire();
+            WornCloth cloth = draw.cloth();
+            Gate with = ADVICE.judge(cloth, event(more, fire)).gate();
+            Draw.claim(with.compareTo(ADVICE.judge(cloth, event(some, fire)).gate()) >= 0, cloth, more);
+        });
+    }
+
+    @Test
+    void noSentencePromisesAnything() {
+        Draw.often(10_000, 3030, draw -> {
+            FireJudgement judgement = ADVICE.judge(draw.cloth(), event(rules(draw), draw.fire()));
+            List<String> said = new ArrayList<>(judgement.cautions());
+            judgement.warnings().forEach(w -> said.add(w.text()));
+            judgement.spells().forEach(s -> s.hazard().reasons().forEach(r -> said.add(r.sentence())));
+            Draw.claim(said.contains(FireCautions.RULES_WIN), said);
+            said.forEach(s -> Draw.claim(!PROMISE.matcher(s).find() && !s.contains("Infinity"), s));
+        });
+    }
+
+    @Test
+    void traceOfElastaneNamesTheToleranceOfLabels() {
+        assertThat(FireWarnings.of(plain("cotton 95; elastane 5", 180), FireFixtures.at(FireRole.SEATED, 2)))
+                .extracting(FireWarning::text)
+                .contains(FireCautions.LABEL_TOLERANCE);
+    }
+
+    @Test
+    void exemptionFromATestOfSpreadBringsNoExemptionFromTheMeltWarning() {
+        // 16 CFR 1610.1(d) exempts cloth wholly of polyester of any weight.
+        assertThat(FireGrading.grade(plain("polyester 100", 300), FireFixtures.at(FireRole.SEATED, 2))
+                        .meltWarning())
+                .isEqualTo(MeltWarning.WARN);
+    }
+
+    @Test
+    void clothIsGradedAtTheLowEndOfItsWeightAndOnTheSkinWhereItTouchesIt() {
+        Cloth cloth = new Cloth(
+                "shirting",
+                FireFixtures.FIBRES.blend("cotton 100"),
+                Weave.PLAIN,
+                Surface.PLAIN,
+                Finish.NONE,
+                false,
+                false,
+                Map.of(Property.WEIGHT_GSM, new Figure(140, 120, 160, Basis.TYPICAL, "test")),
+                "");
+        Wear wear = new Wear(true, Layer.OUTER, Fit.LOOSE, false, 60, 2);
+        WornCloth worn = WornCloth.of(cloth, wear);
+        Event camp = event(List.of(), fire(FireRole.SEATED, 2));
+        assertThat(ADVICE.judge(cloth, wear, camp)).isEqualTo(ADVICE.judge(worn, camp));
+        assertThat(worn.weightGsm()).isEqualTo(120);
+        assertThat(worn.layer()).isEqualTo(Layer.SKIN);
+    }
+
+    private static List<SafetyRule> rules(Draw draw) {
+        Optional<Double> within = draw.coin() ? Optional.of(draw.distanceM()) : Optional.empty();
+        return draw.coin()
+                ? List.of(mostMeltable(draw.percent(), within))
+                : List.of(forbidden(draw.one(List.of("polyester", "nylon", "cotton"))));
+    }
+}

@@ -1,0 +1,127 @@
+package campcloth.store.postgres;
+
+import static campcloth.store.postgres.OwnPostgresTest.answer;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the application acknowledged is still there after it was killed, whatever was killed with it. */
+class KilledApplicationIT {
+
+    private static final long ROWS = 300;
+
+    private TestFolder folder;
+
+    @BeforeEach
+    void make() throws IOException {
+        folder = TestFolder.fresh();
+    }
+
+    @AfterEach
+    void remove() throws IOException {
+        folder.close();
+    }
+
+    @Test
+    void theServerThatOutlivesTheApplicationIsStoppedAndNoRowIsLost() throws Exception {
+        try (ChildProcess application = ChildProcess.start(folder.data(), "write")) {
+            application.await("WROTE " + ROWS);
+            ProcessHandle server = server();
+            application.kill();
+            long acknowledged = lastAcknowledged(application);
+            assertThat(command(server)).as("the orphan is alive").endsWith("/postgres");
+            everyRowIsThereUpTo(acknowledged);
+            assertThat(command(server)).as("the orphan is gone").isEmpty();
+        }
+    }
+
+    @Test
+    void noRowIsLostWhenTheServerIsKilledToo() throws Exception {
+        try (ChildProcess application = ChildProcess.start(folder.data(), "write")) {
+            application.await("WROTE " + ROWS);
+            ProcessHandle server = server();
+            server.destroyForcibly();
+            application.kill();
+            long acknowledged = lastAcknowledged(application);
+            assertThat(folder.data().resolve("postgres-18/postmaster.pid")).exists();
+            everyRowIsThereUpTo(acknowledged);
+        }
+    }
+
+    @Test
+    void aKillWhileTheDatabaseIsMadeLeavesAFolderThatStarts() throws Exception {
+        try (ChildProcess application = ChildProcess.start(folder.data(), "wait")) {
+            application.await("Creating the database in");
+            Thread.sleep(200);
+            application.kill();
+        }
+        assertThat(folder.data().resolve("postgres-18")).doesNotExist();
+        try (OwnPostgres postgres = folder.start()) {
+            assertThat(answer(postgres, "select 1")).isEqualTo("1");
+        }
+        assertThat(new DataFolder(folder.data()).matching("*unfinished*")).isEmpty();
+    }
+
+    @Test
+    void aKillWhileTheProgramsAreUnpackedLeavesAFolderThatStarts() throws Exception {
+        try (ChildProcess application = ChildProcess.start(folder.data(), "wait")) {
+            application.await("Unpacking PostgreSQL");
+            Thread.sleep(200);
+            application.kill();
+        }
+        assertThat(folder.data().resolve("bin-18.6")).doesNotExist();
+        try (OwnPostgres postgres = folder.start()) {
+            assertThat(answer(postgres, "select 1")).isEqualTo("1");
+        }
+        assertThat(new DataFolder(folder.data()).matching("*unfinished*")).isEmpty();
+    }
+
+    @Test
+    void theOrdinaryEndOfTheProcessStopsTheServerInOrder() throws Exception {
+        try (ChildProcess application = ChildProcess.start(folder.data(), "spring")) {
+            application.await("READY");
+            application.process().destroy();
+            assertThat(application.process().waitFor(60, TimeUnit.SECONDS)).isTrue();
+        }
+        assertThat(folder.data().resolve("postgres-18/postmaster.pid")).doesNotExist();
+        assertThat(Files.readAllLines(folder.data().resolve("log/postgres.log")))
+                .last()
+                .asString()
+                .endsWith("database system is shut down");
+    }
+
+    private void everyRowIsThereUpTo(long acknowledged) throws Exception {
+        assertThat(acknowledged).isGreaterThanOrEqualTo(ROWS);
+        try (OwnPostgres postgres = folder.start()) {
+            assertThat(answer(postgres, "select count(*) from written where n <= " + acknowledged))
+                    .isEqualTo(Long.toString(acknowledged + 1));
+        }
+    }
+
+    /** What the pipe still holds counts: the child had the server's word for each of these rows. */
+    private static long lastAcknowledged(ChildProcess application) {
+        return application.lastWords().stream()
+                .filter(line -> line.matches("WROTE \\d+"))
+                .mapToLong(line -> Long.parseLong(line.substring("WROTE ".length())))
+                .max()
+                .orElse(ROWS);
+    }
+
+    private ProcessHandle server() throws IOException {
+        Path pidFile = folder.data().resolve("postgres-18/postmaster.pid");
+        return ProcessHandle.of(
+                        Long.parseLong(Files.readAllLines(pidFile).get(0).strip()))
+                .orElseThrow();
+    }
+
+    /** Empty for a process that is dead, also where nobody has collected it yet. */
+    private static String command(ProcessHandle process) {
+        return process.info().command().orElse("");
+    }
+}

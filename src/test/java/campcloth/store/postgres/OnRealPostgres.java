@@ -1,0 +1,41 @@
+package campcloth.store.postgres;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Inherited;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+import java.util.Map;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.test.context.ContextConfiguration;
+
+/**
+ * Runs a Spring test on a real PostgreSQL, with a new database for each application context. Goes with
+ * {@code @SpringBootTest} as with {@code @DataJpaTest}.
+ */
+@Target(ElementType.TYPE)
+@Retention(RetentionPolicy.RUNTIME)
+@Inherited
+@ContextConfiguration(initializers = OnRealPostgres.Address.class)
+public @interface OnRealPostgres {
+
+    /** Puts the address of the new database in front of all settings, and keeps test slices from replacing it. */
+    class Address implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+        @Override
+        public void initialize(ConfigurableApplicationContext context) {
+            PostgresForTests.Database database = PostgresForTests.fresh();
+            context.getEnvironment()
+                    .getPropertySources()
+                    .addFirst(new MapPropertySource(
+                            "real PostgreSQL",
+                            Map.of(
+                                    "spring.datasource.url", database.url(),
+                                    "spring.datasource.username", database.user(),
+                                    "spring.datasource.password", database.password(),
+                                    "spring.test.database.replace", "NONE")));
+        }
+    }
+}
