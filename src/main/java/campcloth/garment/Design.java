@@ -30,5 +30,13 @@ public interface Design {
     Garment madeUp(Measurements wearer, Options options, SewnCloth cloth);
 
     /** The same choice of options with narrower pieces, where the design knows a way; for cloth that is too narrow. */
-    Optional<Options> narrower(Options options);
+    Optional<Narrower> narrower(Options options);
+
+    /**
+     * A way to cut narrower pieces.
+     *
+     * @param options the options that ask for it
+     * @param how what to do, in words that follow "or"
+     */
+    record Narrower(Options options, String how) {}
 }

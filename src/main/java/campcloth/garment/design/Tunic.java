@@ -90,7 +90,12 @@ public final class Tunic implements Design {
     }
 
     @Override
-    public Optional<Options> narrower(Options options) {
-        return options.yes(CENTRE_SEAMS) ? Optional.empty() : Optional.of(options.with(CENTRE_SEAMS.key(), true));
+    public Optional<Narrower> narrower(Options options) {
+        if (options.yes(CENTRE_SEAMS)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Narrower(
+                options.with(CENTRE_SEAMS.key(), true),
+                "cut front and back in halves with a seam between (option " + CENTRE_SEAMS.key() + ")"));
     }
 }
