@@ -20,12 +20,23 @@ public interface Design {
     /** What can be chosen. */
     List<Option> options();
 
-    /** How its cloth is worn, for what the sciences ask. */
+    /** How its cloth is worn, for what the sciences ask; what is not given of the wearer is taken as usual. */
     Wear wear(boolean nextToSkin, Measurements wearer);
+
+    /** What {@link #wear} took for granted of the wearer, one sentence each. */
+    List<String> assumptions(Measurements wearer);
 
     /** Pieces, seams and hems for one wearer. */
     Garment madeUp(Measurements wearer, Options options, SewnCloth cloth);
 
     /** The same choice of options with narrower pieces, where the design knows a way; for cloth that is too narrow. */
-    Optional<Options> narrower(Options options);
+    Optional<Narrower> narrower(Options options);
+
+    /**
+     * A way to cut narrower pieces.
+     *
+     * @param options the options that ask for it
+     * @param how what to do, in words that follow "or"
+     */
+    record Narrower(Options options, String how) {}
 }

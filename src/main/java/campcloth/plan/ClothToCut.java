@@ -61,6 +61,7 @@ public record ClothToCut(
         checkWhole(Property.SHRINK_WEFT_PERCENT, shrinkWeftPercent);
         Property.WEIGHT_GSM.range().check(weightGsm);
         thicknessMm.ifPresent(Property.THICKNESS_MM.range()::check);
+        price.ifPresent(money -> Property.PRICE_PER_METRE.range().check(money.amount()));
         if (widthCm - 2 * selvedgeCm < LEAST_USABLE_CM) {
             throw Refused.of("selvedgeCm", "leaves nothing between the selvedges", "give a narrower selvedge");
         }

@@ -41,6 +41,10 @@ public record CuttingOrder(
         public Line {
             COUNT.check(count);
         }
+
+        Line with(Options others) {
+            return new Line(design, count, wearer, others);
+        }
     }
 
     public CuttingOrder {

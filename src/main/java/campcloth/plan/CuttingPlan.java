@@ -19,9 +19,10 @@ import java.util.Optional;
  * @param usedPercent area of the pieces in percent of width times net length
  * @param ruleOfThumbCm what people would buy without a layout
  * @param ruleOfThumb which rule that is
- * @param lay how the cloth lies in the layout given: {@code NONE} open, {@code ONE} folded once
+ * @param lay how the cloth lies in the layout given: {@code NONE} open, {@code ONE} or {@code TWO} folded
  * @param openLengthCm net length on open cloth
  * @param foldedLengthCm net length on cloth folded once; empty where the pieces cannot be cut so
+ * @param twoFoldsLengthCm net length on cloth folded twice; empty where the pieces cannot be cut so
  * @param remnant whether the piece at hand is enough, where one was named
  * @param placements where each piece lies; on folded cloth as it lies after unfolding
  * @param seams seams of each garment
@@ -46,6 +47,7 @@ public record CuttingPlan(
         Fold lay,
         double openLengthCm,
         Optional<Double> foldedLengthCm,
+        Optional<Double> twoFoldsLengthCm,
         Optional<Remnant> remnant,
         List<PlacedPiece> placements,
         List<GarmentSeam> seams,

@@ -52,7 +52,7 @@ public final class CuttingPlanner {
                 buyLengthCm,
                 worst.buyLengthCm(),
                 laid.chosen().lengthCm(),
-                laid.lowerBoundCm(),
+                Math.min(laid.lowerBoundCm(), laid.chosen().lengthCm()),
                 usableCm,
                 Math.min(100, 100 * pieces.areaCm2() / (usableCm * laid.chosen().lengthCm())),
                 rule.roundedCm(),
@@ -60,6 +60,7 @@ public final class CuttingPlanner {
                 laid.lay(),
                 laid.open().lengthCm(),
                 laid.folded().map(Lay::lengthCm),
+                laid.twoFolds().map(Lay::lengthCm),
                 remnant,
                 laid.chosen().pieces(),
                 seams(pieces),
@@ -74,10 +75,14 @@ public final class CuttingPlanner {
     }
 
     /** The lays tried and the one chosen. */
-    record Laid(Lay open, Optional<Lay> folded, double lowerBoundCm, Fold lay) {
+    record Laid(Lay open, Optional<Lay> folded, Optional<Lay> twoFolds, double lowerBoundCm, Fold lay) {
 
         Lay chosen() {
-            return lay == Fold.ONE ? folded.orElseThrow() : open;
+            return switch (lay) {
+                case ONE -> folded.orElseThrow();
+                case TWO -> twoFolds.orElseThrow();
+                case NONE, ANY -> open;
+            };
         }
     }
 
@@ -93,17 +98,21 @@ public final class CuttingPlanner {
         boolean nap = order.cloth().nap();
         Lay.Open open = Lay.open(usableCm, nap, pieces, effort);
         Optional<Lay> folded = FoldedLay.of(usableCm, nap, pieces, forFolded(effort));
-        boolean fold = switch (order.fold()) {
-            case NONE -> false;
-            case ONE -> true;
-            case ANY ->
-                folded.filter(f -> f.lengthCm() <= open.lay().lengthCm() + FOLD_COSTS_NOTHING_CM)
-                        .isPresent();
-        };
-        if (fold && folded.isEmpty()) {
-            throw TooNarrow.toFold(order, pieces);
+        Optional<Lay> twoFolds = TwoFoldsLay.of(usableCm, pieces);
+        Fold lay = order.fold() == Fold.ANY ? best(open.lay(), folded, twoFolds) : order.fold();
+        if (lay == Fold.ONE && folded.isEmpty() || lay == Fold.TWO && twoFolds.isEmpty()) {
+            throw TooNarrow.toFold(order);
         }
-        return new Laid(open.lay(), folded, open.lowerBoundCm(), fold ? Fold.ONE : Fold.NONE);
+        return new Laid(open.lay(), folded, twoFolds, open.lowerBoundCm(), lay);
+    }
+
+    /** Folded where that costs nothing, once rather than twice; else open. */
+    private static Fold best(Lay open, Optional<Lay> folded, Optional<Lay> twoFolds) {
+        double mostCm = open.lengthCm() + FOLD_COSTS_NOTHING_CM;
+        if (folded.filter(f -> f.lengthCm() <= mostCm).isPresent()) {
+            return Fold.ONE;
+        }
+        return twoFolds.filter(f -> f.lengthCm() <= mostCm).isPresent() ? Fold.TWO : Fold.NONE;
     }
 
     /** Folded cloth leaves little choice, so little is spent on it. */

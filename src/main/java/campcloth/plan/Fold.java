@@ -7,5 +7,7 @@ public enum Fold {
     /** Open, in one layer. */
     NONE,
     /** Folded once along its length, selvedge on selvedge. */
-    ONE
+    ONE,
+    /** Folded twice along its length, both selvedges inwards. */
+    TWO
 }

@@ -13,7 +13,6 @@ import java.util.Set;
 final class PlanNotes {
 
     private static final double ENOUGH_TO_SQUARE_CM = 2;
-    private static final double SAME_CM = 0.05;
 
     private PlanNotes() {}
 
@@ -80,18 +79,23 @@ final class PlanNotes {
     }
 
     private static String folding(CuttingPlanner.Laid laid) {
-        String open = Words.fixed(laid.open().lengthCm(), 1);
-        if (laid.folded().isEmpty()) {
-            return "The pieces do not lie on cloth folded once; open, in one layer, they take " + open + " cm.";
-        }
-        double differenceCm = laid.folded().get().lengthCm() - laid.open().lengthCm();
-        String folded = Words.fixed(laid.folded().get().lengthCm(), 1);
-        if (Math.abs(differenceCm) <= SAME_CM) {
-            return "Folded once along its length the cloth takes as much as open, " + open
-                    + " cm, and is easier to chalk.";
-        }
-        return "Open, in one layer, the pieces take " + open + " cm; folded once, which is easier to chalk, " + folded
-                + " cm.";
+        String open =
+                "Open, in one layer, the pieces take " + Words.fixed(laid.open().lengthCm(), 1) + " cm; ";
+        String once = "folded once along its length, which is easier to chalk, "
+                + laid.folded().map(PlanNotes::cm).orElse("they do not lie on it");
+        String twice = laid.twoFolds()
+                .map(lay -> "; with both selvedges folded inwards and each piece on a fold, " + cm(lay))
+                .orElse("");
+        String drawn = switch (laid.lay()) {
+            case ONE -> " The layout given is for one fold, shown unfolded.";
+            case TWO -> " The layout given is for two folds, shown unfolded.";
+            case NONE, ANY -> " The layout given is for open cloth.";
+        };
+        return open + once + twice + "." + drawn;
+    }
+
+    private static String cm(Lay lay) {
+        return Words.fixed(lay.lengthCm(), 1) + " cm";
     }
 
     private static void addRuleOfThumb(

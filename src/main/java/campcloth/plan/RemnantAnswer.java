@@ -57,12 +57,15 @@ final class RemnantAnswer {
                     + Words.fixed(laid.open().lengthCm(), 1) + " cm.");
         }
         TooNarrow.narrower(order)
-                .filter(narrower -> fits(narrower, lengthCm))
-                .ifPresent(
-                        narrower -> help.add("Cut front and back in halves with a seam between (option centreSeams)."));
-        addShorter(help, lengthCm, "lengthCm", "the body", line -> bodyCm(line));
-        addShorter(help, lengthCm, "sleeveLengthCm", "the sleeves", line -> sleeveCm(line));
+                .filter(narrower -> fits(narrower.order(), lengthCm))
+                .ifPresent(narrower -> help.add(sentence(narrower.how())));
+        addShorter(help, lengthCm, "lengthCm", "the body", this::bodyCm);
+        addShorter(help, lengthCm, "sleeveLengthCm", "the sleeves", this::sleeveCm);
         return help;
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 
     private void addShorter(

@@ -2,10 +2,13 @@ package campcloth.plan;
 
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Cloth that is too narrow for a piece: which piece, by how much, and what would help. */
 final class TooNarrow {
@@ -40,36 +43,43 @@ final class TooNarrow {
         double wideEnoughCm = Math.ceil(order.cloth().widthForUsableCm(pieces.widestCm()) - TOUCH_CM);
         help.add("take cloth at least " + Words.fixed(wideEnoughCm, 0) + " cm wide");
         narrower(order).ifPresent(narrower -> {
-            CutPieces narrowPieces = CutPieces.of(narrower);
-            if (!isTooNarrow(narrower, narrowPieces)) {
-                help.add("choose the option centreSeams: front and back are cut in halves with a seam between, the"
-                        + " widest piece is then " + Words.fixed(narrowPieces.widestCm(), 1) + " cm");
+            CutPieces narrowPieces = CutPieces.of(narrower.order());
+            if (!isTooNarrow(narrower.order(), narrowPieces)) {
+                help.add(narrower.how() + ", the widest piece is then " + Words.fixed(narrowPieces.widestCm(), 1)
+                        + " cm");
             }
         });
         help.add("cut the piece narrower and set gores into its sides, each with its own seam allowances");
         return help;
     }
 
-    /** The same order with narrower pieces, where every design in it that can be cut narrower is. */
-    static Optional<CuttingOrder> narrower(CuttingOrder order) {
-        boolean changed = false;
+    /**
+     * The same order with narrower pieces.
+     *
+     * @param how what is done, each way once
+     */
+    record Narrower(CuttingOrder order, String how) {}
+
+    /** The order with every garment cut narrower whose design knows a way; empty where none does. */
+    static Optional<Narrower> narrower(CuttingOrder order) {
+        Set<String> ways = new LinkedHashSet<>();
         List<CuttingOrder.Line> lines = new ArrayList<>();
         for (CuttingOrder.Line line : order.garments()) {
-            Optional<CuttingOrder.Line> narrow = Designs.named(line.design())
-                    .narrower(line.options())
-                    .map(options -> new CuttingOrder.Line(line.design(), line.count(), line.wearer(), options));
-            changed |= narrow.isPresent();
-            lines.add(narrow.orElse(line));
+            Optional<Design.Narrower> narrow = Designs.named(line.design()).narrower(line.options());
+            narrow.ifPresent(way -> ways.add(way.how()));
+            lines.add(narrow.map(way -> line.with(way.options())).orElse(line));
         }
-        return changed ? Optional.of(order.with(lines)) : Optional.empty();
+        return ways.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Narrower(order.with(lines), String.join(" and ", ways)));
     }
 
-    /** Cloth whose half is too narrow for pieces that are cut through both layers. */
-    static Refused toFold(CuttingOrder order, CutPieces pieces) {
+    /** Cloth that does not take the pieces when it is folded as asked. */
+    static Refused toFold(CuttingOrder order) {
         return Refused.of(
                 "fold",
-                "folded once, the cloth gives " + Words.fixed(order.cloth().usableWidthCm() / 2, 1)
-                        + " cm, which does not take all " + pieces.cuts().size() + " kinds of piece",
+                "folded so, the cloth of " + Words.fixed(order.cloth().usableWidthCm(), 1)
+                        + " cm between the selvedges does not take all pieces",
                 "cut it open with the fold NONE, or leave the choice with ANY");
     }
 }

@@ -197,6 +197,15 @@ class TunicTest {
     }
 
     @Test
+    void advisesWithoutMeasurementsButSaysWhatItTook() {
+        assertThat(TUNIC.wear(true, Measurements.of(Map.of()))).isEqualTo(TUNIC.wear(true, Measurements.of(WEARER)));
+        assertThat(TUNIC.assumptions(Measurements.of(Map.of())))
+                .hasSize(6)
+                .allMatch(note -> note.contains("was not given"));
+        assertThat(TUNIC.assumptions(Measurements.of(WEARER))).isEmpty();
+    }
+
+    @Test
     void longerTunicCoversNoLess() {
         double before = 0;
         for (double length = 45; length <= 180; length++) {

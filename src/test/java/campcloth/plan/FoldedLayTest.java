@@ -33,7 +33,8 @@ class FoldedLayTest {
         assertThat(folded.netLengthCm()).isCloseTo(204 + 60, within(0.05));
         assertThat(folded.lay()).isEqualTo(Fold.ONE);
         PlacedPieces.assertHold(folded, "folded, 140 cm round");
-        assertThat(any.notes()).anyMatch(note -> note.contains("204.0 cm; folded once") && note.contains("264.0 cm"));
+        assertThat(any.notes())
+                .anyMatch(note -> note.contains("take 204.0 cm; folded once") && note.contains("264.0 cm"));
     }
 
     @Test
@@ -73,6 +74,30 @@ class FoldedLayTest {
             }
         }
         assertThat(folded).isGreaterThan(20);
+    }
+
+    @Test
+    void twoFoldsTakeFrontAndBackSideBySide() {
+        CuttingOrder order = CuttingOrder.of(Orders.washed(140, 0, 0), Orders.tunic(130));
+        CuttingPlan plan = Orders.PLANNER.plan(Orders.withFold(order, Fold.TWO));
+        assertThat(plan.lay()).isEqualTo(Fold.TWO);
+        assertThat(plan.netLengthCm()).isCloseTo(102 + 60, within(1e-9));
+        PlacedPieces.assertHold(plan, "two folds, 130 cm round");
+        assertThatThrownBy(() -> Orders.PLANNER.plan(
+                        Orders.withFold(CuttingOrder.of(Orders.washed(140, 0, 0), Orders.tunic(131)), Fold.TWO)))
+                .isInstanceOf(Refused.class);
+    }
+
+    @Test
+    void anyFoldIsNeverLongerThanOpenCloth() {
+        for (int chest = 100; chest <= 150; chest += 10) {
+            CuttingOrder order = CuttingOrder.of(Orders.washed(150, 3, 2), Orders.tunic(chest), Orders.tunic(110));
+            CuttingPlan any = Orders.PLANNER.plan(order);
+            assertThat(any.netLengthCm()).as("%d cm round", chest).isLessThanOrEqualTo(any.openLengthCm() + 0.05);
+            PlacedPieces.assertHold(any, chest + " cm round");
+            CuttingPlan open = Orders.PLANNER.plan(Orders.withFold(order, Fold.NONE));
+            assertThat(open.netLengthCm()).as("%d cm round", chest).isEqualTo(any.openLengthCm());
+        }
     }
 
     @Test

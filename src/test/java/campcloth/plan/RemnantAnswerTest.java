@@ -3,6 +3,8 @@ package campcloth.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.garment.Options;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** On 140 cm, 6 % along and 4 % across, a tunic 126 cm round and 95 cm long takes 204 cm washed, 217.03 cm unwashed. */
@@ -39,6 +41,22 @@ class RemnantAnswerTest {
                         .orElseThrow()
                         .fits())
                 .isTrue();
+    }
+
+    @Test
+    void namesTheSeamsThatHelpAndTheyDo() {
+        // 110 cm usable: beside a body of 68 cm no sleeve of 44 cm lies; of halves of 36 cm three lie abreast
+        ClothToCut cloth = Orders.washed(112, 0, 0);
+        CuttingOrder whole = CuttingOrder.of(cloth, Orders.tunic(128));
+        CuttingOrder.Line halves = Orders.tunic(128).with(Options.of(Map.of("centreSeams", true)));
+        double inHalvesCm = Orders.PLANNER.plan(CuttingOrder.of(cloth, halves)).netLengthCm();
+        assertThat(inHalvesCm).isLessThan(Orders.PLANNER.plan(whole).netLengthCm() - 5);
+        assertThat(Orders.PLANNER
+                        .plan(Orders.withRemnant(whole, inHalvesCm + 1))
+                        .remnant()
+                        .orElseThrow()
+                        .wouldHelp())
+                .anyMatch(help -> help.startsWith("Cut front and back in halves"));
     }
 
     @Test

@@ -64,13 +64,22 @@ public final class Tunic implements Design {
 
     @Override
     public Wear wear(boolean nextToSkin, Measurements wearer) {
-        TunicSizes sizes = Refused.within(
-                "wearer", () -> TunicSizes.of(wearer, SewnCloth.usual().thicknessMm()));
+        TunicSizes sizes = worn(wearer);
         double arms = ARMS_PERCENT * Math.min(1, sizes.sleeveLengthCm() / FULL_SLEEVE_CM);
         double legs = LEGS_PERCENT * Math.min(1, Math.max(0, (sizes.lengthCm() - CROTCH_BELOW_SHOULDER_CM) / LEG_CM));
         double areaCm2 = sizes.chestCm() * sizes.lengthCm()
                 + (sizes.sleeveTopWidthCm() + sizes.cuffWidthCm()) * sizes.sleeveLengthCm();
         return new Wear(nextToSkin, Layer.OUTER, Fit.LOOSE, false, TRUNK_PERCENT + arms + legs, areaCm2 / 1e4);
+    }
+
+    @Override
+    public List<String> assumptions(Measurements wearer) {
+        return worn(wearer).notes();
+    }
+
+    private static TunicSizes worn(Measurements wearer) {
+        return Refused.within(
+                "wearer", () -> TunicSizes.usualFor(wearer, SewnCloth.usual().thicknessMm()));
     }
 
     @Override
@@ -81,7 +90,12 @@ public final class Tunic implements Design {
     }
 
     @Override
-    public Optional<Options> narrower(Options options) {
-        return options.yes(CENTRE_SEAMS) ? Optional.empty() : Optional.of(options.with(CENTRE_SEAMS.key(), true));
+    public Optional<Narrower> narrower(Options options) {
+        if (options.yes(CENTRE_SEAMS)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Narrower(
+                options.with(CENTRE_SEAMS.key(), true),
+                "cut front and back in halves with a seam between (option " + CENTRE_SEAMS.key() + ")"));
     }
 }

@@ -31,6 +31,7 @@ record TunicSizes(
 
     static final double EASE_CM = 28;
     private static final double LEAST_EASE_CM = 10;
+    private static final double USUAL_FINISHED_CM = 126;
 
     static final Measurement FINISHED_CHEST = new Measurement(
             new Range("finishedChestCm", 40, 250, "cm"),
@@ -69,6 +70,16 @@ record TunicSizes(
                 notes);
         notes.addAll(wearer.unusedNotes(ALL, "tunic"));
         sizes.check();
+        return sizes;
+    }
+
+    /** The same, with a usual circumference where neither it nor the chest was given; enough for advice, not for cutting. */
+    static TunicSizes usualFor(Measurements wearer, double thicknessMm) {
+        if (wearer.given(FINISHED_CHEST).isPresent() || wearer.given(CHEST).isPresent()) {
+            return of(wearer, thicknessMm);
+        }
+        TunicSizes sizes = of(wearer.with(FINISHED_CHEST.key(), USUAL_FINISHED_CM), thicknessMm);
+        sizes.notes.add(FINISHED_CHEST.key() + " was not given: " + Words.number(USUAL_FINISHED_CM) + " cm taken.");
         return sizes;
     }
 
