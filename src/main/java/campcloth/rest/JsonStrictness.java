@@ -6,7 +6,10 @@ import org.springframework.context.annotation.Configuration;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.cfg.CoercionAction;
+import tools.jackson.databind.cfg.CoercionInputShape;
 import tools.jackson.databind.cfg.EnumFeature;
+import tools.jackson.databind.type.LogicalType;
 
 /** Nothing that was sent is dropped or bent in silence: unknown fields, doubled fields and wrong types are refused. */
 @Configuration
@@ -20,6 +23,11 @@ class JsonStrictness {
                         DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                 .enable(EnumFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS);
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .withCoercionConfig(
+                        LogicalType.Textual,
+                        text -> text.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail));
     }
 }

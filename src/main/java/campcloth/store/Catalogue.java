@@ -8,8 +8,10 @@ import campcloth.figure.Citation;
 import campcloth.figure.Fault;
 import campcloth.figure.Sources;
 import java.io.IOException;
+import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** All reference data, read whole and checked against itself. */
 record Catalogue(
@@ -36,6 +38,12 @@ record Catalogue(
         LabelVocabulary words = LabelVocabulary.read(files.openAll("label-words", faults), fibres, faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
+                citation.missingFrom(sources).ifPresent(faults::add);
+            }
+        }
+        for (Map.Entry<String, Reader> file :
+                files.openAll("label-words", new ArrayList<>()).entrySet()) {
+            for (Citation citation : Citation.in(file.getKey(), file.getValue())) {
                 citation.missingFrom(sources).ifPresent(faults::add);
             }
         }

@@ -11,17 +11,18 @@ import campcloth.fibre.Fibres;
 import campcloth.figure.Figure;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
  * A cloth as it is kept in the column {@code body}: names here are what stands in people's databases and must stay readable.
  *
- * @param blend percent of mass by fibre key
+ * @param blend shares in their order: an object would not keep it
  * @param figures figures by the field name of their property
  */
 record ClothBody(
         String name,
-        Map<String, Double> blend,
+        List<ShareOf> blend,
         Weave weave,
         Surface surface,
         Finish finish,
@@ -30,9 +31,13 @@ record ClothBody(
         Map<String, Figure> figures,
         String note) {
 
+    /** A fibre by its key, and its percent of mass. */
+    record ShareOf(String fibre, double percent) {}
+
     static ClothBody of(Cloth cloth) {
-        Map<String, Double> blend = new LinkedHashMap<>();
-        cloth.blend().shares().forEach(s -> blend.put(s.fibre().key(), s.percent()));
+        List<ShareOf> blend = cloth.blend().shares().stream()
+                .map(share -> new ShareOf(share.fibre().key(), share.percent()))
+                .toList();
         Map<String, Figure> figures = new LinkedHashMap<>();
         cloth.figures().forEach((property, figure) -> figures.put(property.field(), figure));
         return new ClothBody(
@@ -61,8 +66,8 @@ record ClothBody(
 
     private Blend blend(Fibres fibres) {
         Map<String, Double> shares = new LinkedHashMap<>();
-        blend.forEach((key, percent) ->
-                shares.merge(fibres.named(key).isPresent() ? key : Fibre.UNKNOWN, percent, Double::sum));
+        blend.forEach(share -> shares.merge(
+                fibres.named(share.fibre()).isPresent() ? share.fibre() : Fibre.UNKNOWN, share.percent(), Double::sum));
         return fibres.blend(shares);
     }
 }
