@@ -24,12 +24,12 @@ import java.util.Optional;
  * @param cloths the cloths by id, in the order of the file
  * @param faults what is wrong in any of the files
  */
-record ShippedCatalogue(
+public record ShippedCatalogue(
         Sources sources, Fibres fibres, Seasons seasons, Map<String, Cloth> cloths, List<Fault> faults) {
 
     private static final ShippedCatalogue CATALOGUE = read();
 
-    static ShippedCatalogue get() {
+    public static ShippedCatalogue get() {
         return CATALOGUE;
     }
 
@@ -37,7 +37,7 @@ record ShippedCatalogue(
         return Files.newBufferedReader(Path.of("catalogue", name));
     }
 
-    Cloth cloth(String id) {
+    public Cloth cloth(String id) {
         return Optional.ofNullable(cloths.get(id)).orElseThrow();
     }
 
