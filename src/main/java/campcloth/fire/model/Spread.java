@@ -1,5 +1,7 @@
 package campcloth.fire.model;
 
+import campcloth.cloth.MassPerArea;
+
 /**
  * How readily a cloth catches and spreads flame: 0 least, 100 worst; each 20 is one class, 0 to 4.
  *
@@ -15,10 +17,10 @@ package campcloth.fire.model;
 public final class Spread {
 
     /** 11 oz/yd2: OSHA letters of 24 May and 1 December 1994 on 29 CFR 1910.269(l). */
-    public static final double HEAVY_GSM = 373;
+    public static final double HEAVY_GSM = Math.rint(MassPerArea.gsmOfOuncesPerSquareYard(11));
 
     /** 4 oz/yd2: Needles and Walker. */
-    public static final double LIGHT_GSM = 136;
+    public static final double LIGHT_GSM = Math.rint(MassPerArea.gsmOfOuncesPerSquareYard(4));
 
     /** From this share on what melts is taken to be held in the flame: project choice. */
     public static final double SCAFFOLD_PERCENT = 10;
