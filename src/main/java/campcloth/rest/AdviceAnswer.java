@@ -31,6 +31,7 @@ record AdviceAnswer(
         List<String> cautions) {
 
     /** A cloth with its verdict, score and reasons. */
+    @Schema(name = "RankedCloth")
     record Ranked(
             ClothName cloth,
             Verdict verdict,
@@ -58,9 +59,11 @@ record AdviceAnswer(
     }
 
     /** Which cloth. */
+    @Schema(name = "NamedCloth")
     record ClothName(String id, String name, List<ShareBody> blend) {}
 
     /** What one criterion says. */
+    @Schema(name = "CriterionScore")
     record CriterionBody(
             @Schema(description = "warmth, heat, breathability, itch, fire or weight")
             String criterion,
@@ -97,6 +100,7 @@ record AdviceAnswer(
     }
 
     /** What a rule says of a cloth. */
+    @Schema(name = "AppliedRule")
     record RuleBody(Authority authority, RuleOutcome.Outcome outcome, String statement, String because) {
 
         static RuleBody of(RuleOutcome outcome) {
@@ -108,6 +112,7 @@ record AdviceAnswer(
     record Considered(int cloths, long suitable, long caution, long ruledOut) {}
 
     /** A spell as it was computed with. */
+    @Schema(name = "SpellNeeds")
     record SpellBody(
             String name,
             double hours,

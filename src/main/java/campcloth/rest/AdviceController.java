@@ -49,6 +49,7 @@ class AdviceController {
 
     @PostMapping("/api/advice")
     @Operation(
+            operationId = "rankCloths",
             summary = "Ranks cloths for a garment at an event",
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")

@@ -44,6 +44,7 @@ record AdviceRequest(
     }
 
     /** A search in the catalogue. */
+    @Schema(name = "ClothFilter")
     record Filter(
             @Nullable @Size(max = 200) String text,
             @Nullable String fibre,

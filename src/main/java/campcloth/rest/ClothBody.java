@@ -25,7 +25,9 @@ import org.jspecify.annotations.Nullable;
  * A cloth as it is sent and served. Figures may be given bare ({@code "weightGsm": 190}), and then count as declared, or
  * whole in {@code figures}. What is served can be sent back changed.
  */
-@Schema(description = "A cloth. Give figures bare (then DECLARED) or whole in `figures`; what is missing is estimated.")
+@Schema(
+        name = "Cloth",
+        description = "A cloth. Give figures bare (then DECLARED) or whole in `figures`; what is missing is estimated.")
 record ClothBody(
         @Schema(accessMode = Schema.AccessMode.READ_ONLY) @Nullable
         String id,

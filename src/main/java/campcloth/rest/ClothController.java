@@ -6,6 +6,9 @@ import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Range;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
@@ -35,6 +38,7 @@ class ClothController {
     private static final Range WEIGHT = new Range("minWeightGsm, maxWeightGsm", 0, 10_000, "g/m2");
 
     /** One page of the catalogue. */
+    @Schema(name = "ClothPage")
     record PageBody(List<ClothBody> cloths, int page, int size, long total) {}
 
     private final Cloths cloths;
@@ -46,14 +50,30 @@ class ClothController {
     }
 
     @GetMapping
-    @Operation(summary = "Searches the catalogue, a page at a time, by name")
+    @Operation(operationId = "searchCloths", summary = "Searches the catalogue, a page at a time, by name")
     PageBody page(
-            @RequestParam Optional<String> text,
-            @RequestParam Optional<String> fibre,
-            @RequestParam Optional<Double> minWeightGsm,
-            @RequestParam Optional<Double> maxWeightGsm,
-            @RequestParam(defaultValue = "0") int page,
-            @RequestParam(defaultValue = "50") int size) {
+            @Parameter(description = "words that the name or the note contains") @RequestParam Optional<String> text,
+            @Parameter(description = "key of a fibre that the blend contains") @RequestParam Optional<String> fibre,
+            @Parameter(
+                            description = "lightest cloth sought",
+                            schema = @Schema(type = "number", minimum = "0", maximum = "10000"))
+                    @RequestParam
+                    Optional<Double> minWeightGsm,
+            @Parameter(
+                            description = "heaviest cloth sought",
+                            schema = @Schema(type = "number", minimum = "0", maximum = "10000"))
+                    @RequestParam
+                    Optional<Double> maxWeightGsm,
+            @Parameter(
+                            description = "counted from 0",
+                            schema = @Schema(type = "integer", minimum = "0", maximum = "1000000", defaultValue = "0"))
+                    @RequestParam(defaultValue = "0")
+                    int page,
+            @Parameter(
+                            description = "cloths a page",
+                            schema = @Schema(type = "integer", minimum = "1", maximum = "500", defaultValue = "50"))
+                    @RequestParam(defaultValue = "50")
+                    int size) {
         PAGE.check(page);
         SIZE.check(size);
         minWeightGsm.ifPresent(WEIGHT::check);
@@ -65,13 +85,14 @@ class ClothController {
     }
 
     @GetMapping("/{id}")
-    @Operation(summary = "One cloth, with every figure, its basis and its source")
+    @Operation(operationId = "getCloth", summary = "One cloth, with every figure, its basis and its source")
     ResponseEntity<ClothBody> one(@PathVariable String id) {
         return answer(cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)));
     }
 
     @PostMapping
-    @Operation(summary = "Adds a cloth of one's own")
+    @Operation(operationId = "addCloth", summary = "Adds a cloth of one's own")
+    @ApiResponse(responseCode = "201", description = "The cloth as it is kept", useReturnTypeSchema = true)
     ResponseEntity<ClothBody> add(@Valid @RequestBody ClothBody body) {
         KeptCloth kept = cloths.add(body.cloth(fibres));
         return ResponseEntity.created(URI.create("/api/cloths/" + kept.id()))
@@ -80,7 +101,7 @@ class ClothController {
     }
 
     @PutMapping("/{id}")
-    @Operation(summary = "Replaces a cloth; If-Match must carry the ETag that was read")
+    @Operation(operationId = "replaceCloth", summary = "Replaces a cloth; If-Match must carry the ETag that was read")
     ResponseEntity<ClothBody> replace(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable
@@ -90,7 +111,8 @@ class ClothController {
     }
 
     @DeleteMapping("/{id}")
-    @Operation(summary = "Removes a cloth; a newer catalogue does not bring it back")
+    @Operation(operationId = "removeCloth", summary = "Removes a cloth; a newer catalogue does not bring it back")
+    @ApiResponse(responseCode = "204", description = "Removed")
     ResponseEntity<Void> remove(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable

@@ -49,6 +49,7 @@ record CuttingPlanAnswer(
         List<String> cautions) {
 
     /** Where a piece lies: the lower-left corner of its bounding box as it lies. */
+    @Schema(name = "Placement")
     record PlacementBody(String piece, int copy, double xCm, double yCm, boolean turned, boolean mirrored) {
 
         static PlacementBody of(PlacedPiece placed) {
@@ -63,6 +64,7 @@ record CuttingPlanAnswer(
     }
 
     /** A seam. */
+    @Schema(name = "Seam")
     record SeamBody(String garment, String name, double lengthCm, String stitch) {
 
         static SeamBody of(CuttingPlan.GarmentSeam seam) {
@@ -75,6 +77,7 @@ record CuttingPlanAnswer(
     }
 
     /** A hem. */
+    @Schema(name = "Hem")
     record HemBody(
             String garment,
             String edge,

@@ -9,6 +9,9 @@ import campcloth.plan.Fold;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Plans;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
@@ -43,8 +46,10 @@ class CuttingPlanController {
 
     @PostMapping
     @Operation(
+            operationId = "planCutting",
             summary = "Plans and keeps: length to buy, cutting layout, hems, seams, thread, needle, pre-wash, cost",
             description = "A piece that is wider than the cloth is refused with what would help.")
+    @ApiResponse(responseCode = "201", description = "The plan as it is kept", useReturnTypeSchema = true)
     ResponseEntity<CuttingPlanAnswer> plan(@Valid @RequestBody CuttingPlanRequest request) {
         ClothToCut cloth = cloths.of(request);
         CuttingOrder order = new CuttingOrder(
@@ -59,13 +64,17 @@ class CuttingPlanController {
     }
 
     @GetMapping("/{id}")
-    @Operation(summary = "A plan that was kept")
+    @Operation(operationId = "getCuttingPlan", summary = "A plan that was kept")
     CuttingPlanAnswer one(@PathVariable String id) {
         return CuttingPlanAnswer.of(kept(id));
     }
 
     @GetMapping("/{id}/layout.svg")
-    @Operation(summary = "The cutting layout as a drawing")
+    @Operation(operationId = "drawCuttingPlan", summary = "The cutting layout as a drawing")
+    @ApiResponse(
+            responseCode = "200",
+            description = "A drawing to scale",
+            content = @Content(mediaType = "image/svg+xml", schema = @Schema(ref = "Drawing")))
     ResponseEntity<String> drawing(@PathVariable String id) {
         return ResponseEntity.ok()
                 .contentType(SVG)

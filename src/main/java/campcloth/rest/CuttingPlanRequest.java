@@ -44,6 +44,7 @@ record CuttingPlanRequest(
         Double shopStepCm) {
 
     /** A cloth as the shop sells it. */
+    @Schema(name = "ClothToCut")
     record CutCloth(
             @Nullable @Size(max = 200) String name,
             @Nullable @Size(max = 20) List<@NotNull @Valid ShareBody> blend,
@@ -70,6 +71,7 @@ record CuttingPlanRequest(
             Double selvedgeCm) {}
 
     /** Some garments alike. */
+    @Schema(name = "GarmentLine")
     record Line(
             @Schema(example = "tunic") @NotNull String design,
 

@@ -5,6 +5,7 @@ import campcloth.garment.Designs;
 import campcloth.garment.Measurement;
 import campcloth.garment.Option;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.springframework.web.bind.annotation.RestController;
 class DesignController {
 
     /** A measurement that a design needs. */
+    @Schema(name = "Measurement")
     record MeasurementBody(
             String key,
             double leastCm,
@@ -35,10 +37,16 @@ class DesignController {
     }
 
     /** A choice that a design leaves open. */
+    @Schema(name = "DesignOption")
     record OptionBody(
             String key,
             String words,
+
+            @Schema(
+                    description = "true or false, or centimetres",
+                    types = {"boolean", "number"})
             Object usual,
+
             @Nullable Double leastCm,
             @Nullable Double mostCm) {
 
@@ -56,6 +64,7 @@ class DesignController {
     }
 
     /** A design. */
+    @Schema(name = "Design")
     record DesignBody(String key, String name, List<MeasurementBody> measurements, List<OptionBody> options) {
 
         static DesignBody of(Design design) {
@@ -68,10 +77,13 @@ class DesignController {
     }
 
     /** All designs. */
+    @Schema(name = "Designs")
     record DesignsBody(List<DesignBody> designs) {}
 
     @GetMapping("/api/designs")
-    @Operation(summary = "The garment designs, each with the measurements it needs and their plausible range")
+    @Operation(
+            operationId = "listDesigns",
+            summary = "The garment designs, each with the measurements it needs and their plausible range")
     DesignsBody designs() {
         return new DesignsBody(Designs.all().stream().map(DesignBody::of).toList());
     }

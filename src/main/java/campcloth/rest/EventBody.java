@@ -25,7 +25,9 @@ import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /** An event as it is sent and served. */
-@Schema(description = "An event. With the season alone, a stated default for that season stands in for the spells.")
+@Schema(
+        name = "Event",
+        description = "An event. With the season alone, a stated default for that season stands in for the spells.")
 record EventBody(
         @Schema(accessMode = Schema.AccessMode.READ_ONLY) @Nullable
         String id,
@@ -42,6 +44,7 @@ record EventBody(
         List<@NotNull @Valid RuleBody> rules) {
 
     /** A spell of weather and activity. */
+    @Schema(name = "Spell")
     record SpellBody(
             @Schema(example = "noon") @Nullable @Size(max = 100)
             String name,
@@ -85,6 +88,7 @@ record EventBody(
     }
 
     /** An open fire and the wearer's place at it. */
+    @Schema(name = "OpenFire")
     record FireBody(
             @NotNull FireRole role,
 
@@ -105,6 +109,7 @@ record EventBody(
     }
 
     /** A rule about clothing. What it leaves out does not restrict; with nothing to check it is only shown to ask about. */
+    @Schema(name = "Rule")
     record RuleBody(
             @NotNull Authority authority,
 

@@ -5,6 +5,7 @@ import campcloth.event.KeptEvent;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
@@ -38,7 +39,8 @@ class EventController {
     }
 
     @PostMapping
-    @Operation(summary = "Files an event")
+    @Operation(operationId = "addEvent", summary = "Files an event")
+    @ApiResponse(responseCode = "201", description = "The event as it is kept", useReturnTypeSchema = true)
     ResponseEntity<EventBody> add(@Valid @RequestBody EventBody body) {
         KeptEvent kept = events.add(body.event(seasons, fibres));
         return ResponseEntity.created(URI.create("/api/events/" + kept.id()))
@@ -47,13 +49,13 @@ class EventController {
     }
 
     @GetMapping("/{id}")
-    @Operation(summary = "One event")
+    @Operation(operationId = "getEvent", summary = "One event")
     ResponseEntity<EventBody> one(@PathVariable String id) {
         return answer(events.byId(id).orElseThrow(() -> new Missing("event", id)));
     }
 
     @PutMapping("/{id}")
-    @Operation(summary = "Replaces an event; If-Match must carry the ETag that was read")
+    @Operation(operationId = "replaceEvent", summary = "Replaces an event; If-Match must carry the ETag that was read")
     ResponseEntity<EventBody> replace(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
@@ -62,7 +64,8 @@ class EventController {
     }
 
     @DeleteMapping("/{id}")
-    @Operation(summary = "Removes an event; If-Match must carry the ETag that was read")
+    @Operation(operationId = "removeEvent", summary = "Removes an event; If-Match must carry the ETag that was read")
+    @ApiResponse(responseCode = "204", description = "Removed")
     ResponseEntity<Void> remove(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {

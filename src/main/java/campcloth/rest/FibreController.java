@@ -7,6 +7,7 @@ import campcloth.figure.Figure;
 import campcloth.figure.Source;
 import campcloth.figure.Sources;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.springframework.web.bind.annotation.RestController;
 class FibreController {
 
     /** A fibre with its figures by name. */
+    @Schema(name = "Fibre")
     record FibreBody(
             String key,
             String name,
@@ -30,9 +32,11 @@ class FibreController {
             String inTheFlame) {}
 
     /** All fibres. */
+    @Schema(name = "Fibres")
     record FibresBody(List<FibreBody> fibres) {}
 
     /** All sources. */
+    @Schema(name = "Sources")
     record SourcesBody(List<Source> sources) {}
 
     private final Fibres fibres;
@@ -44,13 +48,15 @@ class FibreController {
     }
 
     @GetMapping("/api/fibres")
-    @Operation(summary = "The fibres known, each with its properties and the source of each figure")
+    @Operation(
+            operationId = "listFibres",
+            summary = "The fibres known, each with its properties and the source of each figure")
     FibresBody fibres() {
         return new FibresBody(fibres.all().stream().map(FibreController::body).toList());
     }
 
     @GetMapping("/api/sources")
-    @Operation(summary = "The sources that figures cite, with how far each text was seen")
+    @Operation(operationId = "listSources", summary = "The sources that figures cite, with how far each text was seen")
     SourcesBody sources() {
         return new SourcesBody(sources.all());
     }

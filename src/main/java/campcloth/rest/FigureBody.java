@@ -7,7 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import org.jspecify.annotations.Nullable;
 
 /** A figure with its interval, how it is known and where it comes from. */
-@Schema(description = "A value with its interval, how it is known and where it comes from")
+@Schema(name = "Figure", description = "A value with its interval, how it is known and where it comes from")
 record FigureBody(
         @NotNull Double value,
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The garment that a cloth is sought for. */
+@Schema(name = "Garment")
 record GarmentBody(
         @Schema(example = "tunic", description = "key of a design") @NotNull
         String design,

@@ -3,7 +3,9 @@ package campcloth.rest;
 import campcloth.fibre.LabelReader;
 import campcloth.fibre.LabelReading;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
@@ -26,9 +28,11 @@ class LabelController {
             String text) {}
 
     /** One part of a label. */
+    @Schema(name = "LabelPart")
     record PartBody(String part, List<ShareBody> blend) {}
 
     /** What the label says. */
+    @Schema(name = "LabelReading")
     record LabelBody(List<PartBody> parts, List<String> notes) {}
 
     private final LabelReader reader;
@@ -38,7 +42,13 @@ class LabelController {
     }
 
     @PostMapping("/api/labels")
-    @Operation(summary = "Reads a fibre-content label; 422 with the place where it cannot be read without guessing")
+    @Operation(
+            operationId = "readLabel",
+            summary = "Reads a fibre-content label; 422 with the place where it cannot be read without guessing")
+    @ApiResponse(
+            responseCode = "200",
+            description = "What the label says, part by part",
+            content = @Content(schema = @Schema(implementation = LabelBody.class)))
     ResponseEntity<?> read(@Valid @RequestBody LabelRequest request) {
         LabelReading reading = reader.read(request.text());
         if (reading instanceof LabelReading.NotRead notRead) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One fibre's share of a blend. */
+@Schema(name = "Share")
 record ShareBody(
         @Schema(example = "flax", description = "generic name in lower case, or other, or unknown") @NotNull
         String fibre,

@@ -1,0 +1,104 @@
+package campcloth.rest;
+
+import io.swagger.v3.core.converter.ModelConverters;
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.headers.Header;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.IntegerSchema;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.springframework.http.HttpHeaders;
+
+/** The problem answers of every operation, by what it takes; each described once, with one schema. */
+enum ApiProblems {
+    UNREADABLE("400", "A field or parameter is missing or of the wrong type, or the body is not JSON"),
+    NOT_FOUND("404", "Nothing of that id is kept"),
+    STALE("412", "It was changed since the version that If-Match names; nothing was written"),
+    TOO_LARGE("413", "The body is over 1 MiB"),
+    OTHER_MEDIA_TYPE("415", "The body is not sent as application/json"),
+    REFUSED("422", "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy"),
+    IF_MATCH_NEEDED("428", "If-Match is missing"),
+    DATABASE_AWAY("503", "The database does not answer; nothing was lost");
+
+    private static final String RESPONSES = "#/components/responses/";
+    private static final List<String> KEPT = List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice");
+
+    private final String status;
+    private final String description;
+
+    ApiProblems(String status, String description) {
+        this.status = status;
+        this.description = description;
+    }
+
+    static void addTo(OpenAPI api) {
+        ModelConverters.getInstance(true)
+                .readAllAsResolvedSchema(ProblemBody.class)
+                .referencedSchemas
+                .forEach(api.getComponents()::addSchemas);
+        for (ApiProblems problem : values()) {
+            api.getComponents().addResponses(problem.key(), problem.response());
+        }
+        api.getPaths()
+                .forEach((path, item) -> item.readOperations()
+                        .forEach(operation -> of(path, operation, api.getComponents())
+                                .forEach(problem -> operation
+                                        .getResponses()
+                                        .addApiResponse(
+                                                problem.status, new ApiResponse().$ref(RESPONSES + problem.key())))));
+    }
+
+    private static Stream<ApiProblems> of(String path, Operation operation, Components components) {
+        List<Parameter> parameters = operation.getParameters() == null ? List.of() : operation.getParameters();
+        boolean body = operation.getRequestBody() != null;
+        boolean query = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "query"));
+        boolean change = parameters.stream().anyMatch(p -> HttpHeaders.IF_MATCH.equals(p.getName()));
+        boolean id = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "path"))
+                || namesSomethingKept(operation, components);
+        return Stream.of(values()).filter(problem -> switch (problem) {
+            case UNREADABLE -> body || query;
+            case NOT_FOUND -> id;
+            case STALE, IF_MATCH_NEEDED -> change;
+            case TOO_LARGE, OTHER_MEDIA_TYPE -> body;
+            case REFUSED -> body || query || change;
+            case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
+        });
+    }
+
+    /** Whether its body can name an event or a cloth by {@code eventId} or {@code clothId}. */
+    private static boolean namesSomethingKept(Operation operation, Components components) {
+        return Stream.ofNullable(operation.getRequestBody())
+                .flatMap(body -> ApiDocument.schemas(body.getContent()))
+                .flatMap(name -> properties(components.getSchemas().get(name)).keySet().stream())
+                .anyMatch(field -> field.endsWith("Id"));
+    }
+
+    private static Map<String, ?> properties(@org.jspecify.annotations.Nullable Schema<?> schema) {
+        return schema == null || schema.getProperties() == null ? Map.of() : schema.getProperties();
+    }
+
+    private ApiResponse response() {
+        MediaType media = new MediaType().schema(new Schema<>().$ref("Problem"));
+        ApiExamples.read("problem-" + status).ifPresent(media::setExample);
+        ApiResponse response = new ApiResponse()
+                .description(description)
+                .content(new Content().addMediaType("application/problem+json", media));
+        if (this == DATABASE_AWAY) {
+            response.addHeaderObject(
+                    HttpHeaders.RETRY_AFTER,
+                    new Header().description("seconds to wait").schema(new IntegerSchema()));
+        }
+        return response;
+    }
+
+    private String key() {
+        return "Problem" + status;
+    }
+}
