@@ -5,13 +5,13 @@ import campcloth.cloth.Estimates;
 import campcloth.cloth.Prickle;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Comfort;
-import campcloth.comfort.ComfortCautions;
 import campcloth.event.Event;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -25,21 +25,32 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
-        Event event = question.event();
-        Comfort comfort = Comfort.in(event.spells());
-        List<Judged> judged = new ArrayList<>();
-        Set<String> fireCautions = new LinkedHashSet<>();
-        for (Candidate candidate : question.candidates()) {
-            Facts facts = facts(candidate.cloth(), question.wear(), event, comfort);
-            fireCautions.addAll(facts.fire().cautions());
-            judged.add(judged(candidate, facts));
+        Comfort comfort = Comfort.in(question.event().spells());
+        if (question.candidates().isEmpty()) {
+            return new Ranking(List.of(), comfort.needs(), comfort.wardrobe(question.wear()), Map.of(), List.of());
         }
-        List<String> cautions = new ArrayList<>(fireCautions);
-        cautions.addAll(ComfortCautions.of(event.spells()));
-        return new Ranking(judged, comfort.needs(), comfort.wardrobe(question.wear()), cautions);
+        return ranked(question, comfort);
     }
 
-    private Facts facts(Cloth cloth, Wear wear, Event event, Comfort comfort) {
+    private Ranking ranked(Question question, Comfort comfort) {
+        Event event = question.event();
+        Wear wear = question.wear();
+        Bounds bounds = Bounds.of(
+                comfort, Estimates.complete(question.candidates().get(0).cloth()), wear);
+        boolean atFire = event.spells().stream().anyMatch(s -> s.fireInUse().isPresent());
+        Map<String, Double> weights = Criteria.weights(Demands.of(bounds, wear.nextToSkin(), atFire));
+        List<Judged> judged = new ArrayList<>();
+        Set<String> cautions = new LinkedHashSet<>();
+        for (Candidate candidate : question.candidates()) {
+            Facts facts = facts(candidate.cloth(), wear, event, comfort, bounds);
+            cautions.addAll(facts.fire().cautions());
+            judged.add(judged(candidate, facts, weights));
+        }
+        cautions.addAll(EventCautions.of(event, bounds));
+        return new Ranking(judged, comfort.needs(), comfort.wardrobe(wear), weights, List.copyOf(cautions));
+    }
+
+    private Facts facts(Cloth cloth, Wear wear, Event event, Comfort comfort, Bounds bounds) {
         Cloth completed = Estimates.complete(cloth);
         return new Facts(
                 completed,
@@ -47,19 +58,21 @@ public final class Adviser {
                 comfort.ensemble(completed, wear),
                 comfort.of(completed, wear),
                 fire.judge(completed, wear, event),
-                Prickle.of(completed));
+                Prickle.of(completed),
+                bounds);
     }
 
-    private static Judged judged(Candidate candidate, Facts facts) {
+    private static Judged judged(Candidate candidate, Facts facts, Map<String, Double> weights) {
         List<Assessment> criteria =
                 Criteria.ALL.stream().map(c -> c.assess(facts)).toList();
         List<Warning> warnings = Warnings.of(facts);
         return new Judged(
                 candidate,
                 verdict(facts.fire(), warnings),
-                total(criteria, Assessment::score),
-                total(criteria, Assessment::scoreLow),
-                total(criteria, Assessment::scoreHigh),
+                Warnings.suitsDesign(facts),
+                total(criteria, weights, Assessment::score),
+                total(criteria, weights, Assessment::scoreLow),
+                total(criteria, weights, Assessment::scoreHigh),
                 criteria,
                 warnings,
                 facts.fire().rules());
@@ -77,11 +90,10 @@ public final class Adviser {
         };
     }
 
-    private static double total(List<Assessment> criteria, ToDoubleFunction<Assessment> score) {
-        double sum = 0;
-        for (int i = 0; i < criteria.size(); i++) {
-            sum += Criteria.ALL.get(i).share() * score.applyAsDouble(criteria.get(i));
-        }
-        return sum;
+    private static double total(
+            List<Assessment> criteria, Map<String, Double> weights, ToDoubleFunction<Assessment> score) {
+        return criteria.stream()
+                .mapToDouble(a -> weights.getOrDefault(a.criterion(), 0.0) * score.applyAsDouble(a))
+                .sum();
     }
 }

@@ -2,6 +2,7 @@ package campcloth.advice;
 
 import campcloth.figure.Basis;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What one criterion says of one cloth.
@@ -25,16 +26,17 @@ public record Assessment(
         String because,
         Basis basis) {
 
-    /** Scores a quantity and its interval by a curve. */
-    static Assessment of(String criterion, Curve curve, Quantity quantity, String unit, String because, Basis basis) {
-        double atLow = curve.score(quantity.low());
-        double atHigh = curve.score(quantity.high());
-        double score = curve.score(quantity.value());
+    /** Scores a quantity and its interval. */
+    static Assessment of(
+            String criterion, DoubleUnaryOperator score, Quantity quantity, String unit, String because, Basis basis) {
+        double atLow = score.applyAsDouble(quantity.low());
+        double atHigh = score.applyAsDouble(quantity.high());
+        double atValue = score.applyAsDouble(quantity.value());
         return new Assessment(
                 criterion,
-                score,
-                Math.min(score, Math.min(atLow, atHigh)),
-                Math.max(score, Math.max(atLow, atHigh)),
+                atValue,
+                Math.min(atValue, Math.min(atLow, atHigh)),
+                Math.max(atValue, Math.max(atLow, atHigh)),
                 Optional.of(quantity),
                 unit,
                 because,

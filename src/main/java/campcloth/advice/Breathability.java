@@ -24,8 +24,8 @@ final class Breathability implements Criterion {
     }
 
     @Override
-    public double share() {
-        return 0.15;
+    public double weight(Demands demands) {
+        return 0.10 + 0.12 * demands.hot();
     }
 
     @Override
@@ -33,7 +33,7 @@ final class Breathability implements Criterion {
         double value = mean(facts.spells(), Value::value);
         return Assessment.of(
                 name(),
-                CURVE,
+                CURVE::score,
                 new Quantity(value, mean(facts.spells(), Value::low), mean(facts.spells(), Value::high)),
                 "m2 Pa/W as worn",
                 because(facts, value),

@@ -6,8 +6,8 @@ interface Criterion {
     /** Its name in answers. */
     String name();
 
-    /** Its share of the whole score; the shares of all criteria sum to 1. Project choice. */
-    double share();
+    /** How much it counts at an event, before the weights of all criteria are brought to a sum of 1. Project choice. */
+    double weight(Demands demands);
 
     Assessment assess(Facts facts);
 }

@@ -19,9 +19,16 @@ import java.util.List;
  * @param spells how it does in each spell
  * @param fire what fire and rules say
  * @param prickle how much of it prickles
+ * @param bounds the most that the choice of a cloth can do there
  */
 record Facts(
-        Cloth cloth, Wear wear, Ensemble ensemble, List<SpellComfort> spells, FireJudgement fire, Prickle prickle) {
+        Cloth cloth,
+        Wear wear,
+        Ensemble ensemble,
+        List<SpellComfort> spells,
+        FireJudgement fire,
+        Prickle prickle,
+        Bounds bounds) {
 
     /** The weakest basis of the figures named. */
     Basis basis(Property... properties) {

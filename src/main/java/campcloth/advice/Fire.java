@@ -20,8 +20,8 @@ final class Fire implements Criterion {
     }
 
     @Override
-    public double share() {
-        return 0.2;
+    public double weight(Demands demands) {
+        return demands.atFire() ? 0.2 : 0.04;
     }
 
     @Override

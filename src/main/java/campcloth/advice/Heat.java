@@ -8,31 +8,45 @@ import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort;
 import campcloth.event.Spell;
 import campcloth.figure.Basis;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
- * Cool enough? The wettedness of the skin that sweating asks for after an hour of the hottest spell (two-node model), over the
- * wettedness up to which people stay comfortable. PMV is told beside it where ISO 7730 holds: in wind above 1 m/s or in the sun it mostly
- * does not, so it cannot be what cloths are ordered by.
+ * Cool enough? The wettedness of the skin that sweating asks for after an hour of a spell (two-node model), over the wettedness
+ * up to which people stay comfortable: the mean of the hottest spell and of all spells by their hours. PMV is told beside it
+ * where ISO 7730 holds: in wind above 1 m/s or in the sun it mostly does not, so it cannot be what cloths are ordered by. Half
+ * of the score is that quantity, half how much of what a cloth can do there it does.
  */
 final class Heat implements Criterion {
 
     /** Project choice: at 1 comfort ends. */
-    private static final Curve CURVE = Curve.through(0.2, 100, 0.7, 90, 1, 70, 1.5, 35, 2.2, 0);
+    private static final Curve CURVE = Curve.through(0.2, 100, 0.7, 92, 1, 75, 1.5, 50, 2.5, 25, 6, 0);
 
     private static final double COLD_C = 10;
 
+    /** Less than this is no difference, and so low a quantity is no heat at all. */
+    private static final double SAME = 0.02;
+
+    private static final double NO_HEAT = 0.6;
+
+    private static final String UNIT = "of the comfortable skin wettedness";
+
     private record Known(SpellComfort spell, Value asked) {
 
-        double ratio() {
-            return quantity().value();
+        static List<Known> of(List<SpellComfort> spells) {
+            List<Known> known = new ArrayList<>();
+            for (SpellComfort spell : spells) {
+                spell.heat().wettednessAsked().inRange().ifPresent(asked -> known.add(new Known(spell, asked)));
+            }
+            return known;
         }
 
-        Quantity quantity() {
-            double ceiling = spell.heat().wettednessCeiling();
-            return new Quantity(asked.value() / ceiling, asked.low() / ceiling, asked.high() / ceiling);
+        double ratio(ToDoubleFunction<Value> end) {
+            return end.applyAsDouble(asked) / spell.heat().wettednessCeiling();
         }
     }
 
@@ -42,38 +56,59 @@ final class Heat implements Criterion {
     }
 
     @Override
-    public double share() {
-        return 0.2;
+    public double weight(Demands demands) {
+        return 0.04 + 0.30 * demands.hot();
     }
 
     @Override
     public Assessment assess(Facts facts) {
         Basis basis =
                 facts.basis(Property.THICKNESS_MM, Property.AIR_PERMEABILITY_MM_S, Property.VAPOUR_RESISTANCE_M2PA_W);
-        Optional<Known> worst = facts.spells().stream()
-                .flatMap(s -> s.heat().wettednessAsked().inRange().map(w -> new Known(s, w)).stream())
-                .max(Comparator.comparingDouble(Known::ratio));
-        return worst.map(known -> Assessment.of(
-                        name(),
-                        CURVE,
-                        known.quantity(),
-                        "of the comfortable skin wettedness",
-                        because(facts, known),
-                        basis))
-                .orElseGet(() -> outside(facts.spells(), basis));
+        List<Known> known = Known.of(facts.spells());
+        if (known.isEmpty()) {
+            return outside(facts.spells(), basis);
+        }
+        double airy = quantity(Known.of(facts.bounds().airy()), Value::value);
+        double close = quantity(Known.of(facts.bounds().close()), Value::value);
+        return Assessment.of(
+                name(),
+                ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, close, airy),
+                new Quantity(quantity(known, Value::value), quantity(known, Value::low), quantity(known, Value::high)),
+                UNIT,
+                because(facts, known),
+                basis);
     }
 
-    private static String because(Facts facts, Known worst) {
-        Spell spell = worst.spell().needs().spell();
-        double wet =
-                worst.spell().heat().wettedness().inRange().map(Value::value).orElse(0.0);
-        double ceiling = worst.spell().heat().wettednessCeiling();
+    private static double position(double ratio, double close, double airy) {
+        return close <= NO_HEAT ? 1 : Bounds.position(ratio, close, airy, SAME);
+    }
+
+    private static double quantity(List<Known> known, ToDoubleFunction<Value> end) {
+        double hours = known.stream()
+                .mapToDouble(k -> k.spell().needs().spell().hours())
+                .sum();
+        double mean = known.stream()
+                        .mapToDouble(k -> k.spell().needs().spell().hours() * k.ratio(end))
+                        .sum()
+                / hours;
+        double worst = known.stream().mapToDouble(k -> k.ratio(end)).max().orElseThrow();
+        return (mean + worst) / 2;
+    }
+
+    private static String because(Facts facts, List<Known> known) {
+        SpellComfort worst = known.stream()
+                .max(Comparator.comparingDouble(k -> k.ratio(Value::value)))
+                .orElseThrow()
+                .spell();
+        Spell spell = worst.needs().spell();
+        double wet = worst.heat().wettedness().inRange().map(Value::value).orElse(0.0);
+        double ceiling = worst.heat().wettednessCeiling();
         return "Hottest in \"" + spell.name() + "\" (" + number(spell.airC()) + " degrees, "
-                + spell.activity().name().toLowerCase(java.util.Locale.ROOT) + "): " + fixed(100 * wet, 0)
+                + spell.activity().name().toLowerCase(Locale.ROOT) + "): " + fixed(100 * wet, 0)
                 + " % of the skin is wet with sweat, up to " + fixed(100 * ceiling, 0) + " % is comfortable. "
-                + (Wettest.reached(worst.spell()) ? "Sweat can cool no further there: rest, shade, fewer layers. " : "")
-                + "Air gets through the cloth at " + number(facts.value(Property.AIR_PERMEABILITY_MM_S)) + " mm/s."
-                + vote(worst.spell());
+                + (Sweat.dripsOff(worst) ? "Sweat can cool no further there: rest, shade, fewer layers. " : "")
+                + "Air gets through the cloth at " + fixed(facts.value(Property.AIR_PERMEABILITY_MM_S), 0) + " mm/s."
+                + vote(worst);
     }
 
     private static String vote(SpellComfort spell) {
@@ -84,21 +119,14 @@ final class Heat implements Criterion {
     }
 
     private Assessment outside(List<SpellComfort> spells, Basis basis) {
-        boolean cold = spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C);
-        String unit = "of the comfortable skin wettedness";
-        return cold
-                ? Assessment.best(
-                        name(), unit, "No spell is warm enough for heat to matter; the model starts at 0.", basis)
-                : Assessment.neutral(
-                        name(),
-                        unit,
-                        "Not computed: "
-                                + spells.stream()
-                                        .flatMap(s -> s.heat().wettedness().outOfRange().stream())
-                                        .map(o -> o.model() + ": " + o.because())
-                                        .findFirst()
-                                        .orElse("outside the model")
-                                + ".",
-                        basis);
+        if (spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C)) {
+            return Assessment.best(name(), UNIT, "No spell is warm enough for heat to matter.", basis);
+        }
+        String why = spells.stream()
+                .flatMap(s -> s.heat().wettednessAsked().outOfRange().stream())
+                .map(o -> o.model() + ": " + o.because())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return Assessment.neutral(name(), UNIT, "Not computed: " + why, basis);
     }
 }

@@ -23,8 +23,8 @@ final class Itch implements Criterion {
     }
 
     @Override
-    public double share() {
-        return 0.15;
+    public double weight(Demands demands) {
+        return demands.onSkin() ? 0.18 : 0;
     }
 
     @Override

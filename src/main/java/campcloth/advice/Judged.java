@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param candidate the cloth
  * @param verdict the gate: comes before any score
- * @param score 0 to 100, the shares of the criteria summed
+ * @param suitsDesign whether the garment can be made of it at all; what does not suit stands behind what does
+ * @param score 0 to 100, the criteria by their weights at this event
  * @param scoreLow the same at the unfavourable ends of all figures
  * @param scoreHigh the same at the favourable ends
  * @param criteria what each criterion says, always all of them
@@ -18,6 +19,7 @@ import java.util.List;
 public record Judged(
         Candidate candidate,
         Verdict verdict,
+        boolean suitsDesign,
         double score,
         double scoreLow,
         double scoreHigh,

@@ -4,6 +4,7 @@ import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The cloths judged, best first: by verdict, then by score, so that no score carries a cloth past a stricter verdict.
@@ -11,11 +12,18 @@ import java.util.List;
  * @param judged the cloths
  * @param needs what each spell asks of clothing
  * @param wardrobe what is presumed to be worn besides
+ * @param weights how much each criterion counts at this event, by name, together 1; empty where there was nothing to rank
  * @param cautions what to bear in mind with all of them
  */
-public record Ranking(List<Judged> judged, List<SpellNeeds> needs, Wardrobe wardrobe, List<String> cautions) {
+public record Ranking(
+        List<Judged> judged,
+        List<SpellNeeds> needs,
+        Wardrobe wardrobe,
+        Map<String, Double> weights,
+        List<String> cautions) {
 
     private static final Comparator<Judged> BEST_FIRST = Comparator.comparing(Judged::verdict)
+            .thenComparing(Comparator.comparing(Judged::suitsDesign).reversed())
             .thenComparing(Comparator.comparingDouble(Judged::score).reversed())
             .thenComparing(j -> j.candidate().id());
 

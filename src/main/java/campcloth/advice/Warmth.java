@@ -12,24 +12,40 @@ import campcloth.figure.Basis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Warm enough? The insulation that wind and walking leave of the clothing, less the insulation with which the wearer would feel
  * neutral, in clo: the mean over the spells, weighted by their hours. More than 0.3 clo to spare in one spell does not make up
- * for another.
+ * for another. Half of the score is how much is missing or to spare, half how much of what a cloth can do there it does.
  */
 final class Warmth implements Criterion {
 
     private static final double SPARE_THAT_COUNTS_CLO = 0.3;
 
     /** Project choice: neutral is 95; a clo short of it is felt as cold within the hour at rest. */
-    private static final Curve CURVE = Curve.through(-3, 0, -1.5, 25, -0.7, 55, -0.3, 80, 0, 95, 0.3, 100);
+    private static final Curve CURVE = Curve.through(-4, 0, -1.5, 25, -0.7, 55, -0.3, 80, 0, 95, 0.3, 100);
 
     /** Wind at the body from which the reason speaks of it, m/s: project choice. */
     private static final double FELT_WIND_MS = 0.7;
 
-    private record Known(SpellComfort spell, Value marginClo) {}
+    /** Less than this is no difference, clo. */
+    private static final double SAME_CLO = 0.01;
+
+    private static final String UNIT = "clo to spare";
+
+    private record Known(SpellComfort spell, Value marginClo) {
+
+        static List<Known> of(List<SpellComfort> spells) {
+            List<Known> known = new ArrayList<>();
+            for (SpellComfort spell : spells) {
+                spell.warmth().marginClo().inRange().ifPresent(margin -> known.add(new Known(spell, margin)));
+            }
+            return known;
+        }
+    }
 
     @Override
     public String name() {
@@ -37,29 +53,25 @@ final class Warmth implements Criterion {
     }
 
     @Override
-    public double share() {
-        return 0.2;
+    public double weight(Demands demands) {
+        return 0.08 + 0.32 * demands.cold();
     }
 
     @Override
     public Assessment assess(Facts facts) {
-        List<Known> known = new ArrayList<>();
-        for (SpellComfort spell : facts.spells()) {
-            spell.warmth().marginClo().inRange().ifPresent(margin -> known.add(new Known(spell, margin)));
-        }
+        List<Known> known = Known.of(facts.spells());
         Basis basis = facts.basis(Property.THICKNESS_MM, Property.AIR_PERMEABILITY_MM_S);
         if (known.isEmpty()) {
-            return notComputed(facts.spells(), basis);
+            return Assessment.neutral(name(), UNIT, "Not computed: " + outside(facts.spells()), basis);
         }
-        Known worst = known.stream()
-                .min(Comparator.comparingDouble(k -> k.marginClo().value()))
-                .orElseThrow();
+        double airy = mean(Known.of(facts.bounds().airy()), Value::value);
+        double close = mean(Known.of(facts.bounds().close()), Value::value);
         return Assessment.of(
                 name(),
-                CURVE,
+                clo -> 0.5 * CURVE.score(clo) + 50 * Bounds.position(clo, airy, close, SAME_CLO),
                 new Quantity(mean(known, Value::value), mean(known, Value::low), mean(known, Value::high)),
-                "clo to spare",
-                because(facts, worst, known.size()),
+                UNIT,
+                because(facts, known),
                 basis);
     }
 
@@ -74,20 +86,37 @@ final class Warmth implements Criterion {
                 / hours;
     }
 
-    private static String because(Facts facts, Known worst, int known) {
+    private static String because(Facts facts, List<Known> known) {
+        Known worst = known.stream()
+                .min(Comparator.comparingDouble(k -> k.marginClo().value()))
+                .orElseThrow();
         Spell spell = worst.spell().needs().spell();
         double given = value(worst.spell().warmth().resultantClo());
         double needed = value(worst.spell().needs().neededClo());
-        String reason =
-                "Coldest in \"" + spell.name() + "\" (" + number(spell.airC()) + " degrees): the clothing gives "
-                        + fixed(given, 2) + " clo, " + fixed(needed, 2) + " clo would feel neutral";
+        String reason = "Most is asked for in \"" + spell.name() + "\" (" + number(spell.airC())
+                + " degrees): the clothing gives " + fixed(given, 2) + " clo, " + fixed(needed, 2)
+                + " clo would feel neutral";
         reason += worst.marginClo().value() < 0
                 ? ", so " + fixed(-worst.marginClo().value(), 2) + " clo are missing."
                 : ".";
-        reason += wind(facts, worst.spell(), given);
-        return known < facts.spells().size()
-                ? reason + " Not all spells lie within the models; those are left out."
-                : reason;
+        return reason + wind(facts, worst.spell(), given) + leftOut(facts.spells());
+    }
+
+    private static String leftOut(List<SpellComfort> spells) {
+        String names = spells.stream()
+                .filter(s -> s.warmth().marginClo().inRange().isEmpty())
+                .map(s -> "\"" + s.needs().spell().name() + "\"")
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : " Not computed, and not in this: " + names + ".";
+    }
+
+    private static String outside(List<SpellComfort> spells) {
+        return spells.stream()
+                .flatMap(s -> Optional.of(s.warmth().marginClo()).stream())
+                .flatMap(m -> m.outOfRange().stream())
+                .map(o -> o.model() + ": " + o.because())
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     private static String wind(Facts facts, SpellComfort spell, double givenClo) {
@@ -102,21 +131,10 @@ final class Warmth implements Criterion {
                 : permeability < 200 ? "it lets some wind through" : "the wind goes through it";
         return " Wind of " + number(spell.needs().spell().windMs()) + " m/s (" + fixed(windMs, 1)
                 + " m/s at the body) and movement leave that of " + fixed(still, 2) + " clo in still air; at "
-                + number(permeability) + " mm/s " + tightness + ".";
+                + fixed(permeability, 0) + " mm/s " + tightness + ".";
     }
 
     private static double value(Reading reading) {
         return reading.inRange().map(Value::value).orElse(0.0);
-    }
-
-    private Assessment notComputed(List<SpellComfort> spells, Basis basis) {
-        String why = spells.stream()
-                .flatMap(s -> s.warmth().marginClo().outOfRange().stream())
-                .map(o -> o.model() + ": " + o.because())
-                .distinct()
-                .findFirst()
-                .orElse("");
-        return Assessment.neutral(
-                name(), "clo to spare", "Not computed: no spell lies within the models. " + why, basis);
     }
 }

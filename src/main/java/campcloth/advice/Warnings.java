@@ -10,10 +10,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What to heed about a cloth, most urgent first. */
+/**
+ * What to heed about a cloth, most urgent first. What no choice of cloth changes is not told of each cloth but once, by
+ * {@link EventCautions}.
+ */
 final class Warnings {
-
-    private static final double FULL_NIGHT_HOURS = 8;
 
     private Warnings() {}
 
@@ -25,45 +26,56 @@ final class Warnings {
                     Warning.Severity.valueOf(warning.severity().name()),
                     warning.text()));
         }
-        if (facts.cloth().stretch() && !facts.wear().stretchAllowed()) {
+        if (!suitsDesign(facts)) {
             warnings.add(new Warning(
                     "STRETCH",
                     Warning.Severity.CAUTION,
                     "It stretches; this design is drawn for cloth that does not. Choose woven cloth without stretch."));
         }
-        facts.spells().stream().filter(Wettest::reached).findFirst().ifPresent(spell -> warnings.add(heat(spell)));
-        facts.spells().stream()
-                .filter(Warnings::coolsTooSoon)
-                .min(Comparator.comparingDouble(s -> hours(s)))
-                .ifPresent(spell -> warnings.add(cold(spell)));
+        for (int i = 0; i < facts.spells().size(); i++) {
+            ofSpell(facts, i, warnings);
+        }
         warnings.sort(Comparator.comparing(Warning::severity).reversed());
         return List.copyOf(warnings);
     }
 
-    private static Warning heat(SpellComfort spell) {
-        return new Warning(
-                "HEAT_STRAIN",
-                Warning.Severity.CAUTION,
-                "In \"" + spell.needs().spell().name()
-                        + "\" the body cannot get rid of its heat in this clothing. Rest in"
-                        + " the shade, drink, take layers off.");
+    /** Whether the design can be made of it at all. */
+    static boolean suitsDesign(Facts facts) {
+        return !facts.cloth().stretch() || facts.wear().stretchAllowed();
     }
 
-    private static boolean coolsTooSoon(SpellComfort spell) {
-        return hours(spell) < Math.min(FULL_NIGHT_HOURS, spell.needs().spell().hours());
+    private static void ofSpell(Facts facts, int number, List<Warning> warnings) {
+        SpellComfort spell = facts.spells().get(number);
+        SpellComfort airy = facts.bounds().airy().get(number);
+        SpellComfort close = facts.bounds().close().get(number);
+        if (Sweat.clearlyDripsOff(spell) && !Sweat.dripsOff(airy)) {
+            warnings.add(new Warning("HEAT_STRAIN", Warning.Severity.CAUTION, heat(spell)));
+        }
+        if (Cooling.tooSoon(spell)) {
+            Warning.Severity severity = Cooling.tooSoon(close) ? Warning.Severity.NOTE : Warning.Severity.CAUTION;
+            warnings.add(new Warning("COLD", severity, cold(spell)));
+        }
+        EventCautions.notComputed(spell)
+                .ifPresent(text -> warnings.add(new Warning("OUT_OF_MODEL", Warning.Severity.CAUTION, text)));
     }
 
-    private static double hours(SpellComfort spell) {
-        return spell.warmth().hoursUntilCooling().inRange().map(Value::value).orElse(Double.POSITIVE_INFINITY);
+    private static String heat(SpellComfort spell) {
+        return "In \"" + spell.needs().spell().name()
+                + "\" the body cannot get rid of its heat in this cloth. Take a more"
+                + " open one, or rest in the shade, drink, take layers off.";
     }
 
-    private static Warning cold(SpellComfort spell) {
-        return new Warning(
-                "COLD",
-                Warning.Severity.NOTE,
-                "In \"" + spell.needs().spell().name() + "\" ("
-                        + number(spell.needs().spell().hours())
-                        + " h) this clothing alone lasts about " + fixed(hours(spell), 1)
-                        + " h before the wearer cools (ISO 11079). Add a layer, move, or warm up in between.");
+    private static String cold(SpellComfort spell) {
+        return "In \"" + spell.needs().spell().name() + "\" ("
+                + number(spell.needs().spell().hours())
+                + " h) this clothing alone lasts about "
+                + fixed(
+                        spell.warmth()
+                                .hoursUntilCooling()
+                                .inRange()
+                                .map(Value::value)
+                                .orElse(0.0),
+                        1)
+                + " h before the wearer cools (ISO 11079). Add a layer, move, or warm up in between.";
     }
 }

@@ -25,7 +25,7 @@ final class Weight implements Criterion {
     }
 
     @Override
-    public double share() {
+    public double weight(Demands demands) {
         return 0.1;
     }
 

@@ -17,6 +17,9 @@ public record Wardrobe(List<Garment> garments) {
     /** At this air temperature or below warm underwear, thick hose and boots are presumed: where ISO 11079 begins. */
     public static final double COLD_C = 10;
 
+    /** At this air temperature or below head and hands are presumed covered and another layer worn beneath: project choice. */
+    public static final double BITTER_C = 5;
+
     /** A garment that covers less than this is presumed to be worn with an ordinary tunic, percent of the body. */
     private static final double WHOLE_GARMENT_PERCENT = 40;
 
@@ -46,6 +49,13 @@ public record Wardrobe(List<Garment> garments) {
             new Garment("warm under-hose", 0.15, "long underwear bottoms, ASHRAE 55 list");
     private static final Garment TUNIC = new Garment(
             "ordinary knee tunic", 0.33, "65 % of the body in 0.5 mm cloth by the regression on cover and thickness");
+    private static final Garment HOOD = new Garment(
+            "hood with a shoulder cape",
+            0.10,
+            "15 % of the body in 1.5 mm cloth by the regression on cover and thickness");
+    private static final Garment MITTENS = new Garment("mittens", 0.05, "gloves, ISO 9920 list");
+    private static final Garment UNDER_TUNIC =
+            new Garment("woollen under-tunic", 0.36, "thick long-sleeved sweater, ASHRAE 55 list");
     private static final Garment OVERGARMENT = new Garment(
             "light overgarment", 0.28, "51 % of the body in 0.8 mm cloth by the regression on cover and thickness");
 
@@ -57,10 +67,13 @@ public record Wardrobe(List<Garment> garments) {
     public static Wardrobe with(Wear wear, double coldestAirC) {
         List<Garment> garments = new ArrayList<>(
                 coldestAirC <= COLD_C
-                        ? List.of(DRAWERS, WARM_TOP, WARM_BOTTOMS, THICK_HOSE, THICK_SOCKS, BOOTS)
+                        ? List.of(DRAWERS, WARM_BOTTOMS, THICK_HOSE, THICK_SOCKS, BOOTS)
                         : List.of(DRAWERS, THIN_HOSE, SOCKS, SHOES));
+        if (coldestAirC <= BITTER_C) {
+            garments.addAll(List.of(HOOD, MITTENS));
+        }
         if (!wear.nextToSkin()) {
-            garments.add(SHIRT);
+            garments.addAll(beneath(coldestAirC));
         }
         if (wear.coveredPercent() < WHOLE_GARMENT_PERCENT) {
             garments.add(TUNIC);
@@ -69,6 +82,13 @@ public record Wardrobe(List<Garment> garments) {
             garments.add(OVERGARMENT);
         }
         return new Wardrobe(garments);
+    }
+
+    private static List<Garment> beneath(double coldestAirC) {
+        if (coldestAirC > COLD_C) {
+            return List.of(SHIRT);
+        }
+        return coldestAirC > BITTER_C ? List.of(WARM_TOP, SHIRT) : List.of(WARM_TOP, SHIRT, UNDER_TUNIC);
     }
 
     /** Sum of the garments' insulation, clo. */

@@ -14,6 +14,7 @@ import campcloth.figure.Basis;
 import campcloth.fire.RuleOutcome;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The cloths ranked, with what the ranking rests on. */
@@ -42,7 +43,7 @@ record AdviceAnswer(
             List<Warning> warnings,
             List<RuleBody> rulesApplied) {
 
-        static Ranked of(Judged judged) {
+        static Ranked of(Judged judged, Map<String, Double> weights) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -52,7 +53,9 @@ record AdviceAnswer(
                     Rounded.to(judged.score(), 1),
                     Rounded.to(judged.scoreLow(), 1),
                     Rounded.to(judged.scoreHigh(), 1),
-                    judged.criteria().stream().map(CriterionBody::of).toList(),
+                    judged.criteria().stream()
+                            .map(a -> CriterionBody.of(a, weights.getOrDefault(a.criterion(), 0.0)))
+                            .toList(),
                     judged.warnings(),
                     judged.rules().stream().map(RuleBody::of).toList());
         }
@@ -72,6 +75,9 @@ record AdviceAnswer(
             double scoreLow,
             double scoreHigh,
 
+            @Schema(description = "how much it counts at this event, of 1")
+            double weight,
+
             @Schema(description = "the computed quantity; null where no model holds") @Nullable
             Double value,
 
@@ -83,13 +89,14 @@ record AdviceAnswer(
             @Schema(description = "weakest basis of the figures that went in")
             Basis basis) {
 
-        static CriterionBody of(Assessment assessment) {
+        static CriterionBody of(Assessment assessment, double weight) {
             Quantity quantity = assessment.quantity().orElse(null);
             return new CriterionBody(
                     assessment.criterion(),
                     Rounded.to(assessment.score(), 1),
                     Rounded.to(assessment.scoreLow(), 1),
                     Rounded.to(assessment.scoreHigh(), 1),
+                    Rounded.to(weight, 3),
                     quantity == null ? null : Rounded.to(quantity.value(), 3),
                     quantity == null ? null : Rounded.to(quantity.low(), 3),
                     quantity == null ? null : Rounded.to(quantity.high(), 3),
@@ -150,7 +157,10 @@ record AdviceAnswer(
 
     static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
         return new AdviceAnswer(
-                ranking.judged().stream().limit(limit).map(Ranked::of).toList(),
+                ranking.judged().stream()
+                        .limit(limit)
+                        .map(judged -> Ranked.of(judged, ranking.weights()))
+                        .toList(),
                 new Considered(
                         ranking.judged().size(),
                         ranking.count(Verdict.SUITABLE),

@@ -31,7 +31,15 @@ class CurveTest {
     }
 
     @Test
-    void theSharesOfAllCriteriaSumToOne() {
-        assertThat(Criteria.ALL.stream().mapToDouble(Criterion::share).sum()).isCloseTo(1, within(1e-9));
+    void theWeightsOfAllCriteriaSumToOneWhateverTheEventAsks() {
+        for (double cold : new double[] {0, 0.4, 1}) {
+            for (boolean onSkin : new boolean[] {true, false}) {
+                Demands demands = new Demands(cold, 1 - cold, onSkin, !onSkin);
+                assertThat(Criteria.weights(demands).values().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .sum())
+                        .isCloseTo(1, within(1e-9));
+            }
+        }
     }
 }

@@ -1,0 +1,73 @@
+package campcloth.advice;
+
+import static campcloth.figure.Words.number;
+
+import campcloth.comfort.ComfortCautions;
+import campcloth.comfort.SpellComfort;
+import campcloth.event.Activity;
+import campcloth.event.Event;
+import campcloth.event.Spell;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to bear in mind at an event whichever cloth is chosen. */
+final class EventCautions {
+
+    static final String RAIN =
+            "Rain and wet cloth are not reckoned: wet cotton and linen chill, wool less so. Have a dry layer to change into.";
+
+    /** Air this cold or this hot is dangerous whatever is worn, and the models say nothing there: project choice. */
+    private static final double DEADLY_COLD_C = -30;
+
+    private static final double DEADLY_HEAT_C = 40;
+    private static final double COLD_C = 10;
+
+    private EventCautions() {}
+
+    static List<String> of(Event event, Bounds bounds) {
+        List<String> cautions = new ArrayList<>();
+        for (int i = 0; i < bounds.airy().size(); i++) {
+            SpellComfort airy = bounds.airy().get(i);
+            SpellComfort close = bounds.close().get(i);
+            String name = "In \"" + airy.needs().spell().name() + "\" ";
+            if (Sweat.dripsOff(airy)) {
+                cautions.add(name
+                        + "no cloth keeps the wearer comfortable: the body cannot get rid of its heat at that work in"
+                        + " that sun. Short bouts, shade, drink, fewer layers.");
+            }
+            if (Cooling.tooSoon(close)) {
+                cautions.add(name
+                        + "no cloth alone keeps the wearer warm long enough: add a layer or a cloak, move, warm up in"
+                        + " between.");
+            }
+            if (sleepsInTheCold(airy.needs().spell())) {
+                cautions.add(
+                        name + "bedding decides, not the cloth of a garment: sleep on and under wool, dry, out of the"
+                                + " wind. Not computed here.");
+            }
+        }
+        cautions.add(RAIN);
+        cautions.addAll(ComfortCautions.of(event.spells()));
+        return cautions;
+    }
+
+    /** Why a spell cannot be judged though it may be dangerous; empty where it is judged, or mild. */
+    static Optional<String> notComputed(SpellComfort spell) {
+        Spell at = spell.needs().spell();
+        boolean coldUnknown = spell.warmth().marginClo().inRange().isEmpty()
+                && at.airC() <= COLD_C
+                && at.activity() != Activity.SLEEPING;
+        boolean heatUnknown = spell.heat().wettednessAsked().inRange().isEmpty() && at.airC() >= DEADLY_HEAT_C;
+        if (!coldUnknown && !heatUnknown && at.airC() > DEADLY_COLD_C) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "\"" + at.name() + "\" (" + number(at.airC()) + " degrees) lies outside the models: nothing here"
+                        + " says that this clothing is enough. Ask people who know such weather.");
+    }
+
+    private static boolean sleepsInTheCold(Spell spell) {
+        return spell.activity() == Activity.SLEEPING && spell.airC() <= COLD_C;
+    }
+}
