@@ -65,7 +65,7 @@ class ApiDocument {
             api.setPaths(ofTheApi(api.getPaths()));
             api.getComponents().setSchemas(new TreeMap<>(api.getComponents().getSchemas()));
             api.getPaths().values().forEach(ApiDocument::answersInJson);
-            api.getPaths().values().forEach(ApiDocument::ifMatchExplained);
+            api.getPaths().values().forEach(ApiDocument::parametersExplained);
             headers(api.getPaths());
             ApiExamples.addTo(api);
             ApiProblems.addTo(api);
@@ -91,15 +91,20 @@ class ApiDocument {
         });
     }
 
-    private static void ifMatchExplained(PathItem item) {
+    private static void parametersExplained(PathItem item) {
         item.readOperations().stream()
                 .flatMap(operation ->
                         Stream.ofNullable(operation.getParameters()).flatMap(List::stream))
-                .filter(parameter -> HttpHeaders.IF_MATCH.equals(parameter.getName()))
-                .forEach(parameter -> parameter
-                        .required(true)
-                        .description("the ETag of the version that is changed, exactly as it was read")
-                        .example("\"0\""));
+                .forEach(parameter -> {
+                    if (HttpHeaders.IF_MATCH.equals(parameter.getName())) {
+                        parameter
+                                .required(true)
+                                .description("the ETag of the version that is changed, exactly as it was read")
+                                .example("\"0\"");
+                    } else if (isIn(parameter, "path")) {
+                        parameter.description("as an answer named it");
+                    }
+                });
     }
 
     private static void headers(Paths paths) {

@@ -22,7 +22,7 @@ enum ApiProblems {
     NOT_FOUND("404", "Nothing of that id is kept"),
     STALE("412", "It was changed since the version that If-Match names; nothing was written"),
     TOO_LARGE("413", "The body is over 1 MiB"),
-    OTHER_MEDIA_TYPE("415", "The body is not sent as application/json"),
+    OTHER_MEDIA_TYPE("415", "The body is of another media type than asked for"),
     REFUSED("422", "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost");

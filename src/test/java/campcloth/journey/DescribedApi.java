@@ -21,14 +21,21 @@ final class DescribedApi {
     /** One operation. */
     record Operation(String method, String path, JsonNode says) {
 
+        Optional<String> bodyMediaType() {
+            return says.at("/requestBody/content").propertyNames().stream().findFirst();
+        }
+
         Optional<JsonNode> bodySchema() {
-            return Optional.ofNullable(
-                    says.at("/requestBody/content/application~1json").get("schema"));
+            return body("schema");
         }
 
         Optional<JsonNode> bodyExample() {
-            return Optional.ofNullable(
-                    says.at("/requestBody/content/application~1json").get("example"));
+            return body("example");
+        }
+
+        private Optional<JsonNode> body(String part) {
+            return bodyMediaType()
+                    .map(type -> says.at("/requestBody/content").path(type).get(part));
         }
 
         Stream<JsonNode> parameters(String place) {
