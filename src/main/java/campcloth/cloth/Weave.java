@@ -26,6 +26,11 @@ public enum Weave {
         return words;
     }
 
+    /** Whether fibres stand out of the face by the way it is made; such cloth has an up and a down. */
+    public boolean isPile() {
+        return this == PILE || this == FLEECE || this == FUR;
+    }
+
     public boolean isKnit() {
         return this == JERSEY || this == FLEECE;
     }

@@ -10,8 +10,9 @@ import java.util.List;
  * @param season its season
  * @param spells its spells of weather and activity, 1 to 24
  * @param rules the rules on file, may be none: that is not permission
+ * @param spellsPresumed whether nobody gave the spells: they are those usual for the season
  */
-public record Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules) {
+public record Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules, boolean spellsPresumed) {
 
     public static final int MOST_SPELLS = 24;
     public static final int MOST_RULES = 100;
@@ -31,7 +32,8 @@ public record Event(String name, Season season, List<Spell> spells, List<SafetyR
         rules = List.copyOf(rules);
     }
 
-    public double hours() {
-        return spells.stream().mapToDouble(Spell::hours).sum();
+    /** An event whose spells somebody gave. */
+    public Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules) {
+        this(name, season, spells, rules, false);
     }
 }

@@ -26,7 +26,7 @@ public record Blend(List<Share> shares) {
             }
             if (!(percent > 0 && percent <= 100)) {
                 throw Refused.of(
-                        "percent", "is " + Words.number(percent), "give a share above 0 and at most 100 percent");
+                        "percent", "is " + Words.exact(percent), "give a share above 0 and at most 100 percent");
             }
         }
     }
@@ -44,7 +44,7 @@ public record Blend(List<Share> shares) {
         double sum = shares.stream().mapToDouble(Share::percent).sum();
         if (Math.abs(sum - 100) > SUM_TOLERANCE_PERCENT) {
             throw Refused.of(
-                    "blend", "the shares sum to " + Words.number(sum) + " %", "give shares that sum to 100 percent");
+                    "blend", "the shares sum to " + Words.exact(sum) + " %", "give shares that sum to 100 percent");
         }
     }
 

@@ -9,6 +9,7 @@ import java.io.Reader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -75,13 +76,14 @@ public final class Fibres {
         return new Blend(shares);
     }
 
-    /** The fibre of that key; refuses a key that is not in the table. */
+    /** The fibre of that key, however it is capitalised; refuses a key that is not in the table. */
     public Fibre require(String key) {
-        return named(key)
+        return named(key.strip().toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> Refused.of(
                         "fibre",
                         "'" + key + "' is not a fibre known here",
-                        "use a generic name such as wool, cotton, flax, polyester, or 'other' or 'unknown'"));
+                        "use a generic name such as wool, cotton, flax (linen), polyamide (nylon), viscose (rayon), elastane"
+                                + " (spandex), polyester, or 'other' or 'unknown'"));
     }
 
     /** Reads {@code flax 70; polyester 30}; refuses unknown fibres and sums other than 100. */

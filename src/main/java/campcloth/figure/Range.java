@@ -15,8 +15,8 @@ public record Range(String field, double least, double most, String unit) {
         if (!contains(value)) {
             throw Refused.of(
                     field,
-                    "is " + (Double.isFinite(value) ? Words.number(value) : "not a finite number"),
-                    "give a number from " + Words.number(least) + " to " + Words.number(most) + " " + unit);
+                    "is " + (Double.isFinite(value) ? Words.exact(value) : "not a finite number"),
+                    "give a number from " + Words.exact(least) + " to " + Words.exact(most) + " " + unit);
         }
         return value;
     }

@@ -9,12 +9,10 @@ import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.List;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.MediaType;
-import org.springframework.http.ProblemDetail;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Refuses bodies over 1 MiB before anything reads them, whatever length they claim. */
 @Component
@@ -22,10 +20,10 @@ class BodyLimit extends OncePerRequestFilter {
 
     static final int MOST_BYTES = 1024 * 1024;
 
-    private final JsonMapper json;
+    private final ProblemWriter problems;
 
-    BodyLimit(JsonMapper json) {
-        this.json = json;
+    BodyLimit(ProblemWriter problems) {
+        this.problems = problems;
     }
 
     @Override
@@ -44,14 +42,10 @@ class BodyLimit extends OncePerRequestFilter {
     }
 
     private void refuse(HttpServletResponse response) throws IOException {
-        ProblemDetail problem = Problems.fields(
-                HttpStatus.CONTENT_TOO_LARGE,
-                "too-large",
-                "The body is too large",
-                java.util.List.of(new FieldError("(body)", "is over 1 MiB; send less at once")));
-        response.setStatus(HttpStatus.CONTENT_TOO_LARGE.value());
-        response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-        json.writeValue(response.getOutputStream(), problem);
+        FieldError error = new FieldError("(body)", "is over 1 MiB; send less at once");
+        problems.write(
+                response,
+                Problems.fields(HttpStatus.CONTENT_TOO_LARGE, "too-large", "The body is too large", List.of(error)));
     }
 
     /** The request with its body already read. */

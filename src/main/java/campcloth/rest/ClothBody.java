@@ -15,10 +15,12 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -106,44 +108,39 @@ record ClothBody(
 
     /** The cloth meant; refuses figures out of range, unknown fibres and figures of no property. */
     Cloth cloth(Fibres fibres) {
-        Weave woven = weave == null ? Weave.PLAIN : weave;
-        boolean pile = woven == Weave.PILE || woven == Weave.FLEECE || woven == Weave.FUR;
-        return new Cloth(
-                name,
-                ShareBody.blend(blend, fibres),
-                woven,
-                pile ? Surface.RAISED : surface == null ? Surface.PLAIN : surface,
-                finish == null ? Finish.NONE : finish,
-                nap == null ? pile : nap,
-                stretch == null ? woven.isKnit() : stretch,
-                known(),
-                note == null ? "" : note);
+        return cloth(fibres, Map.of());
     }
 
-    private Map<Property, Figure> known() {
-        Map<String, FigureBody> whole = figures == null ? Map.of() : figures;
-        Map<Property, Figure> known = new EnumMap<>(Property.class);
-        for (Property property : Property.values()) {
-            FigureBody given = whole.get(property.field());
-            if (given != null) {
-                known.put(property, Refused.within("figures." + property.field(), given::figure));
-            }
-            Double bare = bare(property);
-            if (bare != null && (given == null || !bare.equals(given.value()))) {
-                property.range().check(bare);
-                known.put(property, FigureBody.declared(bare));
-            }
+    /** The cloth meant in place of another, of which what was served may have been sent back changed. */
+    Cloth replacing(KeptCloth before, Fibres fibres) {
+        if (id != null && !id.equals(before.id())) {
+            throw Refused.of("id", "is not the id in the address", "leave it out, or send to its own address");
         }
+        return cloth(fibres, before.cloth().figures());
+    }
+
+    private Cloth cloth(Fibres fibres, Map<Property, Figure> before) {
+        return new Described(weave, surface, finish, nap, stretch)
+                .cloth(name, ShareBody.blend(blend, fibres), known(before), note == null ? "" : note);
+    }
+
+    private Map<Property, Figure> known(Map<Property, Figure> before) {
+        Map<String, FigureBody> whole = figures == null ? Map.of() : figures;
         for (String field : whole.keySet()) {
-            if (known.keySet().stream().noneMatch(p -> p.field().equals(field))) {
+            if (Arrays.stream(Property.values()).noneMatch(p -> p.field().equals(field))) {
                 throw Refused.of(
                         "figures." + field,
                         "is no figure of a cloth",
                         "use "
-                                + java.util.Arrays.stream(Property.values())
+                                + Arrays.stream(Property.values())
                                         .map(Property::field)
                                         .toList());
             }
+        }
+        Map<Property, Figure> known = new EnumMap<>(Property.class);
+        for (Property property : Property.values()) {
+            GivenFigure given = new GivenFigure(property, bare(property), whole.get(property.field()));
+            given.figure(Optional.ofNullable(before.get(property))).ifPresent(figure -> known.put(property, figure));
         }
         return known;
     }

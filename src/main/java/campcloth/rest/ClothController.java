@@ -14,6 +14,7 @@ import jakarta.validation.Valid;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
@@ -35,7 +36,6 @@ class ClothController {
 
     private static final Range PAGE = new Range("page", 0, 1_000_000, "(counted from 0)");
     private static final Range SIZE = new Range("size", 1, 500, "cloths a page");
-    private static final Range WEIGHT = new Range("minWeightGsm, maxWeightGsm", 0, 10_000, "g/m2");
 
     /** One page of the catalogue. */
     @Schema(name = "ClothPage")
@@ -76,10 +76,11 @@ class ClothController {
                     int size) {
         PAGE.check(page);
         SIZE.check(size);
-        minWeightGsm.ifPresent(WEIGHT::check);
-        maxWeightGsm.ifPresent(WEIGHT::check);
-        fibre.ifPresent(fibres::require);
-        ClothSearch search = new ClothSearch(text.filter(words -> !words.isBlank()), fibre, minWeightGsm, maxWeightGsm);
+        ClothSearch search = new ClothSearch(
+                text.filter(words -> !words.isBlank()),
+                fibre.map(key -> fibres.require(key).key()),
+                minWeightGsm,
+                maxWeightGsm);
         Cloths.Page found = cloths.page(search, page, size);
         return new PageBody(found.cloths().stream().map(ClothBody::of).toList(), page, size, found.total());
     }
@@ -87,7 +88,7 @@ class ClothController {
     @GetMapping("/{id}")
     @Operation(operationId = "getCloth", summary = "One cloth, with every figure, its basis and its source")
     ResponseEntity<ClothBody> one(@PathVariable String id) {
-        return answer(cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)));
+        return answer(kept(id));
     }
 
     @PostMapping
@@ -104,10 +105,11 @@ class ClothController {
     @Operation(operationId = "replaceCloth", summary = "Replaces a cloth; If-Match must carry the ETag that was read")
     ResponseEntity<ClothBody> replace(
             @PathVariable String id,
-            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable
-                    String ifMatch,
+            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @Valid @RequestBody ClothBody body) {
-        return answer(done(id, cloths.replace(id, Versions.expected(ifMatch), body.cloth(fibres))));
+        KeptCloth before = kept(id);
+        long expected = Versions.expected(ifMatch, before.version());
+        return answer(done(id, cloths.replace(id, expected, body.replacing(before, fibres))));
     }
 
     @DeleteMapping("/{id}")
@@ -115,10 +117,13 @@ class ClothController {
     @ApiResponse(responseCode = "204", description = "Removed")
     ResponseEntity<Void> remove(
             @PathVariable String id,
-            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @org.jspecify.annotations.Nullable
-                    String ifMatch) {
-        done(id, cloths.remove(id, Versions.expected(ifMatch)));
+            @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
+        done(id, cloths.remove(id, Versions.expected(ifMatch, kept(id).version())));
         return ResponseEntity.noContent().build();
+    }
+
+    private KeptCloth kept(String id) {
+        return cloths.byId(id).orElseThrow(() -> new Missing("cloth", id));
     }
 
     private static KeptCloth done(String id, Cloths.Change change) {

@@ -3,10 +3,7 @@ package campcloth.rest;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
-import campcloth.cloth.Finish;
 import campcloth.cloth.Property;
-import campcloth.cloth.Surface;
-import campcloth.cloth.Weave;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
@@ -45,6 +42,12 @@ class ClothsToCut {
                     stated == null ? "is missing" : "stands beside clothId",
                     "give either cloth or clothId; widthCm is the least that is needed");
         }
+        if (stated != null && (request.prewash() != null || request.selvedgeCm() != null)) {
+            throw Refused.of(
+                    request.prewash() == null ? "selvedgeCm" : "prewash",
+                    "stands beside cloth",
+                    "put it into cloth; here it goes with clothId");
+        }
         return stated != null ? Refused.within("cloth", () -> stated(stated)) : kept(String.valueOf(id), request);
     }
 
@@ -60,16 +63,13 @@ class ClothsToCut {
 
     private ClothToCut stated(CutCloth body) {
         Optional<Blend> blend = Optional.ofNullable(body.blend()).map(shares -> ShareBody.blend(shares, fibres));
-        Cloth cloth = Estimates.complete(new Cloth(
-                body.name() == null || body.name().isBlank() ? "cloth" : body.name(),
-                blend.orElseGet(() -> Blend.pure(fibres.require(Fibre.UNKNOWN))),
-                body.weave() == null ? Weave.PLAIN : body.weave(),
-                body.surface() == null ? Surface.PLAIN : body.surface(),
-                body.finish() == null ? Finish.NONE : body.finish(),
-                body.nap() != null && body.nap(),
-                body.stretch() != null && body.stretch(),
-                figures(body),
-                ""));
+        Cloth cloth = Estimates.complete(new Described(
+                        body.weave(), body.surface(), body.finish(), body.nap(), body.stretch())
+                .cloth(
+                        body.name() == null || body.name().isBlank() ? "cloth" : body.name(),
+                        blend.orElseGet(() -> Blend.pure(fibres.require(Fibre.UNKNOWN))),
+                        figures(body),
+                        ""));
         return new ClothToCut(
                 body.name() == null ? "" : body.name(),
                 cloth.required(Property.WIDTH_CM).value(),

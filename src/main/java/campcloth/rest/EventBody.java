@@ -41,7 +41,10 @@ record EventBody(
         List<@NotNull @Valid SpellBody> spells,
 
         @Nullable @Size(max = Event.MOST_RULES, message = "give at most 100 rules")
-        List<@NotNull @Valid RuleBody> rules) {
+        List<@NotNull @Valid RuleBody> rules,
+
+        @Schema(description = "whether the spells are those usual for the season because nobody gave them") @Nullable
+        Boolean spellsPresumed) {
 
     /** A spell of weather and activity. */
     @Schema(name = "Spell")
@@ -119,7 +122,7 @@ record EventBody(
             String statement,
 
             @Schema(example = "33") @Nullable Double maxMeltablePercent,
-            @Nullable @Size(max = 60) Set<@NotNull String> forbiddenFibres,
+            @Nullable @Size(max = 60) List<@NotNull String> forbiddenFibres,
             @Nullable Double minWeightGsm,
             @Nullable Boolean plainSurfaceOnly,
 
@@ -132,18 +135,18 @@ record EventBody(
                     rule.authority(),
                     rule.statement(),
                     rule.maxMeltablePercent().orElse(null),
-                    rule.forbiddenFibres(),
+                    rule.forbiddenFibres().stream().sorted().toList(),
                     rule.minWeightGsm().orElse(null),
                     rule.plainSurfaceOnly(),
                     rule.withinM().orElse(null));
         }
 
         SafetyRule rule(Fibres fibres) {
-            Set<String> forbidden = forbiddenFibres == null ? Set.of() : forbiddenFibres;
-            Refused.within("forbiddenFibres", () -> {
-                forbidden.forEach(fibres::require);
-                return forbidden;
-            });
+            List<String> written = forbiddenFibres == null ? List.of() : forbiddenFibres;
+            Set<String> forbidden = Set.copyOf(each(
+                    "forbiddenFibres",
+                    written.size(),
+                    i -> fibres.require(written.get(i)).key()));
             return new SafetyRule(
                     authority,
                     statement,
@@ -165,22 +168,27 @@ record EventBody(
                 event.name(),
                 event.season(),
                 event.spells().stream().map(SpellBody::of).toList(),
-                event.rules().stream().map(RuleBody::of).toList());
+                event.rules().stream().map(RuleBody::of).toList(),
+                event.spellsPresumed());
     }
 
-    /** Whether the spells are the default of the season. */
-    boolean presumesSpells() {
-        return spells == null || spells.isEmpty();
+    /** Refuses a body that carries the id of another event than the address. */
+    void isNamed(String address) {
+        if (id != null && !id.equals(address)) {
+            throw Refused.of("id", "is not the id in the address", "leave it out, or send to its own address");
+        }
     }
 
     Event event(Seasons seasons, Fibres fibres) {
-        List<Spell> known = spells == null || spells.isEmpty()
+        List<SpellBody> given = spells == null ? List.of() : spells;
+        List<Spell> known = given.isEmpty()
                 ? seasons.spells(season)
-                : each("spells", spells.size(), i -> spells.get(i).spell(i));
+                : each("spells", given.size(), i -> given.get(i).spell(i));
         List<SafetyRule> onFile = rules == null
                 ? List.of()
                 : each("rules", rules.size(), i -> rules.get(i).rule(fibres));
-        return new Event(name == null ? "" : name, season, known, onFile);
+        boolean presumed = given.isEmpty() || Boolean.TRUE.equals(spellsPresumed);
+        return new Event(name == null ? "" : name, season, known, onFile, presumed);
     }
 
     private static <T> List<T> each(String field, int count, IntFunction<T> part) {

@@ -51,7 +51,7 @@ class EventController {
     @GetMapping("/{id}")
     @Operation(operationId = "getEvent", summary = "One event")
     ResponseEntity<EventBody> one(@PathVariable String id) {
-        return answer(events.byId(id).orElseThrow(() -> new Missing("event", id)));
+        return answer(kept(id));
     }
 
     @PutMapping("/{id}")
@@ -60,7 +60,9 @@ class EventController {
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @Valid @RequestBody EventBody body) {
-        return answer(done(id, events.replace(id, Versions.expected(ifMatch), body.event(seasons, fibres))));
+        long expected = Versions.expected(ifMatch, kept(id).version());
+        body.isNamed(id);
+        return answer(done(id, events.replace(id, expected, body.event(seasons, fibres))));
     }
 
     @DeleteMapping("/{id}")
@@ -69,8 +71,12 @@ class EventController {
     ResponseEntity<Void> remove(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        done(id, events.remove(id, Versions.expected(ifMatch)));
+        done(id, events.remove(id, Versions.expected(ifMatch, kept(id).version())));
         return ResponseEntity.noContent().build();
+    }
+
+    private KeptEvent kept(String id) {
+        return events.byId(id).orElseThrow(() -> new Missing("event", id));
     }
 
     private static KeptEvent done(String id, Events.Change change) {

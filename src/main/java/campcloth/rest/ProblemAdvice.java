@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import java.net.URI;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -105,10 +106,17 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         String field = mismatch instanceof MethodArgumentTypeMismatchException argument
                 ? argument.getName()
                 : String.valueOf(mismatch.getPropertyName());
-        Class<?> wanted = mismatch.getRequiredType();
-        FieldError error = new FieldError(
-                field, "'" + mismatch.getValue() + "' is not a " + (wanted == null ? "value" : wanted.getSimpleName()));
+        FieldError error = new FieldError(field, "'" + mismatch.getValue() + "' is not a " + wanted(mismatch));
         return badRequest(mismatch, "invalid", "A parameter is not of its form", List.of(error), headers, request);
+    }
+
+    /** What a parameter should have been; the type behind an Optional. */
+    private static String wanted(TypeMismatchException mismatch) {
+        if (mismatch instanceof MethodArgumentTypeMismatchException argument) {
+            Class<?> type = argument.getParameter().nestedIfOptional().getNestedParameterType();
+            return Unreadable.wanted(type);
+        }
+        return "value of the right form";
     }
 
     @Override
@@ -119,6 +127,25 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             WebRequest request) {
         FieldError error = new FieldError(missing.getParameterName(), "is missing; give it");
         return badRequest(missing, "invalid", "A parameter is missing", List.of(error), headers, request);
+    }
+
+    /** What the framework refuses by itself gets a type, like everything else. */
+    @Override
+    protected ResponseEntity<Object> createResponseEntity(
+            @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        HttpStatus known = HttpStatus.resolve(status.value());
+        if (known != null && body instanceof ProblemDetail problem && isUntyped(problem)) {
+            String detail = known == HttpStatus.NOT_FOUND
+                    ? "There is nothing at this address."
+                    : String.valueOf(problem.getDetail());
+            return new ResponseEntity<>(Problems.ofStatus(known, detail), headers, status);
+        }
+        return super.createResponseEntity(body, headers, status, request);
+    }
+
+    private static boolean isUntyped(ProblemDetail problem) {
+        URI type = problem.getType();
+        return type == null || type.toString().equals("about:blank");
     }
 
     private @Nullable ResponseEntity<Object> badRequest(

@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 
@@ -17,6 +18,15 @@ final class Problems {
         problem.setType(URI.create(TYPES + type));
         problem.setTitle(title);
         return problem;
+    }
+
+    /** A problem that the status alone tells. */
+    static ProblemDetail ofStatus(HttpStatus status, String detail) {
+        return problem(
+                status,
+                status.getReasonPhrase().toLowerCase(Locale.ROOT).replace(' ', '-'),
+                status.getReasonPhrase(),
+                detail);
     }
 
     static ProblemDetail fields(HttpStatus status, String type, String title, List<FieldError> errors) {

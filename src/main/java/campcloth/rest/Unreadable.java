@@ -1,7 +1,10 @@
 package campcloth.rest;
 
+import java.util.Arrays;
+import java.util.Collection;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.exc.InputCoercionException;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.exc.InvalidFormatException;
 import tools.jackson.databind.exc.MismatchedInputException;
@@ -27,11 +30,21 @@ final class Unreadable {
         if (json instanceof UnrecognizedPropertyException unknown) {
             return "is not a field known here; known are " + unknown.getKnownPropertyIds();
         }
+        if (json instanceof InvalidFormatException format && format.getTargetType() == String.class) {
+            return "has characters that cannot be kept; leave out control characters and broken ones";
+        }
         if (json instanceof InvalidFormatException format) {
             return "'" + shortened(String.valueOf(format.getValue())) + "' is not a " + wanted(format.getTargetType());
         }
         if (json instanceof MismatchedInputException mismatch) {
             return "is not a " + wanted(mismatch.getTargetType());
+        }
+        if (json instanceof InputCoercionException) {
+            return "is a number that is too large; give a smaller one";
+        }
+        if (json.getOriginalMessage().startsWith("Duplicate")) {
+            return "has a field twice, at line " + json.getLocation().getLineNr() + ", column "
+                    + json.getLocation().getColumnNr() + "; leave one out";
         }
         if (json instanceof StreamReadException stream) {
             return "is not JSON in UTF-8 at line " + stream.getLocation().getLineNr() + ", column "
@@ -40,20 +53,23 @@ final class Unreadable {
         return "cannot be read";
     }
 
-    private static String wanted(Class<?> type) {
+    static String wanted(Class<?> type) {
         if (type == null) {
             return "value of the right form";
         }
         if (type.isEnum()) {
-            return "word known here; write one of " + java.util.Arrays.toString(type.getEnumConstants());
+            return "word known here; write one of " + Arrays.toString(type.getEnumConstants());
         }
-        if (type == Double.class || type == double.class || type == Integer.class || type == int.class) {
+        if (type == Integer.class || type == int.class) {
+            return "whole number";
+        }
+        if (type == Double.class || type == double.class) {
             return "number";
         }
         if (type == Boolean.class || type == boolean.class) {
             return "true or false";
         }
-        if (java.util.Collection.class.isAssignableFrom(type)) {
+        if (Collection.class.isAssignableFrom(type)) {
             return "list";
         }
         return type == String.class ? "text" : "object of the form expected";

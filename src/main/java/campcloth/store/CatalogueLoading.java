@@ -46,7 +46,7 @@ class CatalogueLoading implements SmartInitializingSingleton {
     }
 
     private void load() {
-        rows.lockCatalogueLoading();
+        rows.lockClock();
         Map<String, ClothRow> known = new HashMap<>();
         rows.findAll().forEach(row -> known.put(row.getId(), row));
         Tick tick = new Tick();

@@ -17,7 +17,7 @@ interface ClothRows extends JpaRepository<ClothRow, String> {
     @Query(value = "update cloth_clock set tick = tick + 1 returning tick", nativeQuery = true)
     long nextTick();
 
-    /** Lets one instance at a time load the catalogue; freed when the transaction ends. */
-    @Query(value = "select 1 from (select pg_advisory_xact_lock(7203541)) as locked", nativeQuery = true)
-    int lockCatalogueLoading();
+    /** Keeps all others from changing cloths until the transaction ends; to be taken before looking at what to change. */
+    @Query(value = "select tick from cloth_clock for update", nativeQuery = true)
+    long lockClock();
 }

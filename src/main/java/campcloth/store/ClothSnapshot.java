@@ -11,7 +11,8 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * The catalogue in memory, brought up to date at each use: asks for the newest tick and reads only the rows that changed
- * since. Never behind a change that was committed before it was asked, whoever made the change.
+ * since. Never behind a change that was committed before it was asked, whoever made the change. Rests on READ COMMITTED, which
+ * the connections are set to.
  */
 @Component
 class ClothSnapshot {

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -54,7 +55,7 @@ class ClothsInPostgres implements Cloths {
     @Override
     public Page page(ClothSearch search, int page, int size) {
         List<KeptCloth> all = matching(search).stream()
-                .sorted(Comparator.comparing((KeptCloth kept) -> kept.cloth().name())
+                .sorted(Comparator.comparing((KeptCloth kept) -> kept.cloth().name(), String.CASE_INSENSITIVE_ORDER)
                         .thenComparing(KeptCloth::id))
                 .toList();
         List<KeptCloth> cloths =
@@ -74,22 +75,23 @@ class ClothsInPostgres implements Cloths {
     @Override
     @Transactional
     public Change replace(String id, long expectedVersion, Cloth cloth) {
-        long tick = rows.nextTick();
         return changed(id, expectedVersion, row -> {
+            if (snapshot.kept(row).cloth().equals(cloth)) {
+                return;
+            }
             Origin origin = row.origin() == Origin.OWN ? Origin.OWN : Origin.EDITED;
-            row.become(origin, null, json.write(ClothBody.of(cloth)), tick, clock.instant());
+            row.become(origin, null, json.write(ClothBody.of(cloth)), rows.nextTick(), clock.instant());
         });
     }
 
     @Override
     @Transactional
     public Change remove(String id, long expectedVersion) {
-        long tick = rows.nextTick();
-        return changed(id, expectedVersion, row -> row.removeByUser(tick, clock.instant()));
+        return changed(id, expectedVersion, row -> row.removeByUser(rows.nextTick(), clock.instant()));
     }
 
-    /** The clock's lock is held by now, so nobody else changes a cloth between the look and the write. */
-    private Change changed(String id, long expectedVersion, java.util.function.Consumer<ClothRow> change) {
+    private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {
+        rows.lockClock();
         Optional<ClothRow> found = rows.findById(id).filter(row -> !row.isRemoved());
         if (found.isEmpty()) {
             return new Change.Missing();

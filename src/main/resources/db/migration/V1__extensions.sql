@@ -1,2 +1,2 @@
--- Search by parts of words, also misspelt ones.
+-- For searching by parts of words.
 create extension if not exists pg_trgm;

@@ -6,8 +6,8 @@ create table cloth_clock (
 );
 insert into cloth_clock (tick) values (0);
 
--- Cloths from the catalogue files and those that users added. The columns at the end repeat figures of the body so that SQL
--- can search and sort by them.
+-- Cloths from the catalogue files and those that users added. The columns at the end repeat figures of the body for whoever
+-- looks at the table with SQL; the service reads the body.
 create table cloth (
     id text primary key,
     version bigint not null,
@@ -26,8 +26,6 @@ create table cloth (
         generated always as ((body #>> '{figures,vapourResistanceM2PaW,value}')::double precision) stored
 );
 create index cloth_by_tick on cloth (tick);
-create index cloth_by_name on cloth using gin (name gin_trgm_ops);
-create index cloth_by_weight on cloth (weight_gsm);
 
 create table event (
     id uuid primary key,

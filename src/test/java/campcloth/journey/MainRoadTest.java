@@ -123,9 +123,36 @@ class MainRoadTest {
                 served.headers().firstValue("ETag").orElseThrow());
         assertThat(put.statusCode()).as(put.body()).isEqualTo(200);
         JsonNode after = JSON.readTree(put.body());
-        assertThat(after.path("figures")).isEqualTo(before.path("figures"));
-        assertThat(after.path("estimates")).isEqualTo(before.path("estimates"));
-        assertThat(after.path("origin").asString()).isEqualTo("EDITED");
+        assertThat(after).isEqualTo(before);
+        assertThat(put.headers().firstValue("ETag")).isEqualTo(served.headers().firstValue("ETag"));
+    }
+
+    @Test
+    void eitherFormOfAFigureMayBeChangedInWhatWasServed() throws Exception {
+        String where = send("POST", "/api/cloths", Bodies.CLOTH, "")
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
+        ObjectNode body = (ObjectNode) JSON.readTree(send("GET", where, "", "").body());
+        ((ObjectNode) body.path("figures").path("weightGsm"))
+                .put("value", 205)
+                .put("low", 200)
+                .put("basis", "MEASURED");
+        JsonNode measured = ok(send("PUT", where, body.toString(), "*"));
+        assertThat(measured.path("weightGsm").asDouble()).isEqualTo(205);
+        assertThat(measured.path("figures").path("weightGsm").path("basis").asString())
+                .isEqualTo("MEASURED");
+        body = (ObjectNode) measured;
+        body.put("weightGsm", 230);
+        JsonNode declared = ok(send("PUT", where, body.toString(), "*"));
+        assertThat(declared.path("figures").path("weightGsm").path("value").asDouble())
+                .isEqualTo(230);
+        assertThat(declared.path("figures").path("weightGsm").path("basis").asString())
+                .isEqualTo("DECLARED");
+        body = (ObjectNode) declared;
+        body.put("weightGsm", 240);
+        ((ObjectNode) body.path("figures").path("weightGsm")).put("value", 250).put("high", 250);
+        assertThat(send("PUT", where, body.toString(), "*").statusCode()).isEqualTo(422);
     }
 
     @Test
