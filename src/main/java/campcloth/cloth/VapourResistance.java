@@ -24,6 +24,11 @@ final class VapourResistance {
     private static final double MODEL_ERROR = 1.3;
     private static final Span EDGE = new Span(1.05, 1.35, 2.0);
     private static final Span EDGE_OF_LONG_PILE = new Span(0.6, 1.0, 1.5);
+    /** Through the holes of an open weave vapour goes straight. */
+    private static final Span EDGE_OF_OPEN_WEAVE = new Span(0.8, 1.15, 1.8);
+    /** Ways through felt wind more than those past threads. */
+    private static final Span EDGE_OF_FELT = new Span(1.3, 1.75, 2.4);
+
     private static final Span CONTACT = new Span(0.2, 0.5, 1.0);
     private static final Span NO_FILM = Span.exactly(0);
     private static final Span FILM = new Span(3, 50, 350);
@@ -43,10 +48,19 @@ final class VapourResistance {
                 },
                 body.first(),
                 body.second(),
-                cloth.weave() == Weave.FUR ? EDGE_OF_LONG_PILE : EDGE,
+                edge(cloth.weave()),
                 Span.factor(1, MODEL_ERROR),
                 film(cloth.finish()),
                 CONTACT);
+    }
+
+    private static Span edge(Weave weave) {
+        return switch (weave) {
+            case FUR -> EDGE_OF_LONG_PILE;
+            case FELT -> EDGE_OF_FELT;
+            case OPEN_PLAIN -> EDGE_OF_OPEN_WEAVE;
+            case PLAIN, TIGHT_PLAIN, TWILL, SATIN, PILE, JERSEY, FLEECE -> EDGE;
+        };
     }
 
     /** Diffusion alone, m2 Pa/W. */

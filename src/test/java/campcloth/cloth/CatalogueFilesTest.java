@@ -2,6 +2,7 @@ package campcloth.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.event.Activity;
 import campcloth.event.Season;
 import campcloth.event.Spell;
 import campcloth.fibre.Fibre;
@@ -136,6 +137,10 @@ class CatalogueFilesTest {
                     .as(season.name())
                     .isLessThanOrEqualTo(24);
         }
+        assertThat(Season.values())
+                .allSatisfy(season -> assertThat(CATALOGUE.seasons().spells(season))
+                        .as("nobody is presumed to fight: %s", season)
+                        .noneMatch(spell -> spell.activity() == Activity.FIGHTING));
         assertThat(warmest(Season.SUMMER)).isGreaterThan(warmest(Season.SPRING));
         assertThat(warmest(Season.SPRING)).isGreaterThan(warmest(Season.WINTER));
     }

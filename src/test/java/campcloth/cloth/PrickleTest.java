@@ -138,6 +138,70 @@ class PrickleTest {
     }
 
     @Test
+    void bastRoughnessLiesWhereTheTradePutsIt() {
+        assertThat(roughness("jute 100", Finish.NONE, 300)).isGreaterThanOrEqualTo(0.9);
+        assertThat(roughness("jute 100", Finish.WASHED, 300)).isGreaterThan(0.8);
+        for (String leaf : List.of("coir 100", "sisal 100", "abaca 100")) {
+            assertThat(roughness(leaf, Finish.NONE, 300)).as(leaf).isGreaterThanOrEqualTo(0.9);
+        }
+        for (double weight : List.of(80.0, 150.0, 250.0, 400.0)) {
+            assertThat(roughness("ramie 100", Finish.NONE, weight)).isBetween(0.6, 0.8);
+            assertThat(roughness("hemp 100", Finish.NONE, weight)).isBetween(0.5, 0.6);
+            assertThat(roughness("flax 100", Finish.NONE, weight)).isBetween(0.3, 0.5);
+            assertThat(roughness("flax 100", Finish.WASHED, weight)).isBetween(0.1, 0.2);
+        }
+        assertThat(roughness("cotton 100", Finish.NONE, 150)).isZero();
+    }
+
+    @Test
+    void heavierBastClothIsNeverSmoother() {
+        for (String fibre : List.of("flax 100", "hemp 100", "ramie 100", "jute 100", "flax 55; cotton 45")) {
+            for (double weight = 60; weight < 500; weight += 20) {
+                assertThat(roughness(fibre, Finish.NONE, weight + 20))
+                        .isGreaterThanOrEqualTo(roughness(fibre, Finish.NONE, weight));
+            }
+        }
+    }
+
+    private static double roughness(String blend, Finish finish, double weightGsm) {
+        Cloth cloth = cloth(ShippedCatalogue.get().fibres().blend(blend), Weave.PLAIN, Surface.PLAIN, finish);
+        return Prickle.of(Estimates.complete(cloth.with(Property.WEIGHT_GSM, known(weightGsm))))
+                .bastRoughness();
+    }
+
+    /** 5 % is where most people begin to feel it. */
+    @Test
+    void coarseWoolsOfTheCatalogueScoreBadlyAndMerinoWell() {
+        for (String coarse : List.of(
+                "wool-tweed-320",
+                "wool-tweed-420",
+                "wool-shetland-tweed-380",
+                "wool-homespun-250",
+                "wool-homespun-330",
+                "wool-vadmal-480",
+                "wool-crossbred-knit-320",
+                "wool-crossbred-twill-360",
+                "wool-blanket-450",
+                "wool-blanket-600")) {
+            assertThat(coarseEnds(coarse)).as(coarse).isGreaterThan(20);
+        }
+        for (String fine : List.of(
+                "wool-merino-jersey-150",
+                "wool-merino-jersey-200",
+                "wool-merino-jersey-260",
+                "wool-tropical-170",
+                "wool-challis-140")) {
+            assertThat(coarseEnds(fine)).as(fine).isLessThan(1);
+        }
+    }
+
+    private static double coarseEnds(String id) {
+        return Prickle.of(Estimates.complete(ShippedCatalogue.get().cloth(id)))
+                .coarseEndsPercent()
+                .value();
+    }
+
+    @Test
     void cottonAndFineSyntheticsDoNotPrickle() {
         assertThat(estimated("cotton 100", Weave.PLAIN).high()).isLessThan(0.1);
         assertThat(estimated("viscose 100", Weave.PLAIN).high()).isLessThan(1);

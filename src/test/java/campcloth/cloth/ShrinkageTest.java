@@ -45,6 +45,30 @@ class ShrinkageTest {
     }
 
     @Test
+    void woolWashedByHandShrinksByHandWashFiguresEvenAsAKnit() {
+        Cloth knit = Estimates.complete(cloth("wool 100", Weave.JERSEY, Finish.NONE));
+        assertThat(knit.required(Property.SHRINK_WARP_PERCENT).value()).isBetween(3.0, 8.0);
+        assertThat(knit.required(Property.SHRINK_WEFT_PERCENT).value()).isBetween(2.0, 6.0);
+        assertThat(knit.required(Property.SHRINK_WARP_PERCENT).high()).isBetween(8.0, 9.0);
+        assertThat(knit.required(Property.SHRINK_WEFT_PERCENT).high()).isBetween(6.0, 7.0);
+    }
+
+    @Test
+    void everyWoolKnitOfTheCatalogueTellsItsShrinkageAndThatItIsForAWashByHand() {
+        assertThat(ShippedCatalogue.get().cloths().values())
+                .filteredOn(cloth ->
+                        cloth.weave() == Weave.JERSEY && cloth.finish() != Finish.FULLED && BulkDensity.isHair(cloth))
+                .hasSizeGreaterThanOrEqualTo(5)
+                .allSatisfy(knit -> {
+                    assertThat(knit.required(Property.SHRINK_WARP_PERCENT).high())
+                            .isLessThanOrEqualTo(8);
+                    assertThat(knit.required(Property.SHRINK_WEFT_PERCENT).high())
+                            .isLessThanOrEqualTo(6);
+                    assertThat(knit.note()).contains("by hand");
+                });
+    }
+
+    @Test
     void aSyntheticShareHoldsTheClothMoreThanItsMassAlone() {
         assertThat(warp("polyester 65; cotton 35", Finish.NONE).value()).isBetween(1.0, 2.0);
         assertThat(warp("polyester 100", Finish.NONE).value()).isLessThan(1.5);
