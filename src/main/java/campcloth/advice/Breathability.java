@@ -25,7 +25,7 @@ final class Breathability implements Criterion {
 
     @Override
     public double weight(Demands demands) {
-        return 0.10 + 0.12 * demands.hot();
+        return 0.07 + 0.15 * demands.hot();
     }
 
     @Override

@@ -2,6 +2,7 @@ package campcloth.advice;
 
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort;
+import campcloth.event.Activity;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -48,12 +49,16 @@ record Demands(double cold, double hot, boolean onSkin, boolean atFire) {
         return Math.max(0, Math.min(1, (value - none) / (full - none)));
     }
 
+    /** Over the hours awake: at night bedding decides. */
     private static double mean(List<SpellComfort> spells, ToDoubleFunction<SpellComfort> demand) {
-        double hours =
-                spells.stream().mapToDouble(s -> s.needs().spell().hours()).sum();
-        return spells.stream()
-                        .mapToDouble(s -> s.needs().spell().hours() * demand.applyAsDouble(s))
-                        .sum()
-                / hours;
+        double hours = 0;
+        double sum = 0;
+        for (SpellComfort spell : spells) {
+            if (spell.needs().spell().activity() != Activity.SLEEPING) {
+                hours += spell.needs().spell().hours();
+                sum += spell.needs().spell().hours() * demand.applyAsDouble(spell);
+            }
+        }
+        return hours == 0 ? 0 : sum / hours;
     }
 }

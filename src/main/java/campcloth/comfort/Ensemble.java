@@ -35,6 +35,12 @@ public record Ensemble(
     private static final double WHOLE_COVER_PERCENT = 50;
 
     /**
+     * A garment open at hem, cuffs and neck lets in as much air as this however tight its cloth, mm/s: project choice, between the
+     * low and the medium class of ISO 11079.
+     */
+    private static final double TIGHTEST_GARMENT_MM_S = 20;
+
+    /**
      * Cloth in figures, one end of their intervals or the middle.
      *
      * @param thicknessMm thickness
@@ -80,7 +86,7 @@ public record Ensemble(
             return Wardrobe.ORDINARY_PERMEABILITY_MM_S;
         }
         double share = Math.min(1, wear.coveredPercent() / WHOLE_COVER_PERCENT);
-        double own = Math.log(ResultantInsulation.limited(permeabilityMmS));
+        double own = Math.log(ResultantInsulation.limited(Math.max(TIGHTEST_GARMENT_MM_S, permeabilityMmS)));
         return Math.exp(share * own + (1 - share) * ordinary);
     }
 }
