@@ -10,6 +10,15 @@ import java.util.Optional;
  */
 public interface Design {
 
+    /** Key of the option for the cloth beyond each seam line, in designs that have it. */
+    String SEAM_ALLOWANCE = "seamAllowanceCm";
+    /** The same for the hem. */
+    String HEM_ALLOWANCE = "hemAllowanceCm";
+    /** The same for the sleeves' ends. */
+    String CUFF_ALLOWANCE = "cuffAllowanceCm";
+    /** Key of the measurement for the finished circumference, in designs that have it. */
+    String FINISHED_ROUND = "finishedChestCm";
+
     String key();
 
     String name();

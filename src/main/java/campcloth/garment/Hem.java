@@ -11,8 +11,10 @@ import java.util.OptionalDouble;
  * @param allowanceCm cloth left beyond the finished edge, {@code shrinkageCm} included
  * @param shrinkageCm part of the allowance that the first wash takes
  * @param foldsCm depth of each fold, the raw edge's fold first
- * @param stitchFromFoldMm distance of the row of stitches from the fold
- * @param secondRowFromEdgeMm distance of a second row from the finished edge, where there is one
+ * @param stitchFromFoldMm distance of the row that holds the hem from the fold beside it: from the inner fold where the edge
+ *     is folded twice, from the finished edge where it is folded once, from the seam of a facing
+ * @param secondRowFromEdgeMm distance from the finished edge of one more row, which only keeps the edge flat, where there is
+ *     one
  * @param neatened whether the raw edge is neatened first
  * @param because why so
  */

@@ -9,20 +9,34 @@ package campcloth.garment;
  *     residual shrinkage is reckoned from; 0 where it runs along the grain
  * @param panelWidthCm width of one panel at the edge
  * @param flareTangent tangent of the angle between the panel's side and the grain, 0 for a straight panel
+ * @param allowanceCm most cloth that is left beyond the finished edge, before any shrinkage
  */
-public record HemEdge(Kind kind, double lengthCm, double hangsFromCm, double panelWidthCm, double flareTangent) {
+public record HemEdge(
+        Kind kind, double lengthCm, double hangsFromCm, double panelWidthCm, double flareTangent, double allowanceCm) {
+
+    /** An edge with the allowance that is usual for its kind. */
+    public HemEdge(Kind kind, double lengthCm, double hangsFromCm, double panelWidthCm, double flareTangent) {
+        this(kind, lengthCm, hangsFromCm, panelWidthCm, flareTangent, kind.usualAllowanceCm());
+    }
 
     /** The edges that garments have. */
     public enum Kind {
-        BODY("hem"),
-        CUFF("cuff"),
-        SIDE_SPLIT("side split"),
-        NECK("neck");
+        BODY("hem", 5),
+        CUFF("cuff", 5),
+        SIDE_SPLIT("side split", 2),
+        NECK("neck", 1);
 
         private final String words;
+        private final double usualAllowanceCm;
 
-        Kind(String words) {
+        Kind(String words, double usualAllowanceCm) {
             this.words = words;
+            this.usualAllowanceCm = usualAllowanceCm;
+        }
+
+        /** Cloth left beyond the finished edge; common practice, no source. */
+        public double usualAllowanceCm() {
+            return usualAllowanceCm;
         }
 
         public String words() {

@@ -9,11 +9,12 @@ import campcloth.figure.Words;
  * out seams, hems and shrinkage.
  *
  * @param panels body panels of one garment
- * @param panelWidthCm width of each, allowances included
+ * @param panelWidthCm width of each where it is widest, flare and allowances included
  * @param lengthCm finished length
  * @param sleeveLengthCm finished sleeve
+ * @param roundCm finished circumference without flare
  */
-public record LengthRule(int panels, double panelWidthCm, double lengthCm, double sleeveLengthCm) {
+public record LengthRule(int panels, double panelWidthCm, double lengthCm, double sleeveLengthCm, double roundCm) {
 
     private static final double TOUCH_CM = 1e-6;
 
@@ -21,6 +22,12 @@ public record LengthRule(int panels, double panelWidthCm, double lengthCm, doubl
     public int rows(double usableWidthCm) {
         int abreast = Math.max(1, (int) Math.floor((usableWidthCm + TOUCH_CM) / panelWidthCm));
         return (panels + abreast - 1) / abreast;
+    }
+
+    /** How much wider the cloth would have to be for one more panel abreast. */
+    public double shortOfOneMoreCm(double usableWidthCm) {
+        int abreast = (int) Math.floor((usableWidthCm + TOUCH_CM) / panelWidthCm);
+        return (abreast + 1) * panelWidthCm - usableWidthCm;
     }
 
     /** Length by the rule for one garment, not rounded. */

@@ -36,6 +36,9 @@ public record SewnCloth(
 
     private static final double BULKY_MM = 1.0;
 
+    /** Gauze, voile and thin silk; common practice, no source. */
+    private static final double FINE_GSM = 80;
+
     private static final Set<String> WOOLS =
             Set.of("wool", "alpaca", "llama", "camel", "cashmere", "mohair", "angora", "yak", "guanaco", "vicuna");
     private static final Set<String> STIFF_PLANT_FIBRES = Set.of("flax", "hemp", "ramie", "cotton", "jute");
@@ -60,17 +63,35 @@ public record SewnCloth(
         return finishedCm / (1 - residualWeftPercent / 100);
     }
 
+    /** Thick when folded, by weight, thickness or pile; a face that was only brushed up does not make it so. */
     public boolean isBulky() {
         return weightGsm >= BULKY_GSM
                 || thicknessMm >= BULKY_MM
-                || surface == Surface.RAISED
-                || weave.filter(w -> w == Weave.PILE || w == Weave.FUR || w == Weave.FLEECE)
-                        .isPresent();
+                || hasPile()
+                || weave.filter(Weave.FLEECE::equals).isPresent();
+    }
+
+    /** Velvet, plush, long pile: what an iron crushes. */
+    public boolean hasPile() {
+        return weave.filter(w -> w == Weave.PILE || w == Weave.FUR).isPresent();
+    }
+
+    /** So light that a deep fold shows through and drags. */
+    public boolean isFine() {
+        return weightGsm < FINE_GSM && !isBulky();
+    }
+
+    /** Felted, so that a cut edge holds without being neatened. */
+    public boolean holdsItsCutEdge() {
+        return finish.filter(Finish.FULLED::equals).isPresent()
+                || weave.filter(Weave.FELT::equals).isPresent();
     }
 
     /** Holds a pressed crease: smooth woven cloth of plant fibre, or of a fibre not named. */
     public boolean isCrisp() {
         return !isBulky()
+                && !isFine()
+                && surface == Surface.PLAIN
                 && weave.filter(w -> w.isKnit() || w == Weave.SATIN).isEmpty()
                 && mainFibre.map(STIFF_PLANT_FIBRES::contains).orElse(true);
     }
@@ -80,7 +101,7 @@ public record SewnCloth(
     }
 
     public boolean frays() {
-        return weave.filter(Weave.OPEN_PLAIN::equals).isPresent();
+        return weave.filter(Weave.OPEN_PLAIN::equals).isPresent() && !holdsItsCutEdge();
     }
 
     /**

@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param mainFibre key of the fibre with the greatest share, where known
  * @param nap whether all pieces must lie the same way up
  * @param stretch whether it stretches
- * @param prewash whether it is washed before it is cut
+ * @param prewash whether it is to be washed before it is cut; without meaning for waxed and coated cloth
  * @param price what a metre costs, where known
  */
 public record ClothToCut(
@@ -127,14 +127,14 @@ public record ClothToCut(
 
     /** The same cloth should it shrink as much as its figures allow. */
     ClothToCut shrinkingMost() {
-        return withShrinkage(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent));
+        return with(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent), prewash);
     }
 
     private static Figure mostOf(Figure figure) {
         return Figure.exact(figure.high(), figure.basis(), figure.source());
     }
 
-    private ClothToCut withShrinkage(Figure warp, Figure weft) {
+    private ClothToCut with(Figure warp, Figure weft, boolean washedFirst) {
         return new ClothToCut(
                 name,
                 widthCm,
@@ -149,14 +149,30 @@ public record ClothToCut(
                 mainFibre,
                 nap,
                 stretch,
-                prewash,
+                washedFirst,
                 price);
     }
 
-    /** Whether the figures of shrinkage have any spread. */
+    /** Waxed and coated cloth is never washed, so nothing is reckoned for shrinkage. */
+    boolean isNeverWashed() {
+        return finish.filter(Finish::closesPores).isPresent();
+    }
+
+    /** Whether it is washed before it is cut, as asked for and as its finish allows. */
+    boolean isWashedFirst() {
+        return prewash && !isNeverWashed();
+    }
+
+    /** Whether the figures of shrinkage matter and have any spread. */
     boolean shrinkageIsUncertain() {
-        return shrinkWarpPercent.high() > shrinkWarpPercent.value()
-                || shrinkWeftPercent.high() > shrinkWeftPercent.value();
+        return !isNeverWashed()
+                && (shrinkWarpPercent.high() > shrinkWarpPercent.value()
+                        || shrinkWeftPercent.high() > shrinkWeftPercent.value());
+    }
+
+    /** The same cloth cut as it comes, the garment washed afterwards. */
+    ClothToCut washedAfterwards() {
+        return with(shrinkWarpPercent, shrinkWeftPercent, false);
     }
 
     double nominalWidthCm() {
@@ -165,30 +181,31 @@ public record ClothToCut(
 
     /** Width of the cloth as it is cut: (width - selvedges) (1 - weft shrinkage) where it is washed first. */
     double usableWidthCm() {
-        return prewash ? nominalWidthCm() * (1 - shrinkWeftPercent.value() / 100) : nominalWidthCm();
+        return isWashedFirst() ? nominalWidthCm() * (1 - shrinkWeftPercent.value() / 100) : nominalWidthCm();
     }
 
     /** Narrowest cloth, selvedges included, that has the usable width given. */
     double widthForUsableCm(double usableCm) {
-        return (prewash ? usableCm / (1 - shrinkWeftPercent.value() / 100) : usableCm) + 2 * selvedgeCm;
+        return (isWashedFirst() ? usableCm / (1 - shrinkWeftPercent.value() / 100) : usableCm) + 2 * selvedgeCm;
     }
 
     /** Length as bought for a length as cut: L / (1 - warp shrinkage) where it is washed first. */
     double boughtLengthCm(double cutLengthCm) {
-        return prewash ? cutLengthCm / (1 - shrinkWarpPercent.value() / 100) : cutLengthCm;
+        return isWashedFirst() ? cutLengthCm / (1 - shrinkWarpPercent.value() / 100) : cutLengthCm;
     }
 
     /** Length as cut of a length as bought. */
     double cutLengthCm(double boughtLengthCm) {
-        return prewash ? boughtLengthCm * (1 - shrinkWarpPercent.value() / 100) : boughtLengthCm;
+        return isWashedFirst() ? boughtLengthCm * (1 - shrinkWarpPercent.value() / 100) : boughtLengthCm;
     }
 
     double thicknessOrUsualMm() {
         return thicknessMm.orElse(weightGsm / (1000 * USUAL_BULK_G_CM3));
     }
 
-    /** What sewing must know of it; shrinkage is still to come only where it is not washed first. */
+    /** What sewing must know of it; shrinkage is still to come only where it is washed after cutting. */
     SewnCloth sewn() {
+        boolean washedLater = !prewash && !isNeverWashed();
         return new SewnCloth(
                 weightGsm,
                 thicknessOrUsualMm(),
@@ -196,7 +213,7 @@ public record ClothToCut(
                 weave,
                 finish,
                 mainFibre,
-                prewash ? 0 : shrinkWarpPercent.value(),
-                prewash ? 0 : shrinkWeftPercent.value());
+                washedLater ? shrinkWarpPercent.value() : 0,
+                washedLater ? shrinkWeftPercent.value() : 0);
     }
 }

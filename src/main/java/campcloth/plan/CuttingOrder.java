@@ -22,6 +22,9 @@ public record CuttingOrder(
     /** What shops usually round up to. */
     public static final double USUAL_STEP_CM = 10;
 
+    /** Bought on top of what the layout takes. */
+    static final double SQUARING_CM = 2;
+
     private static final Range REMNANT = new Range("remnantLengthCm", 1, 100_000, "cm");
     private static final Range STEP = new Range("shopStepCm", 0.1, 100, "cm");
     private static final int MOST_LINES = 50;
@@ -68,6 +71,14 @@ public record CuttingOrder(
 
     CuttingOrder with(List<Line> others) {
         return new CuttingOrder(cloth, others, remnantLengthCm, fold, shopStepCm);
+    }
+
+    /**
+     * What to buy for a length as cut: {@value #SQUARING_CM} cm more than it takes, for squaring the cut ends (common
+     * practice, no source), rounded up to what the shop cuts.
+     */
+    double buyLengthCm(double cutLengthCm) {
+        return roundedUpCm(cloth.boughtLengthCm(cutLengthCm) + SQUARING_CM);
     }
 
     /** Rounded up to what the shop cuts. */

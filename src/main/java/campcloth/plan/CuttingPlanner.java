@@ -9,10 +9,11 @@ import java.util.Optional;
 
 /**
  * Plans what to buy and how to cut it. The pieces are laid on the width that remains between the selvedges after the wash,
- * (width - selvedges) (1 - s_weft); the length L that they take is bought as L / (1 - s_warp), rounded up to what the shop
- * cuts (shrinkage after ISO 5077 as a positive share, source {@code shrinkage-methods}).
+ * (width - selvedges) (1 - s_weft); the length L that they take is bought as L / (1 - s_warp) and 2 cm for squaring the cut
+ * ends (common practice, no source), rounded up to what the shop cuts (shrinkage after ISO 5077 as a positive share, source
+ * {@code shrinkage-methods}). A piece at hand is not asked for those 2 cm; what it leaves is told.
  *
- * <p>{@code 102 cm of washed cloth at 6 % warp shrinkage is 102 / 0.94 = 108.5 cm, so 110 cm to buy.}
+ * <p>{@code 204 cm of washed cloth at 6 % warp shrinkage is 204 / 0.94 = 217.02 cm, with 2 cm 219.02, so 220 cm to buy.}
  *
  * <p>Cloth that is not washed first is laid on its full width between the selvedges, and the pieces are cut larger instead:
  * across by the weft's shrinkage, along by a hem that holds what the wash will take; then L is bought as it is. The plan
@@ -43,9 +44,10 @@ public final class CuttingPlanner {
         TooNarrow.check(order, pieces);
         Laid laid = laid(order, pieces);
         RuleOfThumb rule = RuleOfThumb.of(order, pieces);
-        double buyLengthCm = buyLengthCm(order, laid.chosen());
+        double buyLengthCm = order.buyLengthCm(laid.chosen().lengthCm());
         WorstCase worst = worstCase(order, buyLengthCm);
-        Optional<CuttingPlan.Remnant> remnant = new RemnantAnswer(order, laid).answer();
+        Bought bought = new Bought(buyLengthCm, worst, new NearMiss(order, pieces, buyLengthCm, effort).note());
+        Optional<CuttingPlan.Remnant> remnant = new RemnantAnswer(order, pieces, laid).answer();
         Needle needle = Needle.forWeight(order.cloth().weightGsm());
         double usableCm = order.cloth().usableWidthCm();
         return new CuttingPlan(
@@ -70,7 +72,7 @@ public final class CuttingPlanner {
                 needle.stitchLengthMm(),
                 threadM(order, pieces),
                 order.cloth().price().map(price -> price.times(buyLengthCm / 100)),
-                PlanNotes.notes(order, pieces, laid, rule, buyLengthCm, worst),
+                PlanNotes.notes(order, pieces, laid, rule, bought),
                 PlanNotes.cautions(order, pieces));
     }
 
@@ -88,6 +90,9 @@ public final class CuttingPlanner {
 
     /** What it takes should the cloth shrink as much as its figures allow; empty where a piece no longer fits. */
     record WorstCase(double buyLengthCm, boolean fits) {}
+
+    /** What to buy, and what would make it less where that is near. */
+    record Bought(double lengthCm, WorstCase worst, Optional<String> nearMiss) {}
 
     private Laid laid(CuttingOrder order, CutPieces pieces) {
         return laid(order, pieces, effort);
@@ -120,10 +125,6 @@ public final class CuttingPlanner {
         return new Effort(Math.max(LEAST_SECONDS, effort.seconds() * FOLDED_SHARE), effort.seed());
     }
 
-    private static double buyLengthCm(CuttingOrder order, Lay lay) {
-        return order.roundedUpCm(order.cloth().boughtLengthCm(lay.lengthCm()));
-    }
-
     private WorstCase worstCase(CuttingOrder order, double likelyCm) {
         if (!order.cloth().shrinkageIsUncertain()) {
             return new WorstCase(likelyCm, true);
@@ -134,7 +135,7 @@ public final class CuttingPlanner {
             return new WorstCase(likelyCm, false);
         }
         Laid laid = laid(worst, pieces);
-        return new WorstCase(Math.max(likelyCm, buyLengthCm(worst, laid.chosen())), true);
+        return new WorstCase(Math.max(likelyCm, worst.buyLengthCm(laid.chosen().lengthCm())), true);
     }
 
     private static List<CuttingPlan.GarmentSeam> seams(CutPieces pieces) {

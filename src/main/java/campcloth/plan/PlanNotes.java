@@ -7,12 +7,11 @@ import campcloth.garment.Needle;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What a maker should know beside the figures of a plan. All of it is common practice, no source, unless one is named. */
 final class PlanNotes {
-
-    private static final double ENOUGH_TO_SQUARE_CM = 2;
 
     private PlanNotes() {}
 
@@ -21,61 +20,67 @@ final class PlanNotes {
             CutPieces pieces,
             CuttingPlanner.Laid laid,
             RuleOfThumb rule,
-            double buyLengthCm,
-            CuttingPlanner.WorstCase worst) {
+            CuttingPlanner.Bought bought) {
         List<String> notes = new ArrayList<>();
         notes.add(WashingAdvice.sentence(order.cloth()));
-        notes.add(shrinkage(order));
-        addWorstCase(order, worst, buyLengthCm, notes);
-        addSquaring(order, laid, buyLengthCm, notes);
+        shrinkage(order.cloth()).ifPresent(notes::add);
+        addWorstCase(order, bought, notes);
+        notes.add(squaring(order, laid, bought));
+        bought.nearMiss().ifPresent(notes::add);
         notes.add(folding(laid));
         addRuleOfThumb(order, laid, rule, notes);
         notes.add(
                 order.cloth().nap()
                         ? "The cloth has a nap: every piece lies the same way up."
                         : "Pieces may lie upside down; on cloth with a nap or a pattern that has an up, say so and plan again.");
-        notes.add("Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after fitting.");
+        notes.add(
+                order.cloth().sewn().holdsItsCutEdge()
+                        ? "The cut edges of felted cloth hold: nothing is neatened. Trim the seam allowances to 1 cm after"
+                                + " fitting."
+                        : "Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after"
+                                + " fitting.");
         notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, a scrap of"
                 + " about 30 x 40 cm for the facing, matching thread, iron and pressing cloth.");
         notes.addAll(ofTheGarments(pieces));
         return notes;
     }
 
-    private static String shrinkage(CuttingOrder order) {
-        ClothToCut cloth = order.cloth();
+    private static Optional<String> shrinkage(ClothToCut cloth) {
+        if (cloth.isNeverWashed()) {
+            return Optional.empty();
+        }
         String percents = Words.number(cloth.shrinkWarpPercent().value()) + " % along and "
                 + Words.number(cloth.shrinkWeftPercent().value()) + " % across";
-        return cloth.prewash()
-                ? "Reckoned with " + percents + " of shrinkage in the wash before cutting; lengths and places in the"
-                        + " layout are those of the washed cloth."
-                : "Cut without washing first: the garment shrinks in its first wash. For " + percents
-                        + " the pieces are cut wider and the hems hold more length, so that it fits afterwards; lengths"
-                        + " and places in the layout are those of the unwashed cloth.";
+        return Optional.of(
+                cloth.isWashedFirst()
+                        ? "Reckoned with " + percents
+                                + " of shrinkage in the wash before cutting; lengths and places in the"
+                                + " layout are those of the washed cloth."
+                        : "Cut without washing first: the garment shrinks in its first wash. For " + percents
+                                + " the pieces are cut wider and the hems hold more length, so that it fits afterwards; lengths"
+                                + " and places in the layout are those of the unwashed cloth.");
     }
 
-    private static void addWorstCase(
-            CuttingOrder order, CuttingPlanner.WorstCase worst, double buyLengthCm, List<String> notes) {
+    private static void addWorstCase(CuttingOrder order, CuttingPlanner.Bought bought, List<String> notes) {
+        CuttingPlanner.WorstCase worst = bought.worst();
         Figure warp = order.cloth().shrinkWarpPercent();
         Figure weft = order.cloth().shrinkWeftPercent();
         String most = "Should it shrink as much as " + Words.number(warp.high()) + " % along and "
                 + Words.number(weft.high()) + " % across, ";
         if (!worst.fits()) {
             notes.add(most + "the widest piece no longer fits its width: wash a swatch before buying.");
-        } else if (worst.buyLengthCm() > buyLengthCm) {
+        } else if (worst.buyLengthCm() > bought.lengthCm()) {
             notes.add(
                     most + "you need " + Words.number(worst.buyLengthCm()) + " cm: buy that, or wash a swatch first.");
         }
     }
 
-    private static void addSquaring(
-            CuttingOrder order, CuttingPlanner.Laid laid, double buyLengthCm, List<String> notes) {
+    private static String squaring(CuttingOrder order, CuttingPlanner.Laid laid, CuttingPlanner.Bought bought) {
         double spareCm =
-                buyLengthCm - order.cloth().boughtLengthCm(laid.chosen().lengthCm());
-        notes.add("Rounding up leaves " + Words.fixed(spareCm, 1) + " cm for squaring the cut ends"
-                + (spareCm < ENOUGH_TO_SQUARE_CM
-                        ? ", which is little: see that the shop cuts along a thread, or take "
-                                + Words.number(buyLengthCm + order.shopStepCm()) + " cm."
-                        : "."));
+                bought.lengthCm() - order.cloth().boughtLengthCm(laid.chosen().lengthCm());
+        return "For squaring the cut ends " + Words.number(CuttingOrder.SQUARING_CM)
+                + " cm are reckoned into the length to buy; with the rounding, " + Words.fixed(spareCm, 1)
+                + " cm are over.";
     }
 
     private static String folding(CuttingPlanner.Laid laid) {
@@ -136,7 +141,8 @@ final class PlanNotes {
             cautions.add("Coated and waxed cloth keeps every hole: pin inside the seam allowances, no steam, no hot"
                     + " iron; the " + Needle.forWeight(cloth.weightGsm()).nm() + " needle once, without unpicking.");
         }
-        cautions.add("Measure the wearer and the washed cloth before cutting; where the cloth is dear, sew one of old"
+        cautions.add("Measure the wearer and the " + (cloth.isWashedFirst() ? "washed " : "")
+                + "cloth before cutting; where the cloth is dear, sew one of old"
                 + " sheets first.");
         cautions.add("Shears, pins, iron and steam hurt: cut away from the body, count the pins, try the iron's heat on"
                 + " a scrap, and keep all of it out of children's reach.");

@@ -2,11 +2,13 @@ package campcloth.plan;
 
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.garment.Design;
 import campcloth.layout.Effort;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleFunction;
 
 /**
  * Whether a piece of cloth at hand is enough, and if not, which changes make it so. Each change named was laid out and
@@ -16,14 +18,22 @@ final class RemnantAnswer {
 
     private static final double TOUCH_CM = 1e-6;
     private static final Effort QUICK = new Effort(0.05, 1);
-    private static final int[] SHORTER_BY_CM = {5, 10, 15, 20, 30};
+    private static final double[] SHORTER_BY_CM = {2, 3, 4, 5, 8, 10, 15, 20, 30};
+    private static final double[] SEAMS_CM = {1.8, 1.5, 1.2};
+    private static final double[] HEMS_CM = {4, 3, 2};
     private static final int MOST_PIECES_TO_TRY = 60;
 
+    private static final String SEAMS = " cm at the seams (option " + Design.SEAM_ALLOWANCE + ").";
+    private static final String HEMS =
+            " cm at hem and cuffs (options " + Design.HEM_ALLOWANCE + " and " + Design.CUFF_ALLOWANCE + ").";
+
     private final CuttingOrder order;
+    private final CutPieces pieces;
     private final CuttingPlanner.Laid laid;
 
-    RemnantAnswer(CuttingOrder order, CuttingPlanner.Laid laid) {
+    RemnantAnswer(CuttingOrder order, CutPieces pieces, CuttingPlanner.Laid laid) {
         this.order = order;
+        this.pieces = pieces;
         this.laid = laid;
     }
 
@@ -34,11 +44,12 @@ final class RemnantAnswer {
     private CuttingPlan.Remnant answerFor(double remnantCm) {
         double lengthCm = order.cloth().cutLengthCm(remnantCm);
         double neededCm = laid.chosen().lengthCm();
-        String has =
-                "it gives " + Words.fixed(lengthCm, 1) + " cm" + (order.cloth().prewash() ? " after the wash" : "")
-                        + ", the layout takes " + Words.fixed(neededCm, 1) + " cm";
+        String has = "it gives " + Words.fixed(lengthCm, 1) + " cm"
+                + (order.cloth().isWashedFirst() ? " after the wash" : "") + ", the layout takes "
+                + Words.fixed(neededCm, 1) + " cm";
         if (neededCm <= lengthCm + TOUCH_CM) {
-            return new CuttingPlan.Remnant(lengthCm, true, 0, "It is enough: " + has + ".", List.of());
+            return new CuttingPlan.Remnant(
+                    lengthCm, true, 0, "It is enough: " + has + left(lengthCm - neededCm), List.of());
         }
         String certain = laid.lowerBoundCm() > lengthCm + TOUCH_CM
                 ? " and no layout can take less than " + Words.fixed(laid.lowerBoundCm(), 1) + " cm"
@@ -47,6 +58,13 @@ final class RemnantAnswer {
                 lengthCm, false, neededCm - lengthCm, "It is not enough: " + has + certain + ".", wouldHelp(lengthCm));
     }
 
+    /** What the layout leaves of the remnant. */
+    private static String left(double leftCm) {
+        return "; " + Words.fixed(Math.max(0, leftCm), 1) + " cm are left for squaring the cut ends"
+                + (leftCm < CuttingOrder.SQUARING_CM ? ", which is little." : ".");
+    }
+
+    /** The gentlest changes first, of each kind the least one that does. */
     private List<String> wouldHelp(double lengthCm) {
         List<String> help = new ArrayList<>();
         if (laid.chosen().pieces().size() > MOST_PIECES_TO_TRY) {
@@ -56,49 +74,70 @@ final class RemnantAnswer {
             help.add("Cut it open in one layer: that takes "
                     + Words.fixed(laid.open().lengthCm(), 1) + " cm.");
         }
+        addNarrowerAllowances(help, lengthCm);
         TooNarrow.narrower(order)
                 .filter(narrower -> fits(narrower.order(), lengthCm))
                 .ifPresent(narrower -> help.add(sentence(narrower.how())));
-        addShorter(help, lengthCm, "lengthCm", "the body", this::bodyCm);
-        addShorter(help, lengthCm, "sleeveLengthCm", "the sleeves", this::sleeveCm);
+        addFirst(
+                help,
+                lengthCm,
+                SHORTER_BY_CM,
+                cm -> Changed.each(order, pieces, madeUp -> Changed.body(madeUp, cm)),
+                cm -> "Make the body " + Words.number(cm) + " cm shorter.");
+        addFirst(
+                help,
+                lengthCm,
+                SHORTER_BY_CM,
+                cm -> Changed.each(order, pieces, madeUp -> Changed.sleeves(madeUp, cm)),
+                cm -> "Make the sleeves " + Words.number(cm) + " cm shorter.");
         return help;
+    }
+
+    private void addNarrowerAllowances(List<String> help, double lengthCm) {
+        int before = help.size();
+        addFirst(help, lengthCm, SEAMS_CM, this::withSeams, cm -> "Leave " + Words.number(cm) + SEAMS);
+        addFirst(help, lengthCm, HEMS_CM, this::withHems, cm -> "Leave " + Words.number(cm) + HEMS);
+        if (help.size() == before) {
+            double seamCm = SEAMS_CM[SEAMS_CM.length - 1];
+            addFirst(
+                    help,
+                    lengthCm,
+                    HEMS_CM,
+                    cm -> hems(withSeams(seamCm), cm),
+                    cm -> "Leave " + Words.number(seamCm) + " cm at the seams and " + Words.number(cm) + HEMS);
+        }
+    }
+
+    private CuttingOrder withSeams(double cm) {
+        return Changed.each(order, pieces, madeUp -> Changed.option(madeUp.line(), Design.SEAM_ALLOWANCE, cm));
+    }
+
+    private CuttingOrder withHems(double cm) {
+        return hems(order, cm);
+    }
+
+    private static CuttingOrder hems(CuttingOrder order, double cm) {
+        return order.with(order.garments().stream()
+                .map(line -> Changed.option(Changed.option(line, Design.HEM_ALLOWANCE, cm), Design.CUFF_ALLOWANCE, cm))
+                .toList());
+    }
+
+    /** Adds the first of the steps that fits, where one does. */
+    private static void addFirst(
+            List<String> help,
+            double lengthCm,
+            double[] steps,
+            DoubleFunction<CuttingOrder> changed,
+            DoubleFunction<String> words) {
+        Arrays.stream(steps)
+                .filter(cm -> fits(changed.apply(cm), lengthCm))
+                .boxed()
+                .findFirst()
+                .ifPresent(cm -> help.add(words.apply(cm)));
     }
 
     private static String sentence(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
-    }
-
-    private void addShorter(
-            List<String> help,
-            double lengthCm,
-            String measurement,
-            String what,
-            ToDoubleFunction<CuttingOrder.Line> presentCm) {
-        for (int shorterCm : SHORTER_BY_CM) {
-            CuttingOrder shorter = order.with(order.garments().stream()
-                    .map(line -> new CuttingOrder.Line(
-                            line.design(),
-                            line.count(),
-                            line.wearer().with(measurement, presentCm.applyAsDouble(line) - shorterCm),
-                            line.options()))
-                    .toList());
-            if (fits(shorter, lengthCm)) {
-                help.add("Make " + what + " " + shorterCm + " cm shorter.");
-                return;
-            }
-        }
-    }
-
-    private double bodyCm(CuttingOrder.Line line) {
-        return madeUp(line).garment().lengthRule().lengthCm();
-    }
-
-    private double sleeveCm(CuttingOrder.Line line) {
-        return madeUp(line).garment().lengthRule().sleeveLengthCm();
-    }
-
-    private CutPieces.MadeUp madeUp(CuttingOrder.Line line) {
-        return CutPieces.of(order.with(List.of(line))).garments().get(0);
     }
 
     /** Whether a changed order is possible at all and lies on the remnant. */
@@ -106,6 +145,8 @@ final class RemnantAnswer {
         try {
             CutPieces pieces = CutPieces.of(changed);
             return !TooNarrow.isTooNarrow(changed, pieces)
+                    && pieces.areaCm2()
+                            <= (lengthCm + TOUCH_CM) * changed.cloth().usableWidthCm()
                     && CuttingPlanner.laid(changed, pieces, QUICK).chosen().lengthCm() <= lengthCm + TOUCH_CM;
         } catch (Refused notPossible) {
             return false;

@@ -34,7 +34,7 @@ final class TooNarrow {
                 "the piece '" + widest.name() + "' is "
                         + Words.fixed(widest.outline().widthCm(), 1)
                         + " cm wide with its allowances, the cloth gives " + Words.fixed(cloth.usableWidthCm(), 1)
-                        + " cm between the selvedges" + (cloth.prewash() ? " after the wash" : ""),
+                        + " cm between the selvedges" + (cloth.isWashedFirst() ? " after the wash" : ""),
                 String.join("; or ", help(order, pieces)));
     }
 

@@ -3,8 +3,10 @@ package campcloth.garment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.cloth.Finish;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -13,6 +15,10 @@ class HemRulesTest {
 
     private static final SewnCloth LINEN = cloth(180, 0.45, Surface.PLAIN, Weave.PLAIN, "flax", 0);
     private static final SewnCloth LODEN = cloth(420, 2.0, Surface.PLAIN, Weave.PLAIN, "wool", 0);
+    private static final SewnCloth VOILE = cloth(65, 0.25, Surface.PLAIN, Weave.OPEN_PLAIN, "cotton", 0);
+    private static final SewnCloth VELVET = cloth(280, 1.2, Surface.PLAIN, Weave.PILE, "cotton", 0);
+    private static final SewnCloth FULLED = new SewnCloth(
+            380, 1.6, Surface.RAISED, Optional.of(Weave.TWILL), Optional.of(Finish.FULLED), Optional.of("wool"), 0, 0);
     private static final SewnCloth CHALLIS = cloth(150, 0.45, Surface.PLAIN, Weave.PLAIN, "wool", 0);
 
     @Test
@@ -43,9 +49,85 @@ class HemRulesTest {
     }
 
     @Test
-    void raisedClothIsBulkyWhateverItsWeight() {
-        SewnCloth flannel = cloth(160, 0.6, Surface.RAISED, Weave.TWILL, "cotton", 0);
-        assertThat(HemRules.hem(straightBody(), flannel).foldsCm()).containsExactly(2.0, 3.0);
+    void brushingAloneMakesClothNeitherBulkyNorCrisp() {
+        Hem flannel = HemRules.hem(straightBody(), cloth(160, 0.6, Surface.RAISED, Weave.TWILL, "cotton", 0));
+        assertThat(flannel.foldsCm()).containsExactly(2.0, 2.0);
+        assertThat(flannel.rows()).isEqualTo(1);
+        Hem thick = HemRules.hem(straightBody(), cloth(240, 1.3, Surface.RAISED, Weave.TWILL, "cotton", 0));
+        assertThat(thick.foldsCm()).containsExactly(2.0, 3.0);
+    }
+
+    @Test
+    void fulledClothAndFeltAreTurnedOnceAndNeverNeatened() {
+        SewnCloth felt = cloth(300, 2, Surface.PLAIN, Weave.FELT, "wool", 0);
+        for (SewnCloth cloth : List.of(FULLED, felt)) {
+            for (HemEdge edge : List.of(straightBody(), flaredBody(0.2), cuff(), split())) {
+                Hem hem = HemRules.hem(edge, cloth);
+                assertThat(hem.foldsCm()).as(hem.edge()).hasSize(1);
+                assertThat(hem.neatened()).as(hem.edge()).isFalse();
+                assertThat(hem.rows()).as(hem.edge()).isEqualTo(1);
+                assertThat(hem.because()).contains("by hand").contains("leave the edge raw");
+            }
+        }
+    }
+
+    @Test
+    void pileIsFoldedOnceAndNeverPressed() {
+        Hem hem = HemRules.hem(straightBody(), VELVET);
+        assertThat(hem.foldsCm()).containsExactly(3.0);
+        assertThat(hem.neatened()).isTrue();
+        assertThat(hem.because()).contains("Steam it from the back; never press the pile");
+        assertThat(HemRules.hem(cuff(), VELVET).foldsCm()).containsExactly(2.0);
+    }
+
+    @Test
+    void thinClothHasANarrowHemOfOneRow() {
+        Hem voile = HemRules.hem(straightBody(), VOILE);
+        assertThat(voile.foldsCm()).containsExactly(1.0, 1.0);
+        assertThat(voile.rows()).isEqualTo(1);
+        assertThat(voile.allowanceCm()).isEqualTo(3);
+        assertThat(HemRules.hem(cuff(), VOILE).foldsCm()).containsExactly(1.0, 1.0);
+        SewnCloth gauze = cloth(40, 0.2, Surface.PLAIN, Weave.OPEN_PLAIN, "silk", 0);
+        assertThat(HemRules.hem(straightBody(), gauze).foldsCm()).containsExactly(0.5, 0.5);
+        SewnCloth lawn = cloth(80, 0.2, Surface.PLAIN, Weave.PLAIN, "cotton", 0);
+        assertThat(HemRules.hem(straightBody(), lawn).foldsCm()).containsExactly(2.0, 2.0);
+    }
+
+    @Test
+    void flaredEdgeIsNeverCalledStraight() {
+        for (SewnCloth cloth : List.of(LINEN, LODEN, CHALLIS, VOILE, VELVET, FULLED)) {
+            for (double tangent : new double[] {0.001, 0.01, 0.07, 0.2, 1}) {
+                assertThat(HemRules.hem(flaredBody(tangent), cloth).because())
+                        .as("%s at %s", cloth, tangent)
+                        .doesNotContainIgnoringCase("straight");
+            }
+        }
+        assertThat(HemRules.hem(straightBody(), LINEN).because()).startsWith("On a straight edge, crisp cloth");
+    }
+
+    @Test
+    void smallerAllowanceIsFoldedWithinItself() {
+        for (SewnCloth cloth : List.of(LINEN, LODEN, CHALLIS, VOILE, VELVET, FULLED)) {
+            for (double left = 2; left <= 10; left += 0.5) {
+                for (HemEdge.Kind kind : List.of(HemEdge.Kind.BODY, HemEdge.Kind.CUFF)) {
+                    for (double tangent : new double[] {0, 0.2}) {
+                        Hem hem = HemRules.hem(new HemEdge(kind, 126, 95, 63, tangent, left), cloth);
+                        String which = kind + " of " + cloth + " with " + left + " cm";
+                        assertThat(hem.allowanceCm()).as(which).isLessThanOrEqualTo(left);
+                        assertThat(hem.spareCm()).as(which).isGreaterThanOrEqualTo(0);
+                        assertThat(hem.foldsCm()).as(which).allMatch(fold -> fold >= 0.5);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void rowThatHoldsASingleFoldRunsJustInsideTheRawEdge() {
+        for (SewnCloth cloth : List.of(LINEN, LODEN, CHALLIS, VELVET, FULLED)) {
+            Hem hem = HemRules.hem(cuff(), cloth);
+            assertThat(hem.stitchFromFoldMm()).as(cloth.toString()).isEqualTo(18);
+        }
     }
 
     @Test
@@ -53,7 +135,8 @@ class HemRulesTest {
         Hem crisp = HemRules.hem(cuff(), LINEN);
         assertThat(crisp.allowanceCm()).isEqualTo(5);
         assertThat(crisp.foldsCm()).containsExactly(2.0);
-        assertThat(crisp.stitchFromFoldMm()).isEqualTo(3);
+        assertThat(crisp.stitchFromFoldMm()).isEqualTo(18);
+        assertThat(crisp.secondRowFromEdgeMm()).hasValue(3);
         assertThat(crisp.neatened()).isTrue();
         assertThat(crisp.rows()).isEqualTo(2);
         assertThat(HemRules.hem(cuff(), LODEN).rows()).isEqualTo(1);
@@ -61,7 +144,7 @@ class HemRulesTest {
 
     @Test
     void splitIsFoldedOneAndOneWithinTheSeamAllowance() {
-        Hem hem = HemRules.hem(new HemEdge(HemEdge.Kind.SIDE_SPLIT, 80, 0, 63, 0), LODEN);
+        Hem hem = HemRules.hem(split(), LODEN);
         assertThat(hem.foldsCm()).containsExactly(1.0, 1.0);
         assertThat(hem.stitchFromFoldMm()).isEqualTo(1);
         assertThat(hem.allowanceCm()).isEqualTo(2);
@@ -109,6 +192,10 @@ class HemRulesTest {
 
     private static HemEdge flaredBody(double tangent) {
         return new HemEdge(HemEdge.Kind.BODY, 200, 95, 100, tangent);
+    }
+
+    private static HemEdge split() {
+        return new HemEdge(HemEdge.Kind.SIDE_SPLIT, 80, 0, 63, 0);
     }
 
     private static HemEdge cuff() {

@@ -8,10 +8,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NeedleTest {
 
-    /** Common practice, no source: the sizes used for light, medium, heavy and very heavy cloth. */
+    /** Common practice, no source: the sizes used for very light, light, medium, heavy and very heavy cloth. */
     @ParameterizedTest
     @CsvSource({
-        "40, 70, 80",
+        "40, 60, 60",
+        "59, 60, 60",
+        "60, 70, 80",
         "129, 70, 80",
         "131, 80, 90",
         "200, 80, 90",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.cloth.Finish;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Wear;
@@ -172,6 +173,63 @@ class TunicTest {
     }
 
     @Test
+    void whatIsEnoughAtTheKneeIsNotAtTheAnkle() {
+        Map<String, Double> long145 = new java.util.HashMap<>(WEARER);
+        long145.put("lengthCm", 145.0);
+        // wanted: 98 at 97 cm, 170 at 137 cm and below; 126 cm round do down to 97 + 28 / 1.8 = 112.6 cm
+        assertThat(madeUp(long145, Options.USUAL).notes())
+                .anyMatch(n -> n.contains("about 170 cm are usual")
+                        && n.contains("side splits 33 cm long")
+                        && n.contains("a flare of 11 cm"));
+        assertThat(madeUp(long145, Options.of(Map.of("sideSplits", true, "splitLengthCm", 33)))
+                        .notes())
+                .anyMatch(n -> n.contains("the side splits give the room"));
+        assertThat(madeUp(long145, Options.of(Map.of("sideSplits", true, "splitLengthCm", 32)))
+                        .notes())
+                .anyMatch(n -> n.contains("make the side splits 33 cm long"));
+        assertThat(madeUp(long145, Options.USUAL.with("flareCm", 11)).notes())
+                .anyMatch(n -> n.contains("170 cm round: room enough to stride"));
+    }
+
+    @Test
+    void aNarrowerSeamAllowanceIsCutAndHemmed() {
+        Garment tunic = madeUp(WEARER, Options.of(Map.of("seamAllowanceCm", 1.5, "sideSplits", true)));
+        assertThat(tunic.seamAllowanceCm()).isEqualTo(1.5);
+        assertThat(piece(tunic, "front").outline().widthCm()).isEqualTo(63 + 2 * 1.5);
+        assertThat(tunic.hems())
+                .filteredOn(hem -> hem.edge().equals("side split"))
+                .singleElement()
+                .satisfies(hem -> assertThat(hem.foldsCm()).containsExactly(0.75, 0.75));
+        assertRefused(WEARER, Options.USUAL.with("seamAllowanceCm", 1), "options.seamAllowanceCm");
+    }
+
+    @Test
+    void narrowerHemsMakeShorterPieces() {
+        Garment tunic = madeUp(WEARER, Options.of(Map.of("hemAllowanceCm", 3, "cuffAllowanceCm", 2)));
+        assertThat(piece(tunic, "front").outline().heightCm()).isEqualTo(95 + 2 + 3);
+        assertThat(piece(tunic, "sleeve").outline().heightCm()).isEqualTo(53 + 2 + 2);
+    }
+
+    @Test
+    void fulledClothTakesNoThreadForNeatening() {
+        SewnCloth fulled = new SewnCloth(
+                200,
+                0.5,
+                Surface.PLAIN,
+                Optional.of(Weave.TWILL),
+                Optional.of(Finish.FULLED),
+                Optional.of("wool"),
+                0,
+                0);
+        Garment tunic = TUNIC.madeUp(Measurements.of(WEARER), Options.USUAL, fulled);
+        assertThat(tunic.seams()).allMatch(seam -> seam.neatenedEdges() == 0);
+        assertThat(tunic.hems()).noneMatch(Hem::neatened);
+        Garment plain = madeUp(WEARER, Options.USUAL);
+        assertThat(SewingThread.metres(tunic.seams(), tunic.hems(), fulled))
+                .isLessThan(0.5 * SewingThread.metres(plain.seams(), plain.hems(), fulled));
+    }
+
+    @Test
     void refusesWithThePathOfTheMeasurementAtFault() {
         assertRefused(Map.of(), Options.USUAL, "wearer.finishedChestCm");
         assertRefused(Map.of("finishedChestCm", 126.0, "lengthCm", -1.0), Options.USUAL, "wearer.lengthCm");
@@ -222,6 +280,10 @@ class TunicTest {
         assertThat(rule.lengthOnCm(133)).isEqualTo(2 * 95 + 53);
         assertThat(rule.lengthOnCm(134)).isEqualTo(95 + 53);
         assertThat(rule.words(134)).isEqualTo("1 x 95 + 53 cm");
+        assertThat(rule.shortOfOneMoreCm(132)).isCloseTo(2, within(1e-9));
+        LengthRule flared = madeUp(WEARER, Options.USUAL.with("flareCm", 5)).lengthRule();
+        assertThat(flared.rows(153)).isEqualTo(2);
+        assertThat(flared.rows(154)).isEqualTo(1);
     }
 
     private static void assertRefused(Map<String, Double> wearer, Options options, String field) {

@@ -25,7 +25,7 @@ class CuttingPlannerTest {
         CuttingPlan plan = Orders.PLANNER.plan(ORDER);
         assertThat(plan.usableWidthCm()).isCloseTo(138 * 0.96, within(1e-9));
         assertThat(plan.netLengthCm()).isCloseTo(204, within(0.05));
-        // 204 / 0.94 = 217.02
+        // 204 / 0.94 = 217.02, and 2 to square the ends
         assertThat(plan.buyLengthCm()).isEqualTo(220);
         assertThat(plan.cost()).contains(new Money(31.9, "EUR"));
         assertThat(plan.seamAllowanceCm()).isEqualTo(2);
@@ -41,9 +41,11 @@ class CuttingPlannerTest {
         CuttingOrder fine = new CuttingOrder(CLOTH, ORDER.garments(), Optional.empty(), Fold.ANY, 5);
         assertThat(Orders.PLANNER.plan(fine).buyLengthCm()).isEqualTo(220);
         CuttingOrder exact = new CuttingOrder(CLOTH, ORDER.garments(), Optional.empty(), Fold.ANY, 1);
-        assertThat(Orders.PLANNER.plan(exact).buyLengthCm()).isEqualTo(218);
-        // a length that is a whole number of steps is not rounded to the next
-        CuttingOrder whole = CuttingOrder.of(Orders.washed(140, 0, 0), Orders.tunic(140, 98));
+        assertThat(Orders.PLANNER.plan(exact).buyLengthCm()).isEqualTo(220);
+        CuttingOrder millimetres = new CuttingOrder(CLOTH, ORDER.garments(), Optional.empty(), Fold.ANY, 0.1);
+        assertThat(Orders.PLANNER.plan(millimetres).buyLengthCm()).isCloseTo(219.1, within(1e-9));
+        // 2 x 104 + 2: a length that is a whole number of steps is not rounded to the next
+        CuttingOrder whole = CuttingOrder.of(Orders.washed(140, 0, 0), Orders.tunic(140, 97));
         assertThat(Orders.PLANNER.plan(whole).buyLengthCm()).isEqualTo(210);
     }
 
@@ -59,7 +61,7 @@ class CuttingPlannerTest {
             CuttingPlan plan = Orders.PLANNER.plan(order);
             double exact = plan.netLengthCm() / (1 - warp / 100);
             String which = "round " + round + " of seed 11: " + order;
-            assertThat(plan.buyLengthCm()).as(which).isBetween(exact - 1e-5, exact + 10);
+            assertThat(plan.buyLengthCm()).as(which).isBetween(exact + 2 - 1e-5, exact + 12);
             assertThat(plan.buyLengthCm() / 10).as(which).isCloseTo(Math.rint(plan.buyLengthCm() / 10), within(1e-9));
             assertThat(plan.cost().orElseThrow().amount())
                     .as(which)
@@ -169,10 +171,10 @@ class CuttingPlannerTest {
                 .isEqualTo(Orders.PLANNER
                         .plan(CuttingOrder.of(certain, Orders.tunic(135)))
                         .buyLengthCm());
-        // 204 / 0.90 = 226.7
+        // 204 / 0.90 + 2 = 228.7
         assertThat(plan.buyLengthHighCm()).isEqualTo(230);
         assertThat(plan.notes()).anyMatch(note -> note.contains("10 % along") && note.contains("230 cm"));
-        assertThat(plan.notes()).anyMatch(note -> note.contains("wash it twice"));
+        assertThat(plan.notes()).anyMatch(note -> note.contains("wash it twice, each time as hot"));
     }
 
     @Test

@@ -28,13 +28,43 @@ class RemnantAnswerTest {
 
     @Test
     void namesTheLeastShorteningThatHelps() {
-        // 188 cm hold two bodies of 94 cm: 8 cm shorter, in steps 10
-        assertThat(answer(200).wouldHelp()).contains("Make the body 10 cm shorter.");
+        // 188 cm hold two bodies of 94 cm: 8 cm shorter than 102
+        assertThat(answer(200).wouldHelp()).contains("Make the body 8 cm shorter.");
+        assertThat(answer(216).wouldHelp()).contains("Make the body 2 cm shorter.");
+    }
+
+    @Test
+    void triesNarrowerAllowancesBeforeAShorterBody() {
+        // seams of 1.5 cm lay both halves on 132 cm; 216 cm are 203 washed, hems of 4 cm make two bodies of 101
+        assertThat(answer(216).wouldHelp())
+                .containsSubsequence(
+                        "Leave 1.5 cm at the seams (option seamAllowanceCm).",
+                        "Leave 4 cm at hem and cuffs (options hemAllowanceCm and cuffAllowanceCm).",
+                        "Make the body 2 cm shorter.");
+        assertThat(fits(Map.of("seamAllowanceCm", 1.5), 216)).isTrue();
+        assertThat(fits(Map.of("seamAllowanceCm", 1.8), 216)).isFalse();
+        assertThat(fits(Map.of("hemAllowanceCm", 4, "cuffAllowanceCm", 4), 216)).isTrue();
+    }
+
+    private static boolean fits(Map<String, ?> options, double lengthCm) {
+        CuttingOrder order = CuttingOrder.of(ORDER.cloth(), Orders.tunic(126).with(Options.of(options)));
+        return Orders.PLANNER
+                .plan(Orders.withRemnant(order, lengthCm))
+                .remnant()
+                .orElseThrow()
+                .fits();
+    }
+
+    @Test
+    void saysWhatIsLeftToSquareTheEnds() {
+        // 217.1 x 0.94 = 204.07; 230 x 0.94 = 216.2
+        assertThat(answer(217.1).because()).contains("0.1 cm are left").contains("which is little");
+        assertThat(answer(230).because()).contains("12.2 cm are left").doesNotContain("little");
     }
 
     @Test
     void everyHelpNamedFits() {
-        CuttingOrder shorter = CuttingOrder.of(ORDER.cloth(), Orders.tunic(126, 85));
+        CuttingOrder shorter = CuttingOrder.of(ORDER.cloth(), Orders.tunic(126, 87));
         assertThat(Orders.PLANNER
                         .plan(Orders.withRemnant(shorter, 200))
                         .remnant()

@@ -6,6 +6,7 @@ import campcloth.cloth.Wear;
 import campcloth.figure.Refused;
 import campcloth.garment.Design;
 import campcloth.garment.Garment;
+import campcloth.garment.HemEdge;
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
 import campcloth.garment.Option;
@@ -33,7 +34,19 @@ public final class Tunic implements Design {
     static final Option CENTRE_SEAMS = Option.yesNo(
             "centreSeams", false, "cut front and back in two halves each with a seam between, for narrow cloth");
 
-    private static final List<Option> OPTIONS = List.of(SIDE_SPLITS, SPLIT_LENGTH, FLARE, SLIT, CENTRE_SEAMS);
+    static final Option SEAM = Option.cm(
+            SEAM_ALLOWANCE, 2, 1.2, 4, "cloth beyond each seam line; 0.5 cm more is left on cloth that frays");
+    static final Option HEM = Option.cm(
+            HEM_ALLOWANCE, HemEdge.Kind.BODY.usualAllowanceCm(), 2, 10, "most cloth that is left for the hem");
+    static final Option CUFF = Option.cm(
+            CUFF_ALLOWANCE,
+            HemEdge.Kind.CUFF.usualAllowanceCm(),
+            2,
+            10,
+            "most cloth that is left at the sleeves' ends");
+
+    private static final List<Option> OPTIONS =
+            List.of(SIDE_SPLITS, SPLIT_LENGTH, FLARE, SLIT, CENTRE_SEAMS, SEAM, HEM, CUFF);
 
     private static final double TRUNK_PERCENT = 36;
     private static final double ARMS_PERCENT = 14;

@@ -11,8 +11,18 @@ import campcloth.garment.Options;
  * @param flareCm how much wider each half is at the hem on each side
  * @param slitCm front slit
  * @param centreSeams front and back in two halves each
+ * @param seamCm cloth beyond each seam line
+ * @param hemCm most cloth left for the hem
+ * @param cuffCm most cloth left at the sleeves' ends
  */
-record TunicChoice(double splitCm, double flareCm, double slitCm, boolean centreSeams) {
+record TunicChoice(
+        double splitCm,
+        double flareCm,
+        double slitCm,
+        boolean centreSeams,
+        double seamCm,
+        double hemCm,
+        double cuffCm) {
 
     static TunicChoice of(Options options, TunicSizes sizes) {
         options.checkKnown(new Tunic().options());
@@ -29,6 +39,13 @@ record TunicChoice(double splitCm, double flareCm, double slitCm, boolean centre
         if (slitCm >= sizes.lengthCm() - sizes.neckDiameterCm()) {
             throw Refused.of(Tunic.SLIT.key(), "reaches the hem", "give a shorter slit");
         }
-        return new TunicChoice(splits ? splitCm : 0, options.cm(Tunic.FLARE), slitCm, options.yes(Tunic.CENTRE_SEAMS));
+        return new TunicChoice(
+                splits ? splitCm : 0,
+                options.cm(Tunic.FLARE),
+                slitCm,
+                options.yes(Tunic.CENTRE_SEAMS),
+                options.cm(Tunic.SEAM),
+                options.cm(Tunic.HEM),
+                options.cm(Tunic.CUFF));
     }
 }

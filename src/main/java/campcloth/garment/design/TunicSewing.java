@@ -18,23 +18,20 @@ final class TunicSewing {
     private static final double FACING_CM = 4;
     /** Project choice: what a neck opening must have over the head to pass it. */
     private static final double HEAD_EASE_CM = 2;
-    /** Project choice after common practice, 1.5 strides of about 65 cm (from memory). */
-    private static final double STRIDE_SWEEP_CM = 98;
-
-    private static final double KNEE_LENGTH_CM = 90;
 
     private TunicSewing() {}
 
     static Garment garment(TunicSizes sizes, TunicChoice choice, SewnCloth cloth) {
         List<Hem> hems = hems(sizes, choice, cloth);
         TunicCut cut = new TunicCut(sizes, choice, cloth, hems.get(0), hems.get(1));
-        LengthRule rule = new LengthRule(cut.panels(), cut.panelWidthCm(), sizes.lengthCm(), sizes.sleeveLengthCm());
+        LengthRule rule = new LengthRule(
+                cut.panels(), cut.widestPanelCm(), sizes.lengthCm(), sizes.sleeveLengthCm(), sizes.chestCm());
         return new Garment(
                 "tunic",
                 cut.pieces(),
-                seams(sizes, choice),
+                seams(sizes, choice, cloth),
                 hems,
-                TunicCut.seamAllowanceCm(cloth),
+                cut.seamAllowanceCm(),
                 rule,
                 notes(sizes, choice, hems.get(0)),
                 cautions(sizes, choice));
@@ -49,29 +46,36 @@ final class TunicSewing {
         double sweep = sweepCm(sizes, choice);
         double flareTangent = choice.flareCm() / (sizes.lengthCm() - sizes.armholeCm());
         List<HemEdge> edges = new ArrayList<>();
-        edges.add(new HemEdge(HemEdge.Kind.BODY, sweep, sizes.lengthCm(), sweep / 2, flareTangent));
+        edges.add(new HemEdge(HemEdge.Kind.BODY, sweep, sizes.lengthCm(), sweep / 2, flareTangent, choice.hemCm()));
         edges.add(new HemEdge(
-                HemEdge.Kind.CUFF, 2 * sizes.cuffWidthCm(), sizes.sleeveLengthCm(), sizes.cuffWidthCm(), 0));
+                HemEdge.Kind.CUFF,
+                2 * sizes.cuffWidthCm(),
+                sizes.sleeveLengthCm(),
+                sizes.cuffWidthCm(),
+                0,
+                choice.cuffCm()));
         edges.add(new HemEdge(HemEdge.Kind.NECK, neckOpeningCm(sizes, choice), 0, sizes.neckDiameterCm(), 0));
         if (choice.splitCm() > 0) {
-            edges.add(new HemEdge(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), 0, sweep / 2, 0));
+            double leftCm = Math.min(choice.seamCm(), HemEdge.Kind.SIDE_SPLIT.usualAllowanceCm());
+            edges.add(new HemEdge(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), 0, sweep / 2, 0, leftCm));
         }
         return edges.stream().map(edge -> HemRules.hem(edge, cloth)).toList();
     }
 
-    private static List<Seam> seams(TunicSizes sizes, TunicChoice choice) {
+    private static List<Seam> seams(TunicSizes sizes, TunicChoice choice, SewnCloth cloth) {
         List<Seam> seams = new ArrayList<>();
-        seams.add(Seam.pressedOpen("shoulders", sizes.chestCm() / 2 - sizes.neckDiameterCm()));
-        seams.add(Seam.pressedOpen("sleeves to body", 2 * sizes.sleeveTopWidthCm()));
+        seams.add(Seam.pressedOpen("shoulders", sizes.chestCm() / 2 - sizes.neckDiameterCm(), cloth));
+        seams.add(Seam.pressedOpen("sleeves to body", 2 * sizes.sleeveTopWidthCm(), cloth));
         seams.add(Seam.pressedOpen(
                 "sides and sleeves",
-                2 * (sizes.lengthCm() - sizes.armholeCm() - choice.splitCm() + sizes.sleeveLengthCm())));
+                2 * (sizes.lengthCm() - sizes.armholeCm() - choice.splitCm() + sizes.sleeveLengthCm()),
+                cloth));
         if (choice.centreSeams()) {
-            seams.add(Seam.pressedOpen("centre front and back", 2 * sizes.lengthCm() - sizes.neckDiameterCm()));
+            seams.add(Seam.pressedOpen("centre front and back", 2 * sizes.lengthCm() - sizes.neckDiameterCm(), cloth));
         }
         seams.add(new Seam("facing to neck", neckOpeningCm(sizes, choice), Stitch.LOCK_301, 0));
         double facingEdge = Math.PI * (sizes.neckDiameterCm() + 2 * FACING_CM) + 2 * choice.slitCm() + 2 * FACING_CM;
-        seams.add(new Seam("outer edge of the facing", facingEdge, Stitch.LOCK_301, 1));
+        seams.add(new Seam("outer edge of the facing", facingEdge, Stitch.LOCK_301, cloth.holdsItsCutEdge() ? 0 : 1));
         return seams;
     }
 
@@ -86,7 +90,7 @@ final class TunicSewing {
                 + " cm across, 1 cm inside the finished neck, and a front slit of " + Words.number(choice.slitCm())
                 + " cm; stay-stitch the edge. The facing, " + Words.number(FACING_CM)
                 + " cm wide, comes from a scrap of about 30 x 40 cm.");
-        notes.add("The hem is " + Words.number(sweepCm(sizes, choice)) + " cm round" + stride(sizes, choice));
+        notes.add("The hem is " + Words.number(sweepCm(sizes, choice)) + " cm round: " + stride(sizes, choice));
         if (bodyHem.spareCm() > 0) {
             notes.add("The hem's folds leave " + Words.number(bodyHem.spareCm())
                     + " cm over: trim it or keep it as extra length.");
@@ -95,12 +99,8 @@ final class TunicSewing {
     }
 
     private static String stride(TunicSizes sizes, TunicChoice choice) {
-        if (sizes.lengthCm() < KNEE_LENGTH_CM || sweepCm(sizes, choice) >= STRIDE_SWEEP_CM) {
-            return ": room enough to stride.";
-        }
-        return choice.splitCm() > 0
-                ? ": narrow for a full stride, the side splits give the room."
-                : ": narrow for a full stride at this length; take side splits, some flare, or gores.";
+        return new Stride(sizes.chestCm(), sizes.armholeCm(), sizes.lengthCm(), choice.flareCm(), choice.splitCm())
+                .words();
     }
 
     private static List<String> cautions(TunicSizes sizes, TunicChoice choice) {

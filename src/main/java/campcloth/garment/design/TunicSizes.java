@@ -3,6 +3,7 @@ package campcloth.garment.design;
 import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.garment.Design;
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ record TunicSizes(
     private static final double USUAL_FINISHED_CM = 126;
 
     static final Measurement FINISHED_CHEST = new Measurement(
-            new Range("finishedChestCm", 40, 250, "cm"),
+            new Range(Design.FINISHED_ROUND, 40, 250, "cm"),
             "circumference of the finished garment: half-width of a loose garment that fits, doubled, 1 to 2 cm more",
             OptionalDouble.empty());
     static final Measurement CHEST = new Measurement(
