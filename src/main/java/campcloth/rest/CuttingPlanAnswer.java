@@ -28,11 +28,18 @@ record CuttingPlanAnswer(
         double ruleOfThumbCm,
         String ruleOfThumb,
 
-        @Schema(description = "how the cloth lies: NONE open, ONE folded once")
+        @Schema(description = "how the cloth lies: NONE open, ONE folded once, TWO folded twice")
         Fold lay,
 
         double openLengthCm,
         @Nullable Double foldedLengthCm,
+
+        @Schema(
+                description =
+                        "net length on cloth folded twice, both selvedges inwards; null where the pieces cannot be cut so")
+        @Nullable
+        Double twoFoldsLengthCm,
+
         @Nullable Boolean fitsRemnant,
         CuttingPlan.@Nullable Remnant remnant,
         List<PlacementBody> placements,
@@ -122,6 +129,7 @@ record CuttingPlanAnswer(
                 plan.lay(),
                 Rounded.to(plan.openLengthCm(), 2),
                 plan.foldedLengthCm().map(cm -> Rounded.to(cm, 2)).orElse(null),
+                plan.twoFoldsLengthCm().map(cm -> Rounded.to(cm, 2)).orElse(null),
                 plan.fitsRemnant().orElse(null),
                 plan.remnant().orElse(null),
                 plan.placements().stream().map(PlacementBody::of).toList(),
