@@ -34,6 +34,9 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
     private static final double LONG_STAY_KW_M2 = 1.6;
     private static final double SHORT_STAY_KW_M2 = 4;
     private static final double UNBEARABLE_KW_M2 = 10;
+    private static final double HALF_INTENSITY_KW_M2 = 0.75;
+    private static final double HEAT_EXPONENT = 1.5;
+    private static final double PART_OF_ROLE = 0.15;
     private static final Range DISTANCE = new Range("distanceM", 0.1, 1000, "m");
     private static final Range SIZE = new Range("fireKw", 1, 1000, "kW");
 
@@ -81,11 +84,15 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return worse(inNearField() ? ExposureClass.CONTACT : ExposureClass.SPARKS, worse(byPlace, fluxClass()));
     }
 
-    /** How strong the exposure is, 0 to 1, for the order within a grade: half role, half flux (project choice). */
+    /**
+     * How strong the exposure is, 0 to 1, for the order within a grade: a little by role, most by radiant heat; the latter reaches
+     * half at 0.75 kW/m2, about half of what ordinary clothing bears for long, and falls with the cube of the distance far away
+     * (project choice).
+     */
     double intensity() {
         double byRole = role.ordinal() / (double) FireRole.CARRYING.ordinal();
-        double byFlux = Math.min(gradingFluxKwM2() / UNBEARABLE_KW_M2, 1);
-        return 0.5 * byRole + 0.5 * byFlux;
+        double heat = Math.pow(gradingFluxKwM2() / HALF_INTENSITY_KW_M2, HEAT_EXPONENT);
+        return PART_OF_ROLE * byRole + (1 - PART_OF_ROLE) * heat / (1 + heat);
     }
 
     /** Whether hands or sleeves come to the flame by what the wearer does, however far the rest of the body is. */

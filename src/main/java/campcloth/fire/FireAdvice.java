@@ -4,19 +4,16 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Wear;
 import campcloth.event.Event;
 import campcloth.event.OpenFire;
-import campcloth.event.SafetyRule;
 import campcloth.event.Spell;
 import campcloth.fire.FireJudgement.Gate;
 import campcloth.fire.FireWarning.Code;
 import campcloth.fire.FireWarning.Severity;
 import campcloth.fire.RuleOutcome.Outcome;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Judges a worn cloth at an event: the worst of its spells, and every rule. The strictest stands: forbidden, severe or a melt stop
@@ -55,8 +52,8 @@ public final class FireAdvice {
                         .max(Comparator.naturalOrder())
                         .orElse(MeltWarning.NONE),
                 outcomes,
-                warnings(cloth, spells, event, outcomes),
-                FireCautions.forReach(reach));
+                warnings(cloth, spells, outcomes),
+                FireCautions.forReach(reach, event.rules()));
     }
 
     private static List<SpellHazard> spells(WornCloth cloth, Event event) {
@@ -102,8 +99,7 @@ public final class FireAdvice {
     }
 
     /** Of each kind about the fire the most urgent, then the rules; most urgent first. */
-    private static List<FireWarning> warnings(
-            WornCloth cloth, List<SpellHazard> spells, Event event, List<RuleOutcome> outcomes) {
+    private static List<FireWarning> warnings(WornCloth cloth, List<SpellHazard> spells, List<RuleOutcome> outcomes) {
         Map<Code, FireWarning> byCode = new LinkedHashMap<>();
         spells.stream()
                 .sorted(Comparator.comparingDouble((SpellHazard s) -> s.hazard().hazard())
@@ -113,38 +109,18 @@ public final class FireAdvice {
                                 byCode.merge(w.code(), w, (a, b) -> b.severity().compareTo(a.severity()) > 0 ? b : a)));
         List<FireWarning> warnings = new ArrayList<>(byCode.values());
         outcomes.forEach(outcome -> ofRule(outcome, warnings));
-        noneOnFile(event.rules(), warnings);
         warnings.sort(Comparator.comparing(FireWarning::severity).reversed());
         return warnings;
     }
 
     private static void ofRule(RuleOutcome outcome, List<FireWarning> warnings) {
-        String text =
-                "Rule of the " + words(outcome.authority()) + ": \"" + outcome.statement() + "\" " + outcome.because();
+        String text = "Rule of the " + FireCautions.words(outcome.authority()) + ": \"" + outcome.statement() + "\" "
+                + outcome.because();
         switch (outcome.outcome()) {
             case PASSED -> {}
             case NOT_IN_REACH -> warnings.add(new FireWarning(Code.RULE, Severity.NOTE, text));
             case ASK -> warnings.add(new FireWarning(Code.RULE, Severity.CAUTION, text));
             case FORBIDDEN -> warnings.add(new FireWarning(Code.RULE, Severity.STOP, text));
         }
-    }
-
-    /** No rule on file is no permission. */
-    private static void noneOnFile(List<SafetyRule> rules, List<FireWarning> warnings) {
-        String missing = Arrays.stream(SafetyRule.Authority.values())
-                .filter(authority -> rules.stream().noneMatch(rule -> rule.authority() == authority))
-                .map(FireAdvice::words)
-                .collect(Collectors.joining(", "));
-        if (!missing.isEmpty()) {
-            warnings.add(new FireWarning(Code.RULE, Severity.NOTE, "Rules of: " + missing + ": none on file: ask."));
-        }
-    }
-
-    private static String words(SafetyRule.Authority authority) {
-        return switch (authority) {
-            case EVENT -> "event";
-            case VENUE -> "venue";
-            case LOCAL_LAW -> "local law";
-        };
     }
 }

@@ -1,9 +1,14 @@
 package campcloth.fire;
 
+import campcloth.event.SafetyRule;
+import campcloth.event.SafetyRule.Authority;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** The fixed sentences about fire, in one place: every answer that speaks of fire carries those that apply. */
+/** The sentences about fire that hold for every cloth, in one place: every answer that speaks of fire carries those that apply. */
 public final class FireCautions {
 
     public static final String RULES_WIN =
@@ -48,9 +53,15 @@ public final class FireCautions {
 
     private FireCautions() {}
 
-    /** The sentences for an exposure, in the order to show them. */
-    public static List<String> forReach(ExposureClass reach) {
-        List<String> cautions = new ArrayList<>(List.of(RULES_WIN, FIRE_BAN, NO_TEST));
+    /**
+     * The sentences for an exposure, in the order to show them.
+     *
+     * @param rules the rules on file; an authority without one is named, for no rule on file is no permission
+     */
+    public static List<String> forReach(ExposureClass reach, List<SafetyRule> rules) {
+        List<String> cautions = new ArrayList<>(List.of(RULES_WIN));
+        noneOnFile(rules).ifPresent(cautions::add);
+        cautions.addAll(List.of(FIRE_BAN, NO_TEST));
         if (reach != ExposureClass.NONE) {
             cautions.add(AT_THE_FIRE);
         }
@@ -63,5 +74,21 @@ public final class FireCautions {
         }
         cautions.add(OUTSIDE);
         return List.copyOf(cautions);
+    }
+
+    private static Optional<String> noneOnFile(List<SafetyRule> rules) {
+        String missing = Arrays.stream(Authority.values())
+                .filter(authority -> rules.stream().noneMatch(rule -> rule.authority() == authority))
+                .map(FireCautions::words)
+                .collect(Collectors.joining(", "));
+        return missing.isEmpty() ? Optional.empty() : Optional.of("Rules of: " + missing + ": none on file: ask.");
+    }
+
+    static String words(Authority authority) {
+        return switch (authority) {
+            case EVENT -> "event";
+            case VENUE -> "venue";
+            case LOCAL_LAW -> "local law";
+        };
     }
 }

@@ -45,7 +45,7 @@ public final class FireGrading {
                 cloth.meltablePercent(),
                 exposure.fluxKwM2(),
                 standBackM(cloth, exposure),
-                FireReasons.of(cloth, exposure));
+                FireReasons.of(cloth, exposure, melt));
     }
 
     private static double spread(WornCloth cloth) {
@@ -53,7 +53,7 @@ public final class FireGrading {
                 cloth.fuelPercent(),
                 cloth.meltablePercent(),
                 cloth.weightGsm(),
-                cloth.isRaised() || cloth.isOpen(),
+                cloth.canFlash() || cloth.isOpen(),
                 cloth.fit() == Fit.LOOSE);
     }
 

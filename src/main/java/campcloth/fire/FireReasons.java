@@ -3,115 +3,137 @@ package campcloth.fire;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.event.FireRole;
-import campcloth.fibre.Blend;
 import campcloth.fibre.FibreFamily;
 import campcloth.figure.Words;
 import campcloth.fire.FireReason.Factor;
+import campcloth.fire.model.HazardMatrix;
 import campcloth.fire.model.SkinTimes;
 import campcloth.fire.model.Spread;
 import campcloth.fire.model.SteadyCloth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
-/** Puts into sentences what a grade comes from. */
+/**
+ * Puts into sentences what a grade comes from: the place at the fire first, then the causes, the strongest first. A cause is as
+ * strong as the points or classes it brings; where two bring as many, what melts stands before the mass, the mass before the rest. What
+ * speaks for a cloth, great mass or no fibre that burns readily, counts as one point.
+ */
 final class FireReasons {
 
     private FireReasons() {}
 
-    static List<FireReason> of(WornCloth cloth, Exposure exposure) {
+    /** A reason and how much it counts. */
+    private record Cause(double strength, FireReason reason) {
+
+        Cause(double strength, Factor factor, String sentence) {
+            this(strength, new FireReason(factor, sentence));
+        }
+    }
+
+    static List<FireReason> of(WornCloth cloth, Exposure exposure, double melt) {
+        List<Cause> causes = new ArrayList<>();
+        ofTheFibres(cloth, HazardMatrix.axisClass(melt), causes);
+        ofTheMake(cloth, causes);
         List<FireReason> reasons = new ArrayList<>();
-        ofTheFibres(cloth, reasons);
-        ofTheMake(cloth, reasons);
         if (exposure.role() == FireRole.NONE) {
             reasons.add(new FireReason(Factor.EXPOSURE, "There is no open fire here, so there is nothing to grade."));
         } else {
             reasons.add(new FireReason(Factor.EXPOSURE, place(exposure)));
-            reasons.add(new FireReason(Factor.HEAT, heat(exposure)));
+            boolean unbearable = exposure.reach() == ExposureClass.UNBEARABLE;
+            causes.add(new Cause(unbearable ? 9 : 0, Factor.HEAT, heat(exposure)));
         }
+        causes.stream()
+                .sorted(Comparator.comparingDouble(Cause::strength).reversed())
+                .forEach(cause -> reasons.add(cause.reason));
         return reasons;
     }
 
-    private static void ofTheFibres(WornCloth cloth, List<FireReason> reasons) {
+    private static void ofTheFibres(WornCloth cloth, int meltClass, List<Cause> causes) {
         double fuel = cloth.fuelPercent();
-        reasons.add(new FireReason(
-                Factor.FIBRE,
-                fuel > 0
-                        ? Words.number(fuel) + " % of its mass burns readily."
-                        : "None of its fibres burns readily: " + named(cloth.blend(), f -> true)
-                                + " chars and burns slowly."));
-        if (cloth.blend().meltablePercent() > 0) {
-            reasons.add(new FireReason(Factor.MELT, melts(cloth)));
-        }
-        if (cloth.meltablePercent() >= Spread.SCAFFOLD_PERCENT) {
-            reasons.add(new FireReason(Factor.BLEND, held(cloth)));
-        }
+        causes.add(new Cause(fuel > 0 ? Spread.fuelPoints(fuel) + 0.2 : 1.2, Factor.FIBRE, burns(cloth)));
         double unnamed = cloth.blend().percentOf(FibreFamily.UNNAMED);
         if (unnamed > 0) {
-            reasons.add(new FireReason(
-                    Factor.UNNAMED,
-                    Words.number(unnamed)
-                            + " % is not named on the label: it is counted as the worst fibre it could be."));
+            String counted = Words.number(unnamed) + " % is not named: counted as the worst fibre it could be.";
+            causes.add(new Cause(meltClass + 0.6, Factor.UNNAMED, counted));
+        }
+        if (cloth.blend().meltablePercent() > 0) {
+            causes.add(new Cause(meltClass + 0.5, Factor.MELT, melts(cloth)));
         }
         if (cloth.hasFilm()) {
-            reasons.add(new FireReason(
-                    Factor.FILM,
-                    "It is " + cloth.finish().words() + ": that counts as " + Words.number(WornCloth.FILM_PERCENT)
-                            + " % of its mass that melts and burns."));
+            String film = "It is " + cloth.finish().words() + ": " + Words.number(WornCloth.FILM_PERCENT)
+                    + " % of its mass is counted as film or wax that melts and burns.";
+            causes.add(new Cause(meltClass + 0.4, Factor.FILM, film));
+        }
+        if (cloth.meltablePercent() >= Spread.SCAFFOLD_PERCENT) {
+            causes.add(new Cause(1.05, Factor.BLEND, held(cloth)));
         }
     }
 
-    private static void ofTheMake(WornCloth cloth, List<FireReason> reasons) {
-        reasons.add(new FireReason(Factor.WEIGHT, weight(cloth.weightGsm())));
-        if (cloth.isRaised()) {
-            reasons.add(new FireReason(
-                    Factor.SURFACE,
-                    "Its surface is raised: a flash can run over the fibre ends before the base burns."));
+    private static void ofTheMake(WornCloth cloth, List<Cause> causes) {
+        int light = Spread.weightPoints(cloth.weightGsm());
+        causes.add(new Cause(Math.max(light, 1) + 0.3, Factor.WEIGHT, weight(cloth.weight())));
+        if (cloth.canFlash()) {
+            String flash = "Its face is raised: a flash can run over the fibre ends.";
+            causes.add(new Cause(1.1, Factor.SURFACE, flash));
         } else if (cloth.isOpen()) {
-            reasons.add(new FireReason(Factor.SURFACE, "Its weave is open: air feeds a flame through it."));
+            causes.add(new Cause(1.1, Factor.SURFACE, "Its weave is open: air feeds a flame through it."));
+        } else if (cloth.isRaised()) {
+            causes.add(new Cause(0.1, Factor.SURFACE, "Its face is milled dense: no loose fibre ends to flash over."));
         }
         if (cloth.fit() == Fit.LOOSE) {
-            reasons.add(new FireReason(
-                    Factor.FIT, "It hangs loose: it reaches the flame sooner and draws air up behind it."));
+            String loose = "It hangs loose: it reaches the flame sooner and draws air up behind it.";
+            causes.add(new Cause(Spread.loosePoints(cloth.weightGsm()) + 0.15, Factor.FIT, loose));
         }
         if (cloth.meltablePercent() > 0 && cloth.layer() == Layer.SKIN) {
-            reasons.add(new FireReason(
-                    Factor.LAYER, "It touches the skin, where melted fibre sticks and goes on burning."));
+            causes.add(new Cause(1.25, Factor.LAYER, "It touches the skin, where melted fibre sticks and burns on."));
         } else if (cloth.meltablePercent() > 0 && cloth.layer() == Layer.MIDDLE) {
-            reasons.add(new FireReason(
-                    Factor.LAYER, "It lies under another layer: it can melt there and is slow to take off."));
+            String under = "It lies under another layer: it can melt there and is slow to take off.";
+            causes.add(new Cause(1.25, Factor.LAYER, under));
         }
     }
 
-    static String weight(double weightGsm) {
-        String grams = Words.number(weightGsm) + " g/m2";
-        if (weightGsm >= Spread.HEAVY_GSM) {
-            return "At " + grams + " it is heavy: heavy cloth catches slowly.";
-        }
-        return weightGsm >= Spread.LIGHT_GSM
-                ? "At " + grams
-                        + " it is of middle weight: lighter cloth would catch faster, heavier cloth more slowly."
-                : "At " + grams + " it is light: light cloth catches and burns fast.";
+    static String weight(ClothWeight weight) {
+        double graded = weight.gradedGsm();
+        String grams = weight.isWellKnown()
+                ? "At " + Words.number(graded) + " g/m2"
+                : "Given as " + Words.number(weight.givenGsm()) + " g/m2 but not well known, counted as "
+                        + Words.number(graded) + " g/m2,";
+        return grams
+                + switch (Spread.weightPoints(graded)) {
+                    case 0 -> " it is heavy: heavy cloth catches slowly.";
+                    case 1 -> " it is of middle weight: lighter cloth catches faster.";
+                    case 2 -> " it is light: light cloth catches and burns fast.";
+                    default -> " it is as light as gauze: so light a cloth flares, whatever its fibre.";
+                };
+    }
+
+    private static String burns(WornCloth cloth) {
+        double fuel = cloth.fuelPercent();
+        return fuel > 0
+                ? Words.number(fuel) + " % of its mass burns readily."
+                : "None of its fibres burns readily" + FibreWords.charring(cloth.blend()) + ".";
     }
 
     static String melts(WornCloth cloth) {
-        return Words.number(cloth.blend().meltablePercent()) + " % of its fibre melts or may melt ("
-                + named(cloth.blend(), FibreFamily::countsAsMeltable)
-                + "). Melted fibre sticks to skin and keeps burning it.";
+        boolean unnamed = cloth.blend().percentOf(FibreFamily.UNNAMED) > 0;
+        return Words.number(cloth.blend().meltablePercent()) + " % of its fibre " + (unnamed ? "may melt" : "melts")
+                + " (" + FibreWords.named(cloth.blend(), FibreFamily::countsAsMeltable)
+                + "): melted fibre sticks to skin and burns on.";
     }
 
     /** Why what melts does not simply drip away. */
     static String held(WornCloth cloth) {
-        String holder = named(cloth.blend(), f -> f == FibreFamily.CELLULOSIC);
+        String holder = FibreWords.named(cloth.blend(), f -> f == FibreFamily.CELLULOSIC);
         if (holder.isEmpty()) {
-            return "It may shrink from a flame, but a cotton thread, lining or layer then holds the melt in the flame.";
+            return "It may shrink from a flame, but a cotton thread, lining or layer holds the melt in it.";
         }
+        boolean one = FibreWords.count(cloth.blend(), f -> f == FibreFamily.CELLULOSIC) == 1;
         String melting = cloth.blend().meltablePercent() > 0
-                ? named(cloth.blend(), FibreFamily::countsAsMeltable)
+                ? FibreWords.named(cloth.blend(), FibreFamily::countsAsMeltable)
                 : "film or wax";
-        return "Charred " + holder + " holds the molten " + melting
-                + " like a wick. Such a blend can burn faster than either part alone.";
+        return "Charred " + holder + (one ? " holds" : " hold") + " the molten " + melting
+                + " like a wick: such a blend can burn faster than either part alone.";
     }
 
     /** What the wearer does, where, and at how large a fire. */
@@ -148,15 +170,5 @@ final class FireReasons {
             case TENDING -> "tending";
             case CARRYING -> "carrying a flame near";
         };
-    }
-
-    static String named(Blend blend, Predicate<FibreFamily> family) {
-        return blend.shares().stream()
-                .filter(share -> family.test(share.fibre().family()))
-                .map(share -> share.fibre().family() == FibreFamily.UNNAMED
-                        ? "unnamed fibre"
-                        : share.fibre().name())
-                .distinct()
-                .collect(Collectors.joining(", "));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Checks a worn cloth against rules. A rule only forbids or asks; where data are missing it never passes for that. What the
@@ -35,10 +36,7 @@ public final class FireRules {
      * @param fires the fires of the event that the wearer has a place at
      */
     public RuleOutcome check(SafetyRule rule, WornCloth cloth, List<OpenFire> fires) {
-        Finding strictest = findings(rule, cloth).stream()
-                .max(Comparator.comparing(Finding::outcome))
-                .orElse(new Finding(
-                        Outcome.ASK, "Nothing in this rule can be checked on a cloth: ask whose rule it is."));
+        Finding strictest = strictest(findings(rule, cloth));
         Optional<String> outOfReach = outOfReach(rule, fires);
         if (outOfReach.isEmpty() || !rule.canBeChecked()) {
             return outcome(rule, strictest);
@@ -58,10 +56,27 @@ public final class FireRules {
         return new RuleOutcome(rule.authority(), finding.outcome, rule.statement(), finding.because);
     }
 
+    /** The strictest outcome, with all that is said for it. */
+    private static Finding strictest(List<Finding> findings) {
+        Outcome outcome = findings.stream()
+                .map(Finding::outcome)
+                .max(Comparator.naturalOrder())
+                .orElse(Outcome.ASK);
+        String because = findings.stream()
+                .filter(finding -> finding.outcome == outcome)
+                .map(Finding::because)
+                .collect(Collectors.joining(" "));
+        return new Finding(
+                outcome,
+                findings.isEmpty() ? "Nothing in this rule can be checked on a cloth: ask whose rule it is." : because);
+    }
+
     private List<Finding> findings(SafetyRule rule, WornCloth cloth) {
         List<Finding> findings = new ArrayList<>();
         rule.maxMeltablePercent().ifPresent(most -> findings.add(meltable(most, cloth)));
-        rule.forbiddenFibres().stream().sorted().forEach(key -> findings.add(forbidden(key, cloth)));
+        if (!rule.forbiddenFibres().isEmpty()) {
+            findings.addAll(forbidden(rule.forbiddenFibres().stream().sorted().toList(), cloth));
+        }
         rule.minWeightGsm().ifPresent(least -> findings.add(weight(least, cloth)));
         if (rule.plainSurfaceOnly()) {
             findings.add(
@@ -87,32 +102,58 @@ public final class FireRules {
         return new Finding(Outcome.PASSED, share);
     }
 
-    private Finding forbidden(String written, WornCloth cloth) {
-        String key = written.strip().toLowerCase(Locale.ROOT);
-        double percent = cloth.blend().percentOf(key);
-        if (percent > 0) {
-            return new Finding(
-                    Outcome.FORBIDDEN, Words.number(percent) + " % of it is " + key + ", which is forbidden.");
+    /** What is found; that none of them is in it only where nothing is. */
+    private List<Finding> forbidden(List<String> written, WornCloth cloth) {
+        List<Finding> findings = new ArrayList<>();
+        for (String name : written) {
+            double percent = cloth.blend().percentOf(key(name));
+            if (percent > 0) {
+                findings.add(new Finding(
+                        Outcome.FORBIDDEN,
+                        Words.number(percent) + " % of it is " + key(name) + ", which is forbidden."));
+            } else if (fibres.named(key(name)).isEmpty()) {
+                findings.add(
+                        new Finding(Outcome.ASK, "'" + name + "' is not a fibre name known here: ask what it means."));
+            }
         }
+        String any = FibreWords.joined(written.stream().map(FireRules::key).toList(), "or");
         double unnamed = cloth.blend().percentOf(FibreFamily.UNNAMED);
         if (unnamed > 0) {
-            return new Finding(
+            findings.add(new Finding(
                     Outcome.FORBIDDEN,
-                    Words.number(unnamed) + " % of it is not named and may be " + key + ", which is forbidden.");
+                    Words.number(unnamed) + " % of it is not named and may be " + any + ", which is forbidden."));
         }
-        if (fibres.named(key).isEmpty()) {
-            return new Finding(Outcome.ASK, "'" + written + "' is not a fibre name known here: ask what it means.");
+        if (cloth.finish() == Finish.COATED) {
+            findings.add(new Finding(
+                    Outcome.ASK, "What its coating is made of is not known: ask whether it counts as " + any + "."));
         }
-        return cloth.finish() == Finish.COATED
-                ? new Finding(
-                        Outcome.ASK, "What its coating is made of is not known: ask whether it counts as " + key + ".")
-                : new Finding(Outcome.PASSED, "It has no " + key + " in it.");
+        return findings.isEmpty()
+                ? List.of(new Finding(
+                        Outcome.PASSED,
+                        written.size() == 1
+                                ? "It has no " + any + " in it."
+                                : "None of the forbidden fibres is in it."))
+                : findings;
+    }
+
+    private static String key(String written) {
+        return written.strip().toLowerCase(Locale.ROOT);
     }
 
     private static Finding weight(double leastGsm, WornCloth cloth) {
-        String weight = "It weighs " + Words.number(cloth.weightGsm()) + " g/m2 at the low end, at least "
-                + Words.number(leastGsm) + " g/m2 is asked for.";
-        return new Finding(cloth.weightGsm() < leastGsm ? Outcome.FORBIDDEN : Outcome.PASSED, weight);
+        double given = cloth.weight().givenGsm();
+        double low = cloth.weight().lowGsm();
+        String asked = " At least " + Words.number(leastGsm) + " g/m2 is asked for.";
+        if (given < leastGsm) {
+            return new Finding(Outcome.FORBIDDEN, "It is given as " + Words.number(given) + " g/m2." + asked);
+        }
+        if (low < leastGsm) {
+            return new Finding(
+                    Outcome.ASK,
+                    "It is given as " + Words.number(given) + " g/m2; a piece may weigh " + Words.number(low)
+                            + ": weigh it." + asked);
+        }
+        return new Finding(Outcome.PASSED, "It weighs " + Words.number(low) + " g/m2 or more." + asked);
     }
 
     /** Why the rule does not reach the wearer; empty where it does or may. */

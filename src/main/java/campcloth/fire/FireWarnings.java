@@ -18,6 +18,15 @@ public final class FireWarnings {
     /** Classes of spread from which a warning is given: project choice. */
     private static final int QUICK = 3;
 
+    /** The one fibre that melts and yet is sold for resisting flame. */
+    private static final String MODACRYLIC = "modacrylic";
+
+    private static final String DECLARED =
+            " Modacrylic is counted as melting; a maker's current declaration of flame resistance may change what the fire"
+                    + " marshal says: ask.";
+
+    private static final String SLOWER = " Heavier, plain, close-fitting cloth rich in wool burns more slowly.";
+
     private FireWarnings() {}
 
     public static List<FireWarning> of(WornCloth cloth, Exposure exposure) {
@@ -53,12 +62,12 @@ public final class FireWarnings {
         }
         if (cloth.layer() != Layer.OUTER) {
             String where = cloth.layer() == Layer.SKIN ? "It touches the skin." : "It lies under another layer.";
-            warnings.add(
-                    new FireWarning(
-                            Code.LAYER,
-                            severity,
-                            where
-                                    + " Cloth that melts can melt there under a wool coat too. Wear wool, linen or cotton beneath."));
+            warnings.add(new FireWarning(
+                    Code.LAYER,
+                    severity,
+                    where
+                            + " Cloth that melts can melt there under a wool coat too. Choose a cloth that does not melt for"
+                            + " the layer on the skin."));
         }
     }
 
@@ -69,26 +78,32 @@ public final class FireWarnings {
         String held = hazard.meltablePercent() >= Spread.SCAFFOLD_PERCENT ? " " + FireReasons.held(cloth) : "";
         String advice = switch (hazard.meltWarning()) {
             case STOP -> " Do not wear it where it can touch flame.";
-            case WARN -> careful(hazard);
+            case WARN -> careful(exposure, hazard);
             case NOTE, NONE -> " Sparks burn holes in it. Do not go nearer in it.";
         };
-        return what + held + " " + FireReasons.place(exposure) + advice;
+        String declared = cloth.blend().percentOf(MODACRYLIC) > 0 ? DECLARED : "";
+        return what + held + " " + FireReasons.place(exposure) + advice + declared;
     }
 
-    private static String careful(FireHazard hazard) {
-        return hazard.reach() == ExposureClass.CONTACT
-                ? " Choose another cloth, or keep it out of reach of the flame."
+    private static String careful(Exposure exposure, FireHazard hazard) {
+        if (hazard.reach() == ExposureClass.CONTACT) {
+            return " Choose another cloth, or keep it out of reach of the flame.";
+        }
+        boolean far = exposure.distanceM().map(m -> m >= hazard.standBackM()).orElse(false);
+        return far
+                ? " Choose another cloth: steady heat does not soften it there, but a flare-up or an ember can."
                 : " Choose another cloth, or keep at least " + Words.fixed(hazard.standBackM(), 1)
                         + " m away (estimate for a steady fire).";
     }
 
     private static String spread(WornCloth cloth) {
         List<String> causes = new ArrayList<>();
+        String grams = Words.number(cloth.weightGsm()) + " g/m2";
         if (cloth.weightGsm() < Spread.LIGHT_GSM) {
-            causes.add("light (" + Words.number(cloth.weightGsm()) + " g/m2)");
+            causes.add("light (" + (cloth.weight().isWellKnown() ? grams : "counted as " + grams) + ")");
         }
-        if (cloth.isRaised()) {
-            causes.add("raised");
+        if (cloth.canFlash()) {
+            causes.add("raised on its face");
         }
         if (cloth.isOpen()) {
             causes.add("openly woven");
@@ -96,10 +111,14 @@ public final class FireWarnings {
         if (cloth.fit() == Fit.LOOSE) {
             causes.add("loose");
         }
-        String why = causes.isEmpty() ? "" : " It is " + String.join(", ", causes) + ".";
-        return "Flame can run over it: " + Words.number(cloth.fuelPercent())
-                + " % of its mass burns readily, and it weighs " + Words.number(cloth.weightGsm()) + " g/m2." + why
-                + " Heavier, plain, close-fitting cloth rich in wool burns more slowly.";
+        String make = FibreWords.joined(causes, "and");
+        double fuel = cloth.fuelPercent();
+        if (fuel > 0) {
+            return "Flame can run over it: " + Words.number(fuel) + " % of its mass burns readily."
+                    + (make.isEmpty() ? "" : " It is " + make + ".") + SLOWER;
+        }
+        return "Its fibres do not burn readily" + FibreWords.charring(cloth.blend()) + ". But it is " + make
+                + ": such cloth can still catch and burn." + SLOWER;
     }
 
     private static void ofPresumptions(WornCloth cloth, Exposure exposure, List<FireWarning> warnings) {

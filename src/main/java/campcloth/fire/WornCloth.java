@@ -12,7 +12,7 @@ import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.FibreFamily;
 import campcloth.figure.Figure;
-import campcloth.figure.Range;
+import campcloth.fire.model.Spread;
 
 /**
  * All that fire asks of a cloth and of how it is worn. A film or wax on the cloth counts as {@value #FILM_PERCENT} % of its mass
@@ -20,7 +20,7 @@ import campcloth.figure.Range;
  * against flame gives credit: it may wash out.
  *
  * @param blend what it is made of, without film or wax
- * @param weightGsm mass, g/m2: the low end of what is known
+ * @param weight mass, as given and as little as it may be
  * @param surface plain or raised
  * @param finish what was done to it
  * @param weave how it is bound
@@ -28,7 +28,7 @@ import campcloth.figure.Range;
  * @param layer where it lies; what touches the skin counts as {@link Layer#SKIN}
  */
 public record WornCloth(
-        Blend blend, double weightGsm, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
+        Blend blend, ClothWeight weight, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
 
     /** Share of the mass that a film or wax is counted as. */
     public static final double FILM_PERCENT = 20;
@@ -39,17 +39,16 @@ public record WornCloth(
     /** Where the fibre that softens first does so, degrees Celsius: polylactide (from memory). */
     private static final double WORST_SOFTENING_C = 60;
 
-    private static final Range WEIGHT = Property.WEIGHT_GSM.range();
-
-    public WornCloth {
-        WEIGHT.check(weightGsm);
+    /** Cloth whose mass is known exactly. */
+    WornCloth(Blend blend, double weightGsm, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
+        this(blend, ClothWeight.exactly(weightGsm), surface, finish, weave, fit, layer);
     }
 
     /** A completed cloth as a garment wears it. */
     public static WornCloth of(Cloth cloth, Wear wear) {
         return new WornCloth(
                 cloth.blend(),
-                cloth.required(Property.WEIGHT_GSM).low(),
+                ClothWeight.of(cloth.required(Property.WEIGHT_GSM)),
                 cloth.surface(),
                 cloth.finish(),
                 cloth.weave(),
@@ -60,6 +59,11 @@ public record WornCloth(
     /** Plainly woven, untreated cloth. */
     public static WornCloth woven(Blend blend, double weightGsm, Surface surface, Fit fit, Layer layer) {
         return new WornCloth(blend, weightGsm, surface, Finish.NONE, Weave.PLAIN, fit, layer);
+    }
+
+    /** Mass to grade by, g/m2. */
+    public double weightGsm() {
+        return weight.gradedGsm();
     }
 
     /** Share of the mass that melts or must be presumed to, film or wax included, percent. */
@@ -90,6 +94,15 @@ public record WornCloth(
                 || weave == Weave.FUR;
     }
 
+    /**
+     * Whether flame can flash over its fibre ends: a raised face, but not that of milled wool. Fulling closes the weave and mats
+     * the fibre ends, and wool chars; where fuel makes up 20 % or the cloth is light, a raised face counts all the same (common
+     * practice, no source; the limits are project choices).
+     */
+    public boolean canFlash() {
+        return isRaised() && !isDenselyMilled();
+    }
+
     /** Whether air passes freely between the threads, which feeds a flame as raised fibre does. */
     public boolean isOpen() {
         return weave == Weave.OPEN_PLAIN;
@@ -104,6 +117,14 @@ public record WornCloth(
             }
         }
         return least;
+    }
+
+    private boolean isDenselyMilled() {
+        boolean hasPile = weave == Weave.PILE || weave == Weave.FLEECE || weave == Weave.FUR;
+        return finish == Finish.FULLED
+                && !hasPile
+                && Spread.isLittleFuel(fuelPercent())
+                && weightGsm() >= Spread.LIGHT_GSM;
     }
 
     private static double softensC(Fibre fibre) {

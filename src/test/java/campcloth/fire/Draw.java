@@ -29,7 +29,7 @@ final class Draw {
                     FireFixtures.UNNAMED)
             .flatMap(List::stream)
             .toList();
-    private static final double[] EDGES_GSM = {10, 88, 135.999, 136, 137, 372.999, 373, 374, 450, 2000};
+    private static final double[] EDGES_GSM = {10, 87.999, 88, 135.999, 136, 137, 372.999, 373, 374, 450, 2000};
     private static final double[] EDGES_PERCENT = {0.5, 5, 5.001, 9.999, 10, 20, 20.001, 50, 50.001, 90, 99.5};
     private static final double[] EDGES_M = {0.1, 0.56, 0.57, 0.99, 0.998, 1, 1.4, 1.5, 2.99, 3, 3.01, 10};
 

@@ -30,8 +30,15 @@ final class FireFixtures {
 
     static final List<String> CELLULOSIC = List.of("cotton", "flax", "viscose");
     static final List<String> PROTEIN = List.of("wool", "silk");
-    static final List<String> MELTABLE =
-            List.of("polyester", "polyamide", "polypropylene", "acrylic", "elastane", "polylactide", "chlorofibre");
+    static final List<String> MELTABLE = List.of(
+            "polyester",
+            "polyamide",
+            "polypropylene",
+            "acrylic",
+            "elastane",
+            "polylactide",
+            "chlorofibre",
+            "modacrylic");
     static final List<String> RESISTANT = List.of("aramid", "glass");
     static final List<String> UNNAMED = List.of("other", "unknown");
 
@@ -104,7 +111,7 @@ final class FireFixtures {
                         + "meltsC,decomposesC,oxygenIndexPercent,diameterUm,modulusGPa,inTheFlame\n");
         CELLULOSIC.forEach(key -> table.append(row(key, "CELLULOSIC", "")));
         PROTEIN.forEach(key -> table.append(row(key, "PROTEIN", "")));
-        List<String> softens = List.of("230", "170", "140", "190", "170", "60", "65");
+        List<String> softens = List.of("230", "170", "140", "190", "170", "60", "65", "120");
         for (int i = 0; i < MELTABLE.size(); i++) {
             table.append(row(MELTABLE.get(i), "MELTABLE", softens.get(i) + " TYPICAL test"));
         }

@@ -105,6 +105,56 @@ class FireRulesTest {
     }
 
     @Test
+    void weightThatOnlyTheLowEndMissesIsAskedAbout() {
+        SafetyRule least200 = least(200);
+        RuleOutcome asked = RULES.check(least200, weighing(200, 190), List.of());
+        assertThat(asked.outcome()).isEqualTo(Outcome.ASK);
+        assertThat(asked.because())
+                .isEqualTo("It is given as 200 g/m2; a piece may weigh 190: weigh it. At least 200 g/m2 is asked for.");
+        assertThat(outcome(least200, weighing(211, 200), List.of())).isEqualTo(Outcome.PASSED);
+        assertThat(outcome(least200, weighing(199, 190), List.of())).isEqualTo(Outcome.FORBIDDEN);
+    }
+
+    @Test
+    void milledClothWithARaisedFaceBreaksARuleForPlainSurfaces() {
+        WornCloth melton = new WornCloth(
+                FireFixtures.FIBRES.blend("wool 100"),
+                500,
+                Surface.RAISED,
+                Finish.FULLED,
+                Weave.TWILL,
+                Fit.CLOSE,
+                Layer.OUTER);
+        assertThat(melton.canFlash()).isFalse();
+        SafetyRule plainOnly = new SafetyRule(
+                SafetyRule.Authority.EVENT,
+                "Plain cloth only",
+                Optional.empty(),
+                Set.of(),
+                Optional.empty(),
+                true,
+                Optional.empty());
+        assertThat(outcome(plainOnly, melton, List.of())).isEqualTo(Outcome.FORBIDDEN);
+    }
+
+    @Test
+    void manyForbiddenFibresAreSpokenOfTogether() {
+        SafetyRule several = new SafetyRule(
+                SafetyRule.Authority.VENUE,
+                "No polyester, acrylic, elastane",
+                Optional.empty(),
+                Set.of("polyester", "acrylic", "elastane"),
+                Optional.empty(),
+                false,
+                Optional.empty());
+        assertThat(because(several, plain("wool 100", 300))).isEqualTo("None of the forbidden fibres is in it.");
+        assertThat(because(several, plain("wool 60; polyester 30; elastane 10", 300)))
+                .isEqualTo("10 % of it is elastane, which is forbidden. 30 % of it is polyester, which is forbidden.");
+        assertThat(because(several, plain("wool 60; other 40", 300)))
+                .isEqualTo("40 % of it is not named and may be acrylic, elastane or polyester, which is forbidden.");
+    }
+
+    @Test
     void ruleThatCannotBeCheckedAsks() {
         SafetyRule words = new SafetyRule(
                 SafetyRule.Authority.VENUE,
@@ -122,6 +172,32 @@ class FireRulesTest {
 
     private static Outcome outcome(SafetyRule rule, WornCloth cloth, List<OpenFire> fires) {
         return RULES.check(rule, cloth, fires).outcome();
+    }
+
+    private static String because(SafetyRule rule, WornCloth cloth) {
+        return RULES.check(rule, cloth, List.of()).because();
+    }
+
+    private static SafetyRule least(double gsm) {
+        return new SafetyRule(
+                SafetyRule.Authority.EVENT,
+                "Heavy cloth only",
+                Optional.empty(),
+                Set.of(),
+                Optional.of(gsm),
+                false,
+                Optional.empty());
+    }
+
+    private static WornCloth weighing(double givenGsm, double lowGsm) {
+        return new WornCloth(
+                FireFixtures.FIBRES.blend("cotton 100"),
+                new ClothWeight(givenGsm, lowGsm),
+                Surface.PLAIN,
+                Finish.NONE,
+                Weave.PLAIN,
+                Fit.CLOSE,
+                Layer.OUTER);
     }
 
     private static WornCloth finished(Finish finish) {

@@ -1,0 +1,43 @@
+package campcloth.fire;
+
+import campcloth.cloth.Property;
+import campcloth.figure.Figure;
+import campcloth.figure.Range;
+
+/**
+ * Mass of a cloth as given, and as little as a piece of it may weigh, g/m2. Where a piece may weigh less than nine tenths of
+ * what was given, the mass is not well known and the low end is graded; a narrower interval is the usual tolerance of cloth and
+ * the mass as given is graded (project choice).
+ *
+ * @param givenGsm mass as given or estimated, g/m2
+ * @param lowGsm low end of what it may be, g/m2
+ */
+public record ClothWeight(double givenGsm, double lowGsm) {
+
+    private static final double USUAL_TOLERANCE = 0.9;
+    private static final double ROUNDING = 1e-9;
+    private static final Range WEIGHT = Property.WEIGHT_GSM.range();
+
+    public ClothWeight {
+        WEIGHT.check(givenGsm);
+        WEIGHT.check(lowGsm);
+    }
+
+    static ClothWeight of(Figure weightGsm) {
+        return new ClothWeight(weightGsm.value(), weightGsm.low());
+    }
+
+    static ClothWeight exactly(double weightGsm) {
+        return new ClothWeight(weightGsm, weightGsm);
+    }
+
+    /** Whether a piece weighs what was given but for the usual tolerance. */
+    public boolean isWellKnown() {
+        return lowGsm >= USUAL_TOLERANCE * givenGsm - ROUNDING;
+    }
+
+    /** Mass to grade by, g/m2. */
+    public double gradedGsm() {
+        return isWellKnown() ? givenGsm : lowGsm;
+    }
+}
