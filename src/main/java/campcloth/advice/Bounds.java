@@ -11,13 +11,14 @@ import java.util.List;
 
 /**
  * The most that the choice of a cloth can do at an event, in the same garment with the same things worn besides: an airy cloth
- * at one end, a close one at the other. Where a cloth lies between them is half of its score for warmth and for heat, since the
+ * at one end, a close or a heavy one at the other. Where a cloth lies between them is half of its score for warmth and for heat, since the
  * rest of what is worn decides much of how warm or hot the wearer is, whatever the cloth. Project choice.
  *
  * @param airy how 0.25 mm, 1500 mm/s and 1.2 m2 Pa/W do in each spell: gauze
  * @param close how 3 mm, 20 mm/s and 15 m2 Pa/W do: the heaviest milled wool
+ * @param heavy how 2 mm, 120 mm/s and 10 m2 Pa/W do: an ordinary winter cloth, which nobody would choose for the heat
  */
-record Bounds(List<SpellComfort> airy, List<SpellComfort> close) {
+record Bounds(List<SpellComfort> airy, List<SpellComfort> close, List<SpellComfort> heavy) {
 
     private static final String SOURCE = "project-bounds";
 
@@ -25,7 +26,10 @@ record Bounds(List<SpellComfort> airy, List<SpellComfort> close) {
      * @param any any cloth: only its thickness, permeability and vapour resistance matter, and those are replaced
      */
     static Bounds of(Comfort comfort, Cloth any, Wear wear) {
-        return new Bounds(comfort.of(sheet(any, 0.25, 1500, 1.2), wear), comfort.of(sheet(any, 3, 20, 15), wear));
+        return new Bounds(
+                comfort.of(sheet(any, 0.25, 1500, 1.2), wear),
+                comfort.of(sheet(any, 3, 20, 15), wear),
+                comfort.of(sheet(any, 2, 120, 10), wear));
     }
 
     private static Cloth sheet(Cloth any, double thicknessMm, double permeabilityMmS, double vapourResistanceM2PaW) {

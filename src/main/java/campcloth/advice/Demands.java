@@ -19,8 +19,8 @@ record Demands(double cold, double hot, boolean onSkin, boolean atFire) {
 
     private static final double LIGHT_CLOTHING_CLO = 0.6;
     private static final double WARM_CLOTHING_CLO = 2.0;
-    private static final double COOL_RATIO = 0.5;
-    private static final double HOT_RATIO = 1.2;
+    private static final double COOL_RATIO = 0.4;
+    private static final double HOT_RATIO = 1.0;
     private static final double COLD_AIR_C = 10;
     private static final double HOT_AIR_C = 30;
 

@@ -42,7 +42,8 @@ final class Fire implements Criterion {
     }
 
     private static String because(SpellHazard worst) {
-        return "At the fire in \"" + worst.spell() + "\": " + worst.hazard().grade() + ", hazard "
+        return "At the fire in \"" + worst.spell() + "\": "
+                + worst.hazard().grade().words() + ", hazard "
                 + fixed(worst.hazard().hazard(), 0) + " of 100. "
                 + worst.hazard().reasons().stream()
                         .limit(REASONS)

@@ -57,7 +57,7 @@ final class Heat implements Criterion {
 
     @Override
     public double weight(Demands demands) {
-        return 0.04 + 0.30 * demands.hot();
+        return 0.04 + 0.36 * demands.hot();
     }
 
     @Override
@@ -69,18 +69,18 @@ final class Heat implements Criterion {
             return outside(facts.spells(), basis);
         }
         double airy = quantity(Known.of(facts.bounds().airy()), Value::value);
-        double close = quantity(Known.of(facts.bounds().close()), Value::value);
+        double heavy = quantity(Known.of(facts.bounds().heavy()), Value::value);
         return Assessment.of(
                 name(),
-                ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, close, airy),
+                ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, heavy, airy),
                 new Quantity(quantity(known, Value::value), quantity(known, Value::low), quantity(known, Value::high)),
                 UNIT,
                 because(facts, known),
                 basis);
     }
 
-    private static double position(double ratio, double close, double airy) {
-        return close <= NO_HEAT ? 1 : Bounds.position(ratio, close, airy, SAME);
+    private static double position(double ratio, double heavy, double airy) {
+        return heavy <= NO_HEAT ? 1 : Bounds.position(ratio, heavy, airy, SAME);
     }
 
     private static double quantity(List<Known> known, ToDoubleFunction<Value> end) {
