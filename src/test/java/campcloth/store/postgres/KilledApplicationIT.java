@@ -10,8 +10,10 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** What the application acknowledged is still there after it was killed, whatever was killed with it. */
+@Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class KilledApplicationIT {
 
     private static final long ROWS = 300;
