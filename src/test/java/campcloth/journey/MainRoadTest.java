@@ -64,7 +64,7 @@ class MainRoadTest {
     }
 
     @Test
-    void theContractsCuttingPlanIsAnsweredAsReckonedByHand() throws Exception {
+    void theExamplePlanIsAnsweredAsReckonedByHand() throws Exception {
         JsonNode plan = JSON.readTree(
                 send("POST", "/api/cutting-plans", Bodies.CUTTING_PLAN, "").body());
         // (140 - 2 x 1) x (1 - 4 %) = 132.48 usable; 126 / 2 + 2 x 2 = 67 a half, so the halves lie above each other:

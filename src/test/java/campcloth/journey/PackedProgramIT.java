@@ -2,10 +2,13 @@ package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.store.postgres.PostgresForTests;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +61,24 @@ class PackedProgramIT {
         }
     }
 
+    @Test
+    void aPostgresOfOnesOwnIsUsedWhereItIsNamedAndNoDataFolderIsMade() throws Exception {
+        PostgresForTests.Database own = PostgresForTests.fresh();
+        Map<String, String> named = Map.of(
+                "SPRING_DATASOURCE_URL", own.url(),
+                "SPRING_DATASOURCE_USERNAME", own.user(),
+                "SPRING_DATASOURCE_PASSWORD", own.password());
+        Path unused = folder.resolve("unused");
+        try (PackedProgram program = PackedProgram.start(unused, named).ready();
+                Connection connection = own.connect();
+                ResultSet cloths = connection.createStatement().executeQuery("select count(*) from cloth")) {
+            assertThat(program.get("/api/cloths?size=1").statusCode()).isEqualTo(200);
+            assertThat(cloths.next()).isTrue();
+            assertThat(cloths.getInt(1)).isGreaterThanOrEqualTo(160);
+            assertThat(unused).doesNotExist();
+        }
+    }
+
     private static List<String> writeUntilKilled(PackedProgram program) throws InterruptedException {
         ConcurrentLinkedQueue<String> acknowledged = new ConcurrentLinkedQueue<>();
         AtomicInteger number = new AtomicInteger();
@@ -67,7 +88,8 @@ class PackedProgramIT {
             writer.start();
             writers.add(writer);
         }
-        while (acknowledged.size() < ACKNOWLEDGED_BEFORE_THE_KILL) {
+        while (acknowledged.size() < ACKNOWLEDGED_BEFORE_THE_KILL
+                && writers.get(0).isAlive()) {
             writers.get(0).join(20);
         }
         program.kill();
