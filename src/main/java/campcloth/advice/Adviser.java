@@ -42,7 +42,7 @@ public final class Adviser {
         List<Judged> judged = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
         for (Candidate candidate : question.candidates()) {
-            Facts facts = facts(candidate.cloth(), wear, event, comfort, bounds);
+            Facts facts = facts(candidate.cloth(), question, comfort, bounds);
             cautions.addAll(facts.fire().cautions());
             judged.add(judged(candidate, facts, weights));
         }
@@ -50,14 +50,14 @@ public final class Adviser {
         return new Ranking(judged, comfort.needs(), comfort.wardrobe(wear), weights, List.copyOf(cautions));
     }
 
-    private Facts facts(Cloth cloth, Wear wear, Event event, Comfort comfort, Bounds bounds) {
+    private Facts facts(Cloth cloth, Question question, Comfort comfort, Bounds bounds) {
         Cloth completed = Estimates.complete(cloth);
         return new Facts(
                 completed,
-                wear,
-                comfort.ensemble(completed, wear),
-                comfort.of(completed, wear),
-                fire.judge(completed, wear, event),
+                question.wear(),
+                comfort.ensemble(completed, question.wear()),
+                comfort.of(completed, question.wear()),
+                fire.judge(completed, question.wearAtFire(), question.event()),
                 Prickle.of(completed),
                 bounds);
     }

@@ -2,6 +2,7 @@ package campcloth.advice;
 
 import static campcloth.figure.Words.fixed;
 
+import campcloth.fibre.FibreFamily;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import java.util.Optional;
@@ -42,6 +43,17 @@ final class Itch implements Criterion {
             double score = 100 - OVER_A_LAYER * scratch;
             return new Assessment(
                     name(), score, score, score, Optional.of(quantity), UNIT, overALayer(facts), coarse.basis());
+        }
+        if (facts.cloth().blend().percentOf(FibreFamily.MINERAL) > 0) {
+            return new Assessment(
+                    name(),
+                    0,
+                    0,
+                    0,
+                    Optional.of(quantity),
+                    UNIT,
+                    "Glass fibre breaks off and irritates the skin.",
+                    coarse.basis());
         }
         return new Assessment(
                 name(),

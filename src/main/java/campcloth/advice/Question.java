@@ -8,12 +8,18 @@ import java.util.List;
  * Which of these cloths for this garment at this event?
  *
  * @param event the event
- * @param wear how the garment is worn
+ * @param wear how the garment is worn, for warmth, heat and itch
+ * @param wearAtFire how it is worn, for fire: the strictest of what is possible where nobody said
  * @param candidates the cloths to choose from
  */
-public record Question(Event event, Wear wear, List<Candidate> candidates) {
+public record Question(Event event, Wear wear, Wear wearAtFire, List<Candidate> candidates) {
 
     public Question {
         candidates = List.copyOf(candidates);
+    }
+
+    /** Where it is known how the garment is worn. */
+    public Question(Event event, Wear wear, List<Candidate> candidates) {
+        this(event, wear, wear, candidates);
     }
 }

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -75,13 +74,6 @@ public record Blend(List<Share> shares) {
                 / shares.stream()
                         .mapToDouble(s -> s.percent() / s.fibre().densityGCm3().value())
                         .sum();
-    }
-
-    /** Mass-weighted mean of a property that every fibre has. */
-    public double massMean(ToDoubleFunction<Fibre> property) {
-        return shares.stream()
-                .mapToDouble(s -> s.percent() / 100 * property.applyAsDouble(s.fibre()))
-                .sum();
     }
 
     /** As on a label: {@code 65 % polyester, 35 % cotton}. */

@@ -48,8 +48,12 @@ public final class LabelReader {
     }
 
     private static LabelReading read(List<LabelReading.Part> parts, Set<String> notes) {
-        if (parts.stream().anyMatch(p -> p.blend().meltablePercent() == 0)) {
-            notes.add(CLEAN);
+        List<String> clean = parts.stream()
+                .filter(part -> part.blend().meltablePercent() == 0)
+                .map(LabelReading.Part::part)
+                .toList();
+        if (!clean.isEmpty()) {
+            notes.add((clean.size() == parts.size() ? "" : String.join(", ", clean) + ": ") + CLEAN);
         }
         return new LabelReading.Read(parts, List.copyOf(notes));
     }

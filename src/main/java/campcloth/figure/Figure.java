@@ -1,7 +1,5 @@
 package campcloth.figure;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * A value with the interval it lies in, how it is known and where it comes from. The unit is in the name of whatever holds
  * the figure ({@code weightGsm}, {@code thicknessMm}).
@@ -32,21 +30,6 @@ public record Figure(double value, double low, double high, Basis basis, String 
     /** A figure without spread. */
     public static Figure exact(double value, Basis basis, String source) {
         return new Figure(value, value, value, basis, source);
-    }
-
-    /** The more trustworthy of two figures for the same thing; the first where both are known equally well. */
-    public static Figure stronger(Figure first, Figure second) {
-        return second.basis().beats(first.basis()) ? second : first;
-    }
-
-    /** This figure carried through a function that never falls where its argument rises. */
-    public Figure mapIncreasing(DoubleUnaryOperator function) {
-        return new Figure(
-                function.applyAsDouble(value),
-                function.applyAsDouble(low),
-                function.applyAsDouble(high),
-                basis,
-                source);
     }
 
     /** This figure known only as an estimate, from the given source. */

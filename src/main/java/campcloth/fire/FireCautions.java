@@ -45,7 +45,7 @@ public final class FireCautions {
 
     /** Regulation (EU) No 1007/2011 lets labels leave out trims and small shares; the 3 % is from memory. */
     public static final String LABEL_TOLERANCE =
-            "So small a share is within what a label may be wrong by: labels may miss by about 3 % and leave out thread and"
+            "So small a share is near what a label may be wrong by: labels may miss by about 3 % and leave out thread and"
                     + " trims. It still counts.";
 
     public static final String OUTSIDE =

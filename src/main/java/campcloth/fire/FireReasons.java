@@ -111,8 +111,13 @@ final class FireReasons {
     private static String burns(WornCloth cloth) {
         double fuel = cloth.fuelPercent();
         return fuel > 0
-                ? Words.number(fuel) + " % of its mass burns readily."
+                ? Words.number(fuel) + " % of its mass " + burnsOrMay(cloth) + " readily."
                 : "None of its fibres burns readily" + FibreWords.charring(cloth.blend()) + ".";
+    }
+
+    /** Whether it is known to burn, or presumed to because it is not named. */
+    static String burnsOrMay(WornCloth cloth) {
+        return cloth.blend().percentOf(FibreFamily.UNNAMED) > 0 ? "burns, or may burn," : "burns";
     }
 
     static String melts(WornCloth cloth) {
@@ -133,7 +138,7 @@ final class FireReasons {
                 ? FibreWords.named(cloth.blend(), FibreFamily::countsAsMeltable)
                 : "film or wax";
         return "Charred " + holder + (one ? " holds" : " hold") + " the molten " + melting
-                + " like a wick: such a blend can burn faster than either part alone.";
+                + " like a wick: such cloth can burn faster than either part alone.";
     }
 
     /** What the wearer does, where, and at how large a fire. */

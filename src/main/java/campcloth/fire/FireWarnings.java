@@ -114,7 +114,8 @@ public final class FireWarnings {
         String make = FibreWords.joined(causes, "and");
         double fuel = cloth.fuelPercent();
         if (fuel > 0) {
-            return "Flame can run over it: " + Words.number(fuel) + " % of its mass burns readily."
+            return "Flame can run over it: " + Words.number(fuel) + " % of its mass "
+                    + FireReasons.burnsOrMay(cloth) + " readily."
                     + (make.isEmpty() ? "" : " It is " + make + ".") + SLOWER;
         }
         return "Its fibres do not burn readily" + FibreWords.charring(cloth.blend()) + ". But it is " + make

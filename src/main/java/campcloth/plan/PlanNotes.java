@@ -40,7 +40,10 @@ final class PlanNotes {
                         : "Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after"
                                 + " fitting.");
         notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, a scrap of"
-                + " about 30 x 40 cm for the facing, matching thread, iron and pressing cloth.");
+                + " about 30 x 40 cm for the facing, matching thread"
+                + (order.cloth().finish().filter(Finish::closesPores).isPresent()
+                        ? "."
+                        : ", iron and pressing cloth."));
         notes.addAll(ofTheGarments(pieces));
         return notes;
     }

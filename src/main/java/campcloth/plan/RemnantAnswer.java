@@ -60,8 +60,8 @@ final class RemnantAnswer {
 
     /** What the layout leaves of the remnant. */
     private static String left(double leftCm) {
-        return "; " + Words.fixed(Math.max(0, leftCm), 1) + " cm are left for squaring the cut ends"
-                + (leftCm < CuttingOrder.SQUARING_CM ? ", which is little." : ".");
+        return "; " + Words.fixed(Math.max(0, leftCm), 1) + " cm are left over"
+                + (leftCm < CuttingOrder.SQUARING_CM ? ", which is little for squaring the cut ends." : ".");
     }
 
     /** The gentlest changes first, of each kind the least one that does. */

@@ -4,6 +4,7 @@ import campcloth.advice.Adviser;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
 import campcloth.cloth.Wear;
+import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.Seasons;
@@ -50,9 +51,19 @@ class AdviceController {
         Event event = event(request);
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
-        Wear wear = Refused.within("garment", () -> design.wear(garment.touchesSkin(), garment.measurements()));
-        Ranking ranking = adviser.rank(new Question(event, wear, candidates.of(request.cloths())));
+        Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
+        Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
+        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
         return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
+    }
+
+    private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
+        return Refused.within("garment", () -> design.wear(onSkin, garment.measurements()));
+    }
+
+    /** Whether people wear more than one layer: where warm underwear is presumed, too. */
+    private static boolean isCold(Event event) {
+        return event.spells().stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C);
     }
 
     private Event event(AdviceRequest request) {
@@ -80,8 +91,12 @@ class AdviceController {
                     + event.season().name().toLowerCase(Locale.ROOT)
                     + " here were taken, not a forecast. Give the real weather when it is known.");
         }
-        if (garment.nextToSkin() == null) {
-            presumed.add("Nobody said whether it touches the skin: it was judged as if it does.");
+        if (garment.touchesSkin().isEmpty()) {
+            presumed.add(
+                    isCold(event)
+                            ? "Nobody said whether it touches the skin: in such cold it was presumed over a shirt, at the fire"
+                                    + " it was judged as if it touches the skin."
+                            : "Nobody said whether it touches the skin: it was judged as if it does.");
         }
         presumed.addAll(design.assumptions(garment.measurements()));
         presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));

@@ -64,7 +64,10 @@ class LabelController {
     private static ProblemDetail problem(LabelReading.NotRead notRead) {
         FieldError error = new FieldError("text", notRead.because() + "; " + notRead.remedy());
         ProblemDetail problem = Problems.fields(
-                HttpStatus.UNPROCESSABLE_CONTENT, "label-not-read", "The label cannot be read safely", List.of(error));
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                "label-not-read",
+                "The label cannot be read without guessing",
+                List.of(error));
         problem.setProperty("from", notRead.from());
         problem.setProperty("to", notRead.to());
         problem.setProperty("place", notRead.place());

@@ -72,7 +72,7 @@ final class Unreadable {
         if (Collection.class.isAssignableFrom(type)) {
             return "list";
         }
-        return type == String.class ? "text" : "object of the form expected";
+        return type == String.class ? "text" : "thing of the form expected";
     }
 
     private static String path(JacksonException json) {

@@ -66,6 +66,12 @@ class AdviserTest {
                             .anySatisfy(w -> assertThat(w.text()).contains("No synthetic fibres"));
                 });
         assertThat(ranked)
+                .filteredOn(j -> j.candidate().cloth().blend().percentOf("other") > 0
+                        || j.candidate().cloth().blend().percentOf("unknown") > 0
+                        || j.candidate().cloth().blend().percentOf("polyester") > 0)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(j -> assertThat(j.verdict()).as(j.candidate().id()).isEqualTo(Verdict.RULED_OUT));
+        assertThat(ranked)
                 .filteredOn(j -> j.candidate().cloth().blend().meltablePercent() == 0)
                 .filteredOn(j -> j.verdict() != Verdict.RULED_OUT)
                 .hasSizeGreaterThan(60);

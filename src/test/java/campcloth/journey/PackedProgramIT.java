@@ -48,13 +48,18 @@ class PackedProgramIT {
         Path cloths = catalogue.resolve("cloths.csv");
         List<String> lines = new ArrayList<>(Files.readAllLines(cloths));
         int last = lines.size() - 1;
-        lines.set(last, lines.get(last).replaceFirst(",PLAIN,|,RAISED,", ",FLUFFY,"));
+        lines.set(
+                last,
+                lines.get(last)
+                        .replaceFirst(
+                                ",(PLAIN|RAISED),(NONE|WASHED|PRESHRUNK|BRUSHED|FULLED|COATED|WAXED|CALENDERED|MERCERISED),",
+                                ",FLUFFY,$2,"));
         Files.write(cloths, lines);
         try (PackedProgram program =
                 PackedProgram.start(folder.resolve("data"), Map.of("CAMPCLOTH_CATALOGUE_DIR", catalogue.toString()))) {
             assertThat(program.waitFor()).isNotZero();
             assertThat(program.printed())
-                    .contains("cloths.csv line " + lines.size())
+                    .contains("cloths.csv line " + lines.size() + ", surface:")
                     .contains("FLUFFY")
                     .contains("write one of")
                     .doesNotContain("\tat ");
