@@ -42,7 +42,7 @@ class ReadmeTest {
             JsonNode answered = JSON.readTree(post(calls.group(1), calls.group(2)));
             assertThat(withoutId(answered)).as(calls.group(1)).isEqualTo(withoutId(printed));
         }
-        assertThat(paths).containsExactly("/api/advice", "/api/cutting-plans");
+        assertThat(paths).containsExactly("/api/labels", "/api/advice", "/api/cutting-plans");
     }
 
     @Test
