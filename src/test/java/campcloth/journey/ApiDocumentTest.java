@@ -58,7 +58,8 @@ class ApiDocumentTest {
                         "/api/advice",
                         "/api/cutting-plans",
                         "/api/cutting-plans/{id}",
-                        "/api/cutting-plans/{id}/layout.svg")
+                        "/api/cutting-plans/{id}/layout.svg",
+                        "/api/fire")
                 .allMatch(path -> path.startsWith("/api/"));
     }
 

@@ -38,5 +38,11 @@ final class Bodies {
 
     static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
 
+    static final String FIRE = """
+            {"blend": [{"fibre": "polyester", "percent": 65}, {"fibre": "cotton", "percent": 35}], "weightGsm": 120,
+             "surface": "PLAIN", "fit": "LOOSE", "layer": "OUTER", "role": "SEATED", "distanceM": 2.0, "fireKw": 100,
+             "weave": "PLAIN", "finish": "NONE"}
+            """;
+
     private Bodies() {}
 }

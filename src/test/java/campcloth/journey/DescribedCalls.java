@@ -27,7 +27,8 @@ final class DescribedCalls {
             "Cloth", List.of("\"flax\"", "\"moonlight\""),
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
-            "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""));
+            "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
+            "FireRequest", List.of("\"cotton\"", "\"moonlight\""));
 
     private final String address;
     private final DescribedApi api;

@@ -35,7 +35,8 @@ class HostileInputTest {
             "/api/cloths", Bodies.CLOTH,
             "/api/events", Bodies.EVENT,
             "/api/advice", Bodies.ADVICE,
-            "/api/cutting-plans", Bodies.CUTTING_PLAN);
+            "/api/cutting-plans", Bodies.CUTTING_PLAN,
+            "/api/fire", Bodies.FIRE);
 
     private final HttpClient http = HttpClient.newHttpClient();
 
