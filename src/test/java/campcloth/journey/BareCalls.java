@@ -11,26 +11,26 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** JSON posted to one address of the running service. */
-final class BareCalls {
+public final class BareCalls {
 
     private static final JsonMapper JSON = new JsonMapper();
 
     private final HttpClient http = HttpClient.newHttpClient();
     private final URI address;
 
-    BareCalls(int port, String path) {
+    public BareCalls(int port, String path) {
         this.address = URI.create("http://127.0.0.1:" + port + path);
     }
 
     /** What is answered to a body that can be used. */
-    JsonNode answer(String body) {
+    public JsonNode answer(String body) {
         HttpResponse<String> response = post(body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
         return JSON.readTree(response.body());
     }
 
     /** The message of a refusal that names a field starting with those words. */
-    String refused(String body, int status, String field) {
+    public String refused(String body, int status, String field) {
         HttpResponse<String> response = post(body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(status);
         JsonNode error = JSON.readTree(response.body()).path("errors").path(0);
@@ -39,7 +39,7 @@ final class BareCalls {
         return error.path("message").asString();
     }
 
-    HttpResponse<String> post(String body) {
+    public HttpResponse<String> post(String body) {
         HttpRequest request = HttpRequest.newBuilder(address)
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body))

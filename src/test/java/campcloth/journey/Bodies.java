@@ -44,5 +44,14 @@ final class Bodies {
              "weave": "PLAIN", "finish": "NONE"}
             """;
 
+    static final String LAYOUT = """
+            {"widthCm": 140, "pieces": [
+              {"name": "front", "outlineCm": [[0, 0], [70, 0], [70, 95], [0, 95]], "count": 2, "turnable": true,
+               "mirrorable": false},
+              {"name": "gore", "outlineCm": [[0, 0], [30, 0], [15, 60]], "count": 4, "turnable": true,
+               "mirrorable": false}],
+             "seconds": 0.05, "gapCm": 0, "seed": 7}
+            """;
+
     private Bodies() {}
 }

@@ -28,7 +28,8 @@ final class DescribedCalls {
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
             "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
-            "FireRequest", List.of("\"cotton\"", "\"moonlight\""));
+            "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
+            "LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31"));
 
     private final String address;
     private final DescribedApi api;

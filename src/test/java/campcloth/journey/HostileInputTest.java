@@ -36,7 +36,8 @@ class HostileInputTest {
             "/api/events", Bodies.EVENT,
             "/api/advice", Bodies.ADVICE,
             "/api/cutting-plans", Bodies.CUTTING_PLAN,
-            "/api/fire", Bodies.FIRE);
+            "/api/fire", Bodies.FIRE,
+            "/api/layouts", Bodies.LAYOUT);
 
     private final HttpClient http = HttpClient.newHttpClient();
 
