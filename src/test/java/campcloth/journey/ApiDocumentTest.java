@@ -60,7 +60,8 @@ class ApiDocumentTest {
                         "/api/cutting-plans/{id}",
                         "/api/cutting-plans/{id}/layout.svg",
                         "/api/fire",
-                        "/api/layouts")
+                        "/api/layouts",
+                        "/api/comfort")
                 .allMatch(path -> path.startsWith("/api/"));
     }
 

@@ -53,5 +53,10 @@ final class Bodies {
              "seconds": 0.05, "gapCm": 0, "seed": 7}
             """;
 
+    static final String COMFORT = """
+            {"airC": 2, "radiantC": 3, "windMs": 2, "humidityPercent": 70, "met": 2.0, "clo": 2.0, "walkingMs": 0.5,
+             "airPermeability": 100, "pmvAirSpeedMs": 0.2}
+            """;
+
     private Bodies() {}
 }

@@ -37,7 +37,8 @@ class HostileInputTest {
             "/api/advice", Bodies.ADVICE,
             "/api/cutting-plans", Bodies.CUTTING_PLAN,
             "/api/fire", Bodies.FIRE,
-            "/api/layouts", Bodies.LAYOUT);
+            "/api/layouts", Bodies.LAYOUT,
+            "/api/comfort", Bodies.COMFORT);
 
     private final HttpClient http = HttpClient.newHttpClient();
 
