@@ -14,6 +14,7 @@ import campcloth.comfort.model.ResultantInsulation;
 import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.WindChill;
 import campcloth.comfort.model.Worn;
+import campcloth.figure.Range;
 import campcloth.figure.Words;
 import java.util.Optional;
 import java.util.function.Function;
@@ -21,11 +22,19 @@ import java.util.function.Function;
 /**
  * The models by themselves, each with its own standard's reading of the case and nothing of ours in between: no sun, no fire, no
  * wardrobe. The two-node body stands for an hour in ordinary permeable clothing. Where a model does not hold there is no number.
+ *
+ * <p>The two-node model is used for radiant temperatures of 0..60 degrees Celsius (its published rows have 10..45) and as long as
+ * skin and core stay at 20..40 and 35..40 degrees: what a body does that has grown colder or hotter, it does not tell (project
+ * choice).
  */
 public final class BareModels {
 
     private static final int MINUTES = 60;
     private static final String WIND_AND_WALKING = "wind and walking, ISO 11079:2007";
+    private static final Range PERMEABILITY = new Range("air permeability", 1, 1000, "l/(m2 s)");
+    private static final Range RADIANT = new Range("mean radiant temperature", 0, 60, "degrees Celsius");
+    private static final Range SKIN = new Range("skin temperature after an hour", 20, 40, "degrees Celsius");
+    private static final Range CORE = new Range("core temperature after an hour", 35, 40, "degrees Celsius");
 
     private BareModels() {}
 
@@ -53,17 +62,25 @@ public final class BareModels {
     }
 
     /** The two-node body after an hour. */
-    private record Hour(TwoNode model, Body body) {}
+    private record Hour(TwoNode model, Body body) {
+
+        /** Where skin or core came to what the model does not tell of. */
+        Optional<OutOfRange> outside() {
+            return passed(TwoNode.MODEL, CORE, body.coreC()).or(() -> passed(TwoNode.MODEL, SKIN, body.skinC()));
+        }
+    }
 
     private static Function<Function<Hour, Double>, Reading> hour(BareCase given, Air air) {
         Worn worn = Worn.ordinary(given.clo());
-        Optional<OutOfRange> outside = TwoNode.outside(air, given.met(), worn);
-        if (outside.isPresent()) {
-            return reading -> outside.get();
+        Optional<OutOfRange> unfit =
+                TwoNode.outside(air, given.met(), worn).or(() -> passed(TwoNode.MODEL, RADIANT, given.radiantC()));
+        if (unfit.isPresent()) {
+            return reading -> unfit.get();
         }
         TwoNode model = new TwoNode(air, given.met(), worn, false);
         Hour after = new Hour(model, model.after(MINUTES));
-        return reading -> Reading.exact(reading.apply(after));
+        Optional<OutOfRange> unlike = after.outside();
+        return reading -> unlike.isPresent() ? unlike.get() : Reading.exact(reading.apply(after));
     }
 
     /** What ISO 11079 makes of a case. */
@@ -88,16 +105,21 @@ public final class BareModels {
 
     private static Reading resultantClo(BareCase given, Motion motion) {
         double permeability = given.airPermeability();
-        if (ResultantInsulation.limited(permeability) != permeability) {
-            return new OutOfRange(
-                    WIND_AND_WALKING,
-                    "air permeability is " + Words.number(permeability) + " l/(m2 s), the model holds from 1 to 1000");
-        }
-        return Motion.outside(given.windMs())
+        return passed(WIND_AND_WALKING, PERMEABILITY, permeability)
+                .or(() -> Motion.outside(given.windMs()))
                 .<Reading>map(outside -> outside)
                 .orElseGet(() ->
                         Reading.exact(ResultantInsulation.m2KW(given.clo() * Worn.M2KW_PER_CLO, motion, permeability)
                                 / Worn.M2KW_PER_CLO));
+    }
+
+    private static Optional<OutOfRange> passed(String model, Range range, double actual) {
+        return range.contains(actual)
+                ? Optional.empty()
+                : Optional.of(new OutOfRange(
+                        model,
+                        range.field() + " is " + Words.number(actual) + " " + range.unit() + ", the model holds from "
+                                + Words.number(range.least()) + " to " + Words.number(range.most())));
     }
 
     private static Reading onwards(Reading reading, Function<Double, Double> next) {

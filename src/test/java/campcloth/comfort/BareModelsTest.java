@@ -1,5 +1,6 @@
 package campcloth.comfort;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.Optional;
@@ -20,6 +21,23 @@ class BareModelsTest {
                     .as("seed %d, case %d: %s", SEED, i, given)
                     .doesNotThrowAnyException();
         }
+    }
+
+    @Test
+    void noNumberIsGivenForABodyThatTheModelDoesNotTellOf() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        int told = 0;
+        for (int i = 0; i < 5000; i++) {
+            BareCase given = drawn(random, false);
+            BareReadings readings = BareModels.of(given);
+            if (readings.coreC() instanceof Reading.Value core) {
+                assertThat(core.value())
+                        .as("seed %d, case %d: %s", SEED, i, given)
+                        .isBetween(35.0, 40.0);
+                told++;
+            }
+        }
+        assertThat(told).isGreaterThan(50);
     }
 
     private static BareCase drawn(SplittableRandom random, boolean whole) {

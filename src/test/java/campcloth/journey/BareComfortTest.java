@@ -64,6 +64,16 @@ class BareComfortTest {
     }
 
     @Test
+    void anotherProgramForTheTwoNodeBodyAgrees() throws Exception {
+        for (Row row : rows("agreement/two-node.csv")) {
+            JsonNode answer = comfort.answer(body(row).toString());
+            is(answer, "coreC", row.number("coreC"), 0.1, row);
+            is(answer, "skinC", row.number("skinC"), 0.1, row);
+            is(answer, "wettedness", row.number("wettedness"), 0.02, row);
+        }
+    }
+
+    @Test
     void theRequiredInsulationPublishedIsMet() throws Exception {
         for (Row row : rows("published/ireq.csv")) {
             JsonNode answer = comfort.answer(cold(row, 2).toString());
@@ -105,10 +115,10 @@ class BareComfortTest {
 
     @Test
     void whatNobodySaidIsTakenAsTheDescriptionSays() {
-        String short5 = "{\"airC\": 5, \"windMs\": 2, \"humidityPercent\": 70, \"met\": 2, \"clo\": 1.5";
-        ObjectNode bare = (ObjectNode) comfort.answer(short5 + "}");
+        String said = "{\"airC\": 5, \"windMs\": 2, \"humidityPercent\": 70, \"met\": 2, \"clo\": 1.5";
+        ObjectNode bare = (ObjectNode) comfort.answer(said + "}");
         ObjectNode told = (ObjectNode) comfort.answer(
-                short5 + ", \"radiantC\": 5, \"airPermeability\": 50, \"walkingMs\": 0, \"pmvAirSpeedMs\": 2}");
+                said + ", \"radiantC\": 5, \"airPermeability\": 50, \"walkingMs\": 0, \"pmvAirSpeedMs\": 2}");
         assertThat(bare.path("presumed").toString())
                 .contains("radiant", "walking", "permeability", "PMV", "10 m height");
         assertThat(told.path("presumed").size())
@@ -122,6 +132,9 @@ class BareComfortTest {
     @CsvSource({
         "'\"airC\": 2', '\"airC\": 12', 'ireqNeutralClo ireqMinimalClo exposureLimitHours windChillC', IREQ",
         "'\"airC\": 2', '\"airC\": -3', 'setC skinC coreC wettedness heatIndexC', two-node",
+        "'\"radiantC\": 3', '\"radiantC\": 70', 'setC skinC coreC wettedness', radiant",
+        "'\"clo\": 2.0', '\"clo\": 0', 'setC skinC coreC wettedness', skin temperature",
+        "'\"airC\": 2, \"radiantC\": 3', '\"airC\": 45, \"radiantC\": 45', 'setC skinC coreC', core temperature",
         "'\"pmvAirSpeedMs\": 0.2', '\"pmvAirSpeedMs\": 1.5', 'pmv ppdPercent', PMV",
         "'\"windMs\": 2', '\"windMs\": 20', 'resultantClo exposureLimitHours ireqNeutralClo setC', IREQ",
         "'\"windMs\": 2', '\"windMs\": 1', 'windChillC', wind chill",
