@@ -25,9 +25,11 @@ enum ApiProblems {
     OTHER_MEDIA_TYPE("415", "The body is of another media type than asked for"),
     REFUSED("422", "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
-    DATABASE_AWAY("503", "The database does not answer; nothing was lost");
+    DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
+    BUSY("503", "As many layouts are being searched as there are processors; try again later");
 
     private static final String RESPONSES = "#/components/responses/";
+    private static final String LAYOUTS = "/api/layouts";
     private static final List<String> KEPT = List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice");
 
     private final String status;
@@ -69,6 +71,7 @@ enum ApiProblems {
             case TOO_LARGE, OTHER_MEDIA_TYPE -> body;
             case REFUSED -> body || query || change;
             case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
+            case BUSY -> path.equals(LAYOUTS);
         });
     }
 
@@ -86,11 +89,11 @@ enum ApiProblems {
 
     private ApiResponse response() {
         MediaType media = new MediaType().schema(new Schema<>().$ref("Problem"));
-        ApiExamples.read("problem-" + status).ifPresent(media::setExample);
+        ApiExamples.read("problem-" + variant()).ifPresent(media::setExample);
         ApiResponse response = new ApiResponse()
                 .description(description)
                 .content(new Content().addMediaType("application/problem+json", media));
-        if (this == DATABASE_AWAY) {
+        if (this == DATABASE_AWAY || this == BUSY) {
             response.addHeaderObject(
                     HttpHeaders.RETRY_AFTER,
                     new Header().description("seconds to wait").schema(new IntegerSchema()));
@@ -99,6 +102,10 @@ enum ApiProblems {
     }
 
     private String key() {
-        return "Problem" + status;
+        return "Problem" + variant();
+    }
+
+    private String variant() {
+        return this == BUSY ? status + "-busy" : status;
     }
 }

@@ -72,6 +72,17 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
+    ResponseEntity<ProblemDetail> busy(Busy busy) {
+        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.problem(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "busy",
+                        "Too many layouts at once",
+                        String.valueOf(busy.getMessage())));
+    }
+
+    @ExceptionHandler
     ProblemDetail unforeseen(Exception unforeseen) {
         LOG.error("Unforeseen failure", unforeseen);
         return Problems.problem(

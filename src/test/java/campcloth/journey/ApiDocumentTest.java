@@ -58,7 +58,10 @@ class ApiDocumentTest {
                         "/api/advice",
                         "/api/cutting-plans",
                         "/api/cutting-plans/{id}",
-                        "/api/cutting-plans/{id}/layout.svg")
+                        "/api/cutting-plans/{id}/layout.svg",
+                        "/api/fire",
+                        "/api/layouts",
+                        "/api/comfort")
                 .allMatch(path -> path.startsWith("/api/"));
     }
 
@@ -196,6 +199,16 @@ class ApiDocumentTest {
         assertThat(asking)
                 .contains("/api/cloths", "/api/events", "/api/advice", "/api/cutting-plans/{id}/layout.svg")
                 .doesNotContain("/api/fibres", "/api/sources", "/api/labels", "/api/designs");
+    }
+
+    @Test
+    void whereLayoutsAreSearchedTheirLimitIsDescribed() {
+        JsonNode busy = api.resolved(
+                api.operation("post", "/api/layouts").says().path("responses").path("503"));
+        JsonNode content = busy.at("/content/application~1problem+json");
+        assertThat(busy.path("headers").has("Retry-After")).isTrue();
+        assertThat(content.at("/example/type").asString()).isEqualTo("urn:campcloth:problem:busy");
+        assertThat(api.misfits(content.path("schema"), content.path("example"))).isEmpty();
     }
 
     @Test

@@ -38,5 +38,25 @@ final class Bodies {
 
     static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
 
+    static final String FIRE = """
+            {"blend": [{"fibre": "polyester", "percent": 65}, {"fibre": "cotton", "percent": 35}], "weightGsm": 120,
+             "surface": "PLAIN", "fit": "LOOSE", "layer": "OUTER", "role": "SEATED", "distanceM": 2.0, "fireKw": 100,
+             "weave": "PLAIN", "finish": "NONE"}
+            """;
+
+    static final String LAYOUT = """
+            {"widthCm": 140, "pieces": [
+              {"name": "front", "outlineCm": [[0, 0], [70, 0], [70, 95], [0, 95]], "count": 2, "turnable": true,
+               "mirrorable": false},
+              {"name": "gore", "outlineCm": [[0, 0], [30, 0], [15, 60]], "count": 4, "turnable": true,
+               "mirrorable": false}],
+             "seconds": 0.05, "gapCm": 0, "seed": 7}
+            """;
+
+    static final String COMFORT = """
+            {"airC": 2, "radiantC": 3, "windMs": 2, "humidityPercent": 70, "met": 2.0, "clo": 2.0, "walkingMs": 0.5,
+             "airPermeability": 100, "pmvAirSpeedMs": 0.2}
+            """;
+
     private Bodies() {}
 }

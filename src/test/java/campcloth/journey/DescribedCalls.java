@@ -27,7 +27,10 @@ final class DescribedCalls {
             "Cloth", List.of("\"flax\"", "\"moonlight\""),
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
-            "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""));
+            "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
+            "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
+            "LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31"),
+            "ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101"));
 
     private final String address;
     private final DescribedApi api;

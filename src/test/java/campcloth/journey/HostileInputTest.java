@@ -35,7 +35,10 @@ class HostileInputTest {
             "/api/cloths", Bodies.CLOTH,
             "/api/events", Bodies.EVENT,
             "/api/advice", Bodies.ADVICE,
-            "/api/cutting-plans", Bodies.CUTTING_PLAN);
+            "/api/cutting-plans", Bodies.CUTTING_PLAN,
+            "/api/fire", Bodies.FIRE,
+            "/api/layouts", Bodies.LAYOUT,
+            "/api/comfort", Bodies.COMFORT);
 
     private final HttpClient http = HttpClient.newHttpClient();
 
