@@ -37,11 +37,13 @@ class CuttingPlanController {
     private final CuttingPlanner planner;
     private final Plans plans;
     private final ClothsToCut cloths;
+    private final LayoutGate gate;
 
-    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths) {
+    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate) {
         this.planner = planner;
         this.plans = plans;
         this.cloths = cloths;
+        this.gate = gate;
     }
 
     @PostMapping
@@ -58,7 +60,7 @@ class CuttingPlanController {
                 request.remnant(),
                 request.fold() == null ? Fold.ANY : request.fold(),
                 request.shopStepCm() == null ? CuttingOrder.USUAL_STEP_CM : request.shopStepCm());
-        KeptPlan kept = plans.add(planner.plan(order));
+        KeptPlan kept = plans.add(gate.through(() -> planner.plan(order)));
         return ResponseEntity.created(URI.create("/api/cutting-plans/" + kept.id()))
                 .body(CuttingPlanAnswer.of(kept));
     }
