@@ -60,7 +60,7 @@ class KilledApplicationIT {
     void aKillWhileTheDatabaseIsMadeLeavesAFolderThatStarts() throws Exception {
         try (ChildProcess application = ChildProcess.start(folder.data(), "wait")) {
             application.await("Creating the database in");
-            Thread.sleep(200);
+            awaitSomethingUnfinished(application);
             application.kill();
         }
         assertThat(folder.cluster()).doesNotExist();
@@ -74,7 +74,7 @@ class KilledApplicationIT {
     void aKillWhileTheProgramsAreUnpackedLeavesAFolderThatStarts() throws Exception {
         try (ChildProcess application = ChildProcess.start(folder.data(), "wait")) {
             application.await("Unpacking PostgreSQL");
-            Thread.sleep(200);
+            awaitSomethingUnfinished(application);
             application.kill();
         }
         assertThat(folder.programs()).doesNotExist();
@@ -96,6 +96,23 @@ class KilledApplicationIT {
                 .last()
                 .asString()
                 .endsWith("database system is shut down");
+    }
+
+    /** Until the folder that is being made is there and holds something, so that the kill meets the work half done. */
+    private void awaitSomethingUnfinished(ChildProcess application) throws Exception {
+        boolean begun = false;
+        while (!begun) {
+            assertThat(application.process().waitFor(2, TimeUnit.MILLISECONDS))
+                    .as("the child ended by itself")
+                    .isFalse();
+            begun = new DataFolder(folder.data())
+                    .matching("*unfinished*").stream().anyMatch(KilledApplicationIT::holdsSomething);
+        }
+    }
+
+    private static boolean holdsSomething(Path unfinished) {
+        String[] names = unfinished.toFile().list();
+        return names != null && names.length > 0;
     }
 
     private void everyRowIsThereUpTo(long acknowledged) throws Exception {

@@ -9,7 +9,10 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 
-/** What a child process runs: {@code READY} with the port, then {@code WROTE} for every row that was committed. */
+/**
+ * What a child process runs: {@code READY} with the port, then {@code WROTE} for every row that was committed; or nothing more, for
+ * it waits until the test ends it.
+ */
 final class ServingMain {
 
     private ServingMain() {}
