@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param role what the wearer does there
  * @param distanceM from the fire's centre, m; empty where nobody said: rules then hold as if it were nothing, the hazard is graded as
- *     near as the role by its meaning allows (passing at 3 m, seated at 1.5 m, cooking, tending and carrying at the flame)
+ *     near (passing and seated at 1.5 m, cooking, tending and carrying at the flame)
  * @param fireKw heat release, kW; empty where nobody said
  */
 public record OpenFire(FireRole role, Optional<Double> distanceM, Optional<Double> fireKw) {

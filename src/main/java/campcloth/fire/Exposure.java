@@ -29,8 +29,10 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
     public static final double RING_M = 1;
 
     private static final double NEAR_M = 3;
-    private static final double PASSING_PRESUMED_M = 3;
-    private static final double SEATED_PRESUMED_M = 1.5;
+
+    /** Where people sit at the nearest, m; who passes at a distance nobody told may pass as near. */
+    private static final double NEAREST_SEAT_M = 1.5;
+
     private static final double LONG_STAY_KW_M2 = 1.6;
     private static final double SHORT_STAY_KW_M2 = 4;
     private static final double UNBEARABLE_KW_M2 = 10;
@@ -59,12 +61,18 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return fireKw.orElse(PRESUMED_KW);
     }
 
+    /** Distance from the fire's centre, or the one presumed for the role, m: an unknown distance is a near one. */
+    public double distanceOrPresumedM() {
+        return distanceM.orElse(handsAtTheFire(role) ? RING_M : NEAREST_SEAT_M);
+    }
+
     /** Whether the wearer stands so near that the point source does not hold and flames may reach. */
     public boolean inNearField() {
-        return role != FireRole.NONE
-                && distanceM
-                        .map(m -> m < PointSource.nearFieldM(fireKwOrPresumed()))
-                        .orElse(roleClass() == ExposureClass.CONTACT);
+        if (role == FireRole.NONE) {
+            return false;
+        }
+        boolean presumedAtTheFlame = distanceM.isEmpty() && roleClass() == ExposureClass.CONTACT;
+        return presumedAtTheFlame || distanceOrPresumedM() < PointSource.nearFieldM(fireKwOrPresumed());
     }
 
     /** Radiant flux to show, kW/m2, radiative fraction 0.30; empty in the near field, without a distance or without a role. */
@@ -110,7 +118,7 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
     }
 
     private ExposureClass distanceClass() {
-        double metres = distanceM.orElse(NEAR_M);
+        double metres = distanceOrPresumedM();
         if (metres < RING_M) {
             return ExposureClass.CONTACT;
         }
@@ -134,13 +142,7 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         if (role == FireRole.NONE) {
             return 0;
         }
-        double metres = distanceM.orElse(
-                switch (roleClass()) {
-                    case SPARKS -> PASSING_PRESUMED_M;
-                    case RADIANT -> SEATED_PRESUMED_M;
-                    default -> RING_M;
-                });
-        return PointSource.fluxKwM2(PointSource.GRADING_FRACTION, fireKwOrPresumed(), metres);
+        return PointSource.fluxKwM2(PointSource.GRADING_FRACTION, fireKwOrPresumed(), distanceOrPresumedM());
     }
 
     private static ExposureClass worse(ExposureClass one, ExposureClass other) {

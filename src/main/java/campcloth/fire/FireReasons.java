@@ -145,7 +145,10 @@ final class FireReasons {
     static String place(Exposure exposure) {
         String where = exposure.distanceM()
                 .map(m -> Words.number(m) + " m from its centre")
-                .orElse("at an unknown distance, presumed near");
+                .orElseGet(() -> Exposure.handsAtTheFire(exposure.role())
+                        ? "at an unknown distance, presumed at the flame"
+                        : "at an unknown distance, presumed " + Words.number(exposure.distanceOrPresumedM())
+                                + " m from its centre");
         String size = exposure.fireKw()
                 .map(kw -> "a fire of " + Words.number(kw) + " kW")
                 .orElse("a fire of unknown size, presumed " + Words.number(Exposure.PRESUMED_KW) + " kW");

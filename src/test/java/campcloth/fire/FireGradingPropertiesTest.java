@@ -48,6 +48,17 @@ class FireGradingPropertiesTest {
         });
     }
 
+    /** From where people sit at the nearest; beyond 300 kW nobody stays there, and that is never presumed. */
+    @Test
+    void aDistanceThatNobodyToldIsNeverGradedLowerThanOneThatIsTold() {
+        always(1414, draw -> {
+            FireRole role = draw.roleAtFire();
+            Optional<Double> fireKw = Optional.of(draw.between(5, 300));
+            Exposure told = new Exposure(role, Optional.of(draw.between(1.5, 20)), fireKw);
+            neverLower(draw.cloth(), told, new Exposure(role, Optional.empty(), fireKw));
+        });
+    }
+
     @Test
     void largerFireIsNeverGradedLower() {
         always(303, draw -> {
