@@ -1,0 +1,28 @@
+package campcloth.cloth;
+
+import campcloth.figure.Refused;
+import java.util.List;
+
+/**
+ * All that is worn or sewn in besides the cloth of the garment in question, as far as somebody said.
+ *
+ * @param parts its parts, at most 20; empty where nobody said anything
+ */
+public record Outfit(List<OutfitPart> parts) {
+
+    public static final int MOST_PARTS = 20;
+
+    /** Nobody said what else is worn. */
+    public static final Outfit UNTOLD = new Outfit(List.of());
+
+    public Outfit {
+        if (parts.size() > MOST_PARTS) {
+            throw Refused.of("outfit", "has " + parts.size() + " parts", "give at most 20");
+        }
+        parts = List.copyOf(parts);
+    }
+
+    public boolean has(OutfitPart.Kind kind) {
+        return parts.stream().anyMatch(part -> part.kind() == kind);
+    }
+}
