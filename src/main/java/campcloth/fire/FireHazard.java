@@ -17,7 +17,9 @@ import java.util.Optional;
  * @param reach what of the fire reaches the wearer
  * @param meltablePercent share that melts or must be presumed to, film or wax included
  * @param fluxKwM2 radiant flux, kW/m2; empty in the near field, without a distance, without a fire
- * @param standBackM distance to keep from the fire's centre, m: an estimate for a steady fire, see {@link FireGrading}
+ * @param standBack distance to keep, and what sets it: an estimate for a steady fire
+ * @param heat what steady radiant heat does there
+ * @param threats each way in which the fire threatens the cloth there; none without a fire
  * @param reasons why
  */
 public record FireHazard(
@@ -31,10 +33,18 @@ public record FireHazard(
         ExposureClass reach,
         double meltablePercent,
         Optional<Double> fluxKwM2,
-        double standBackM,
+        StandBack standBack,
+        HeatOnCloth heat,
+        List<FireThreat> threats,
         List<FireReason> reasons) {
 
     public FireHazard {
+        threats = List.copyOf(threats);
         reasons = List.copyOf(reasons);
+    }
+
+    /** Distance to keep from the fire's centre, m. */
+    public double standBackM() {
+        return standBack.metres();
     }
 }
