@@ -51,7 +51,10 @@ final class FireThreats {
                 + Words.fixed(strong.fluxKwM2(), 2) + " kW/m2 there. The cloth warms to "
                 + span(usual.after1MinC(), strong.after1MinC()) + " degrees Celsius in a minute and settles at "
                 + span(usual.steadyC(), strong.steadyC()) + ".";
-        return warms + " " + heat.softening().map(s -> softens(s, strong)).orElse("Nothing in it softens.");
+        String skin = strong.skinHurtsAfterS()
+                .map(s -> " Bare skin can hurt after " + Words.fixed(s, 0) + " s.")
+                .orElse("");
+        return warms + " " + heat.softening().map(s -> softens(s, strong)).orElse("Nothing in it softens.") + skin;
     }
 
     private static String softens(Softening softening, RadiantWarming strong) {

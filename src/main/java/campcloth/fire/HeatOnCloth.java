@@ -37,22 +37,28 @@ public record HeatOnCloth(
         Optional<RadiantWarming> usual = exposure.fluxKwM2().map(flux -> RadiantWarming.of(cloth, flux));
         Optional<RadiantWarming> strong = exposure.strongFluxKwM2().map(flux -> RadiantWarming.of(cloth, flux));
         Optional<Softening> softening = Softening.of(cloth);
-        List<String> notes =
-                usual.map(warming -> limits(warming, softening)).orElseGet(() -> List.of(absent(exposure)));
+        List<String> notes = new ArrayList<>();
+        if (strong.isEmpty()) {
+            notes.add(absent(exposure));
+        } else {
+            notes.add(STEADY);
+            neverSoftens(strong.get(), softening).ifPresent(notes::add);
+            outsideTheTable(usual).or(() -> outsideTheTable(strong)).ifPresent(notes::add);
+        }
         return new HeatOnCloth(usual, strong, softening, notes);
     }
 
-    private static List<String> limits(RadiantWarming usual, Optional<Softening> softening) {
-        List<String> notes = new ArrayList<>(List.of(STEADY));
-        if (usual.softensAfterS().isEmpty() && softening.isPresent()) {
-            notes.add("At that heat it never comes to "
-                    + Words.fixed(softening.get().clothC(), 0) + " degrees Celsius, where its "
-                    + softening.get().part() + " softens.");
-        }
-        if (usual.skinHurtsAfterS().isEmpty()) {
-            notes.add("The table of times until bare skin hurts holds from 1 to 12 kW/m2: none is given outside it.");
-        }
-        return notes;
+    private static Optional<String> neverSoftens(RadiantWarming strong, Optional<Softening> softening) {
+        return softening
+                .filter(s -> strong.softensAfterS().isEmpty())
+                .map(s -> "At that heat it never comes to " + Words.number(s.clothC()) + " degrees Celsius, where its "
+                        + s.part() + " softens.");
+    }
+
+    private static Optional<String> outsideTheTable(Optional<RadiantWarming> warming) {
+        return warming.filter(w -> w.skinHurtsAfterS().isEmpty())
+                .map(w -> Words.fixed(w.fluxKwM2(), 2) + " kW/m2 lies outside the table for bare skin, which goes from"
+                        + " 1 to 12: no time until it hurts is given.");
     }
 
     private static String absent(Exposure exposure) {

@@ -30,9 +30,9 @@ public record StandBack(double metres, Limit limit, String because) {
     /** Kept below softening: project choice. */
     private static final double MARGIN_K = 20;
 
-    private static final String STRONG =
-            " The fire is counted as radiating " + Words.number(PointSource.GRADING_FRACTION) + " of its heat, where "
-                    + Words.number(PointSource.NOMINAL_FRACTION) + " is usual; more margin is not in it.";
+    private static final String STRONG = "the fire is counted as radiating "
+            + Words.number(PointSource.GRADING_FRACTION) + " of its heat, where "
+            + Words.number(PointSource.NOMINAL_FRACTION) + " is usual.";
 
     private static final String STEADY = " A gust, a flare-up or an ember reaches farther.";
 
@@ -68,12 +68,12 @@ public record StandBack(double metres, Limit limit, String because) {
 
     private static String longStay() {
         return "Farther off a steady fire sends less than " + Words.number(LONG_STAY_KW_M2)
-                + " kW/m2, about what ordinary clothing bears for a long stay." + STRONG + STEADY;
+                + " kW/m2, about what ordinary clothing bears for a long stay. Its margin: " + STRONG + STEADY;
     }
 
     private static String softens(Softening softening) {
         return "Farther off steady heat leaves the cloth " + Words.number(MARGIN_K) + " degrees or more below the "
                 + Words.number(softening.clothC()) + " degrees Celsius where its " + softening.part() + " softens."
-                + STRONG + STEADY;
+                + " Its margin: those degrees, and " + STRONG + STEADY;
     }
 }
