@@ -13,8 +13,8 @@ import java.util.Optional;
  * organisations keep between fire ring and people), under 3 m radiant heat (project choice), in the near field of
  * {@link PointSource} contact. By flux, with radiative fraction 0.40: under 1.6 kW/m2 sparks (about the limit for long work in
  * ordinary clothing: 1.5 kW/m2, report of the Dutch institute for physical safety, 2016), under 4 radiant heat (bare skin hurts
- * in 18 s), under 10 contact (hurts in 5 s), from 10 on unbearable; the last only where both distance and size were stated:
- * nobody stays there, so it is never presumed.
+ * in 18 s), under 10 contact (hurts in 5 s), from 10 on unbearable; the last only where both distance and size or kind were
+ * stated: nobody stays there, so it is never presumed.
  *
  * @param role what the wearer does there; {@link FireRole#NONE} is no exposure whatever the distance
  * @param distanceM from the fire's centre, m; empty where nobody said: then presumed near for the role
