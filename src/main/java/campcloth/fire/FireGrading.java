@@ -21,22 +21,16 @@ public final class FireGrading {
         double melt = melt(cloth);
         int reach = exposure.reach().ordinal();
         double intensity = exposure.intensity();
-        HeatOnCloth heat = HeatOnCloth.of(cloth, exposure);
         return new FireHazard(
+                cloth,
+                exposure,
                 spread,
                 melt,
                 HazardMatrix.hazard(reach, intensity, spread, melt),
                 HazardMatrix.hazard(reach, intensity, spread, 0),
                 HazardMatrix.hazard(reach, intensity, 0, melt),
                 FireGrade.ofLevel(HazardMatrix.level(reach, spread, melt)),
-                meltWarning(exposure.reach(), melt),
-                exposure.reach(),
-                cloth.meltablePercent(),
-                exposure.fluxKwM2(),
-                StandBack.of(cloth, exposure.fireKwOrPresumed()),
-                heat,
-                FireThreats.of(cloth, exposure, heat),
-                FireReasons.of(cloth, exposure, melt));
+                meltWarning(exposure.reach(), melt));
     }
 
     private static double spread(WornCloth cloth) {
