@@ -36,7 +36,9 @@ final class Unreadable {
             return "has characters that cannot be kept; leave out control characters and broken ones";
         }
         if (json instanceof InvalidFormatException format && namesAPerformance(format)) {
-            return "'" + shortened(String.valueOf(format.getValue())) + "' is not a role at a fire; say it in use, as "
+            return "'" + shortened(String.valueOf(format.getValue()))
+                    + "' is not a role at a fire; say it in use (of the request or of its"
+                    + " garment), as "
                     + ClothingUse.FIRE_PERFORMANCE + " or " + ClothingUse.PYROTECHNICS
                     + ": the answer then tells whom to ask. Roles are " + Arrays.toString(FireRole.values());
         }
