@@ -48,6 +48,7 @@ class AdviceController {
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
+        ClothingUse.mustBeOrdinary("garment.use", request.garment().use());
         Event event = event(request);
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));

@@ -23,7 +23,10 @@ enum ApiProblems {
     STALE("412", "It was changed since the version that If-Match names; nothing was written"),
     TOO_LARGE("413", "The body is over 1 MiB"),
     OTHER_MEDIA_TYPE("415", "The body is of another media type than asked for"),
-    REFUSED("422", "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy"),
+    REFUSED(
+            "422",
+            "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy. Clothing"
+                    + " that is outside what we advise on is told its boundary, whom to ask, and cautions"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
     BUSY("503", "As many layouts are being searched as there are processors; try again later");

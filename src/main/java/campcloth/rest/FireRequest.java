@@ -67,7 +67,14 @@ record FireRequest(
         Weave weave,
 
         @Schema(description = "NONE where it is left out; COATED and WAXED count as melting") @Nullable
-        Finish finish) {
+        Finish finish,
+
+        @Schema(
+                description =
+                        "ORDINARY where it is left out; the others are outside what we advise on and get no grade, only"
+                                + " whom to ask")
+        @Nullable
+        ClothingUse use) {
 
     /** The cloth as it is worn; refuses unknown fibres and figures out of range. */
     WornCloth cloth(Fibres fibres) {

@@ -21,7 +21,14 @@ record GarmentBody(
         Boolean nextToSkin,
 
         @Schema(description = "measurements in cm by key", example = "{\"chestCm\": 98}") @Nullable @Size(max = 40)
-        Map<String, @NotNull Double> wearer) {
+        Map<String, @NotNull Double> wearer,
+
+        @Schema(
+                description =
+                        "ORDINARY where it is left out; the others are outside what we advise on and get no grade, only"
+                                + " whom to ask")
+        @Nullable
+        ClothingUse use) {
 
     Optional<Boolean> touchesSkin() {
         return Optional.ofNullable(nextToSkin);

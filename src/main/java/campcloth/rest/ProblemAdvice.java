@@ -40,6 +40,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
+    ProblemDetail outside(Outside outside) {
+        return Problems.outside(outside.field(), outside.boundary());
+    }
+
+    @ExceptionHandler
     ProblemDetail missing(Missing missing) {
         return Problems.problem(HttpStatus.NOT_FOUND, "not-found", "Not found", String.valueOf(missing.getMessage()));
     }

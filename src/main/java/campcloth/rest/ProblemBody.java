@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.fire.Boundary;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,4 +26,17 @@ record ProblemBody(
         String instance,
 
         @Schema(description = "what is wrong with which field") @Nullable
-        List<FieldError> errors) {}
+        List<FieldError> errors,
+
+        @Schema(
+                description =
+                        "which kind of clothing is outside what we advise on; with the type urn:campcloth:problem:outside")
+        @Nullable
+        Boundary boundary,
+
+        @Schema(description = "whom to ask instead, beside a boundary", example = "[\"a licensed pyrotechnician\"]")
+        @Nullable
+        List<String> ask,
+
+        @Schema(description = "deference and first aid, beside a boundary") @Nullable
+        List<String> cautions) {}

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.fire.Boundary;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +36,17 @@ final class Problems {
                 : errors.get(0).field() + ": " + errors.get(0).message();
         ProblemDetail problem = problem(status, type, title, detail);
         problem.setProperty("errors", errors);
+        return problem;
+    }
+
+    /** No grade, but whom to ask. */
+    static ProblemDetail outside(String field, Boundary boundary) {
+        ProblemDetail problem =
+                problem(HttpStatus.UNPROCESSABLE_CONTENT, "outside", "Outside what we advise on", boundary.because());
+        problem.setProperty("errors", List.of(new FieldError(field, "names " + boundary + "; ask those named in ask")));
+        problem.setProperty("boundary", boundary);
+        problem.setProperty("ask", boundary.ask());
+        problem.setProperty("cautions", boundary.cautions());
         return problem;
     }
 }

@@ -1,7 +1,9 @@
 package campcloth.rest;
 
+import campcloth.event.FireRole;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Locale;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.exc.InputCoercionException;
@@ -33,6 +35,13 @@ final class Unreadable {
         if (json instanceof InvalidFormatException format && format.getTargetType() == String.class) {
             return "has characters that cannot be kept; leave out control characters and broken ones";
         }
+        if (json instanceof InvalidFormatException format && namesAPerformance(format)) {
+            return "'" + shortened(String.valueOf(format.getValue()))
+                    + "' is not a role at a fire; say it in use (of the request or of its"
+                    + " garment), as "
+                    + ClothingUse.FIRE_PERFORMANCE + " or " + ClothingUse.PYROTECHNICS
+                    + ": the answer then tells whom to ask. Roles are " + Arrays.toString(FireRole.values());
+        }
         if (json instanceof InvalidFormatException format) {
             return "'" + shortened(String.valueOf(format.getValue())) + "' is not a " + wanted(format.getTargetType());
         }
@@ -51,6 +60,11 @@ final class Unreadable {
                     + stream.getLocation().getColumnNr();
         }
         return "cannot be read";
+    }
+
+    private static boolean namesAPerformance(InvalidFormatException format) {
+        String written = String.valueOf(format.getValue()).toUpperCase(Locale.ROOT);
+        return format.getTargetType() == FireRole.class && (written.contains("PERFORM") || written.contains("PYRO"));
     }
 
     static String wanted(Class<?> type) {

@@ -28,7 +28,9 @@ final class Camp {
     /** A knee-length tunic on the skin, with nothing over it. */
     static final Wear TUNIC = new Wear(true, Layer.OUTER, Fit.LOOSE, false, 65, 1.7);
 
-    static final Adviser ADVISER = new Adviser(new FireAdvice(new FireRules(CATALOGUE.fibres())));
+    static final FireAdvice FIRE = new FireAdvice(new FireRules(CATALOGUE.fibres()));
+
+    static final Adviser ADVISER = new Adviser(FIRE);
 
     static final Spell SUMMER_NOON = new Spell("noon", 5, 27, 50, 1.5, Sun.FULL, Activity.WALKING, Optional.empty());
 
@@ -65,7 +67,11 @@ final class Camp {
         List<Candidate> all = CATALOGUE.cloths().entrySet().stream()
                 .map(e -> new Candidate(e.getKey(), e.getValue()))
                 .toList();
-        return ADVISER.rank(new Question(event, TUNIC, all)).judged();
+        return ranked(event, all);
+    }
+
+    static List<Judged> ranked(Event event, List<Candidate> candidates) {
+        return ADVISER.rank(new Question(event, TUNIC, candidates)).judged();
     }
 
     static Judged judged(Cloth cloth, Event event) {

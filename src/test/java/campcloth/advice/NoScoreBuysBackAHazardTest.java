@@ -2,22 +2,20 @@ package campcloth.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import campcloth.event.Activity;
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
+import campcloth.cloth.Property;
 import campcloth.event.Event;
-import campcloth.event.FireRole;
-import campcloth.event.OpenFire;
 import campcloth.event.SafetyRule;
-import campcloth.event.SafetyRule.Authority;
-import campcloth.event.Season;
-import campcloth.event.Spell;
-import campcloth.event.Sun;
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
+import campcloth.fire.FireJudgement;
+import campcloth.fire.FireJudgement.Gate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.SplittableRandom;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** What must hold at every event: generated events and rules over the whole catalogue. */
@@ -26,12 +24,21 @@ class NoScoreBuysBackAHazardTest {
     private static final long SEED = 20_26;
     private static final int EVENTS = 60;
 
-    private final SplittableRandom random = new SplittableRandom(SEED);
+    /** With the cloths of the catalogue more than 100 000 cases. */
+    private static final int MANY_EVENTS = 400;
+
+    private static final List<Property> COMFORT = List.of(
+            Property.AIR_PERMEABILITY_MM_S,
+            Property.VAPOUR_RESISTANCE_M2PA_W,
+            Property.FIBRE_DIAMETER_UM,
+            Property.FIBRE_DIAMETER_CV_PERCENT);
+
+    private final RandomEvents random = new RandomEvents(SEED);
 
     @Test
     void verdictsComeBeforeScoresAndAllCriteriaAreThereWithinTheirRange() {
         for (int i = 0; i < EVENTS; i++) {
-            Event event = event(rules(random.nextInt(3)));
+            Event event = random.event();
             List<Judged> ranked = Camp.ranked(event);
             assertThat(ranked.stream().map(Judged::verdict))
                     .as("seed %d, event %d: %s", SEED, i, event)
@@ -46,11 +53,54 @@ class NoScoreBuysBackAHazardTest {
     }
 
     @Test
+    @DisplayName(
+            "9 No score elsewhere lifts a cloth out of RULED_OUT: not even figures of comfort that are as good as can be")
+    void noFlatteryLiftsAClothOutOfBeingRuledOut() {
+        int cases = 0;
+        for (int i = 0; i < MANY_EVENTS; i++) {
+            Event event = random.event();
+            List<Candidate> flattered = Camp.CATALOGUE.cloths().entrySet().stream()
+                    .map(e -> new Candidate(e.getKey(), flattered(e.getValue())))
+                    .toList();
+            for (Judged judged : Camp.ranked(event, flattered)) {
+                Cloth plainly = Estimates.complete(
+                        Camp.CATALOGUE.cloth(judged.candidate().id()));
+                FireJudgement fire = Camp.FIRE.judge(plainly, Camp.TUNIC, event);
+                assertThat(fire.gate() == Gate.RULED_OUT)
+                        .as("seed %d, event %d, %s", SEED, i, judged.candidate().id())
+                        .isEqualTo(judged.verdict() == Verdict.RULED_OUT);
+                cases++;
+            }
+        }
+        assertThat(cases).isGreaterThan(100_000);
+    }
+
+    /** The same cloth with other figures of comfort: any that can be. */
+    private Cloth flattered(Cloth cloth) {
+        Map<Property, Figure> figures = new HashMap<>(cloth.figures());
+        for (Property property : COMFORT) {
+            double value =
+                    random.between(property.range().least(), property.range().most());
+            figures.put(property, new Figure(value, value, value, Basis.MEASURED, "drawn"));
+        }
+        return new Cloth(
+                cloth.name(),
+                cloth.blend(),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.nap(),
+                cloth.stretch(),
+                figures,
+                cloth.note());
+    }
+
+    @Test
     void noRuleEverImprovesAVerdict() {
         for (int i = 0; i < EVENTS; i++) {
-            List<SafetyRule> rules = new ArrayList<>(rules(random.nextInt(3)));
-            Event before = event(rules);
-            rules.addAll(rules(1));
+            List<SafetyRule> rules = new ArrayList<>(random.rules());
+            Event before = random.event(rules);
+            rules.addAll(random.rules(1));
             Event after = new Event(before.name(), before.season(), before.spells(), rules);
             Map<String, Verdict> without = verdicts(before);
             Map<String, Verdict> with = verdicts(after);
@@ -81,50 +131,5 @@ class NoScoreBuysBackAHazardTest {
         Map<String, Verdict> verdicts = new HashMap<>();
         Camp.ranked(event).forEach(j -> verdicts.put(j.candidate().id(), j.verdict()));
         return verdicts;
-    }
-
-    private Event event(List<SafetyRule> rules) {
-        List<Spell> spells = new ArrayList<>();
-        int count = 1 + random.nextInt(4);
-        for (int i = 0; i < count; i++) {
-            spells.add(new Spell(
-                    "spell " + i,
-                    random.nextDouble(0.5, 9),
-                    random.nextDouble(-25, 40),
-                    random.nextDouble(5, 100),
-                    random.nextDouble(0, 14),
-                    any(Sun.values()),
-                    any(Activity.values()),
-                    random.nextBoolean() ? Optional.empty() : Optional.of(fire())));
-        }
-        return new Event("Wendlow river camp", any(Season.values()), spells, rules);
-    }
-
-    private OpenFire fire() {
-        return new OpenFire(
-                any(FireRole.values()),
-                random.nextInt(4) == 0 ? Optional.empty() : Optional.of(random.nextDouble(0.3, 8)),
-                random.nextBoolean() ? Optional.empty() : Optional.of(random.nextDouble(5, 500)));
-    }
-
-    private List<SafetyRule> rules(int count) {
-        List<SafetyRule> rules = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            rules.add(new SafetyRule(
-                    any(Authority.values()),
-                    "rule " + i,
-                    random.nextBoolean() ? Optional.of(random.nextDouble(0, 100)) : Optional.empty(),
-                    random.nextInt(3) == 0
-                            ? Set.of(any(new String[] {"polyester", "cotton", "acrylic", "wool"}))
-                            : Set.of(),
-                    random.nextInt(3) == 0 ? Optional.of(random.nextDouble(0, 500)) : Optional.empty(),
-                    random.nextInt(5) == 0,
-                    random.nextBoolean() ? Optional.of(random.nextDouble(0, 6)) : Optional.empty()));
-        }
-        return rules;
-    }
-
-    private <T> T any(T[] values) {
-        return values[random.nextInt(values.length)];
     }
 }

@@ -7,6 +7,7 @@ import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
+import campcloth.event.SafetyRule;
 import campcloth.fibre.Blend;
 import java.util.List;
 import java.util.Map;
@@ -151,6 +152,18 @@ final class Draw {
 
     Exposure exposure() {
         return new Exposure(role(), perhapsDistanceM(), perhapsFireKw());
+    }
+
+    Exposure exposureAtFire() {
+        return new Exposure(roleAtFire(), perhapsDistanceM(), perhapsFireKw());
+    }
+
+    /** One rule of those that can be checked on a cloth. */
+    List<SafetyRule> rules() {
+        Optional<Double> within = coin() ? Optional.of(distanceM()) : Optional.empty();
+        return coin()
+                ? List.of(FireFixtures.mostMeltable(percent(), within))
+                : List.of(FireFixtures.forbidden(one(List.of("polyester", "nylon", "cotton"))));
     }
 
     OpenFire fire() {

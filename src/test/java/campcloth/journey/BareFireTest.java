@@ -114,7 +114,13 @@ class BareFireTest {
         JsonNode none = fire.answer(COTTON.formatted("6").replace("SEATED", "NONE"));
         assertThat(none.path("hazard").asDouble()).isZero();
         assertThat(none.path("warnings").size()).isZero();
-        assertThat(none.path("cautions").toString()).contains("Any clothing can burn");
+        assertThat(none.path("cautions").toString())
+                .contains("Any clothing can burn")
+                .doesNotContain("stop, drop");
+        assertThat(fire.answer(COTTON.formatted("60").replace("SEATED", "PASSING"))
+                        .path("cautions")
+                        .toString())
+                .contains("stop, drop, cover and roll", "emergency number");
     }
 
     @ParameterizedTest

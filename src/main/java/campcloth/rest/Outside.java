@@ -1,0 +1,26 @@
+package campcloth.rest;
+
+import campcloth.fire.Boundary;
+
+/** Asked for clothing that is outside what is advised on. */
+final class Outside extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String field;
+    private final Boundary boundary;
+
+    Outside(String field, Boundary boundary) {
+        super(boundary.because());
+        this.field = field;
+        this.boundary = boundary;
+    }
+
+    String field() {
+        return field;
+    }
+
+    Boundary boundary() {
+        return boundary;
+    }
+}
