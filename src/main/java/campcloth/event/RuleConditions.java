@@ -1,8 +1,10 @@
 package campcloth.event;
 
 import campcloth.figure.Range;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What a rule asks of the clothing and of its wearer. What is empty asks nothing; all that is given must be kept to.
@@ -47,8 +49,8 @@ public record RuleConditions(
         requiredTreatment.ifPresent(text -> WrittenText.check("requiredTreatment", text, LONGEST_TEXT));
         requiredCertificate.ifPresent(text -> WrittenText.check("requiredCertificate", text, LONGEST_TEXT));
         askAbout.ifPresent(text -> WrittenText.check("askAbout", text, LONGEST_TEXT));
-        forbiddenFibres = Set.copyOf(forbiddenFibres);
-        allowedFibres = Set.copyOf(allowedFibres);
+        forbiddenFibres = Collections.unmodifiableSet(new TreeSet<>(forbiddenFibres));
+        allowedFibres = Collections.unmodifiableSet(new TreeSet<>(allowedFibres));
     }
 
     /** The conditions that can be checked on a cloth alone. */

@@ -2,8 +2,10 @@ package campcloth.event;
 
 import campcloth.figure.Range;
 import campcloth.figure.Refused;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Where and for whom a rule holds.
@@ -23,7 +25,7 @@ public record RuleReach(Optional<Double> withinM, Set<FireRole> roles) {
         if (roles.contains(FireRole.NONE)) {
             throw Refused.of("roles", "has NONE, which is no place at a fire", "leave roles out for a rule for all");
         }
-        roles = Set.copyOf(roles);
+        roles = Collections.unmodifiableSet(new TreeSet<>(roles));
     }
 
     /** Whether it holds for what is done at a fire. */

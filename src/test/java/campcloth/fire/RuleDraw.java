@@ -85,13 +85,15 @@ final class RuleDraw {
             case 0 -> draft.mostMeltable(rule.conditions().maxMeltablePercent().orElse(100.0) * part());
             case 1 -> draft.forbidding(with(rule.conditions().forbiddenFibres()));
             case 2 -> draft.allowingOnly(fewer(rule.conditions().allowedFibres()));
-            case 3 -> draft.leastWeight(rule.conditions().minWeightGsm().orElse(0.0) + draw.between(0, 300));
+            case 3 -> draft.leastWeight(
+                    Math.min(2000, rule.conditions().minWeightGsm().orElse(0.0) + draw.between(0, 300)));
             case 4 -> draft.plainSurface();
             case 5 -> draft.closeFit();
             case 6 -> draft.keepAtLeast(rule.conditions().keepAtLeastM().orElse(0.0) + draw.between(0.1, 5));
             case 7 -> draft.treatment("a treatment that lasts");
             case 8 -> draft.certificate("a report");
-            case 9 -> draft.within(rule.reach().withinM().filter(m -> draw.coin()).map(m -> m + draw.between(0, 5)));
+            case 9 ->
+                draft.within(rule.reach().withinM().filter(m -> draw.coin()).map(m -> m + draw.between(0, 5)));
             default -> draft.roles(more(rule.reach().roles()));
         };
         return made.rule();
@@ -102,7 +104,7 @@ final class RuleDraw {
         if (draw.coin()) {
             rule = rule.within(Optional.of(draw.distanceM()));
         }
-        return seldom() ? rule.roles(Set.of(draw.roleAtFire(), FireRole.CARRYING)) : rule;
+        return seldom() ? rule.roles(new TreeSet<>(List.of(draw.roleAtFire(), FireRole.CARRYING))) : rule;
     }
 
     private RuleDraft toBeChecked(RuleDraft drawn) {
@@ -152,7 +154,7 @@ final class RuleDraw {
     }
 
     private boolean seldom() {
-        return draw.coin() && draw.coin();
+        return draw.between(0, 4) < 1;
     }
 
     private double part() {
