@@ -2,6 +2,7 @@ package campcloth.event;
 
 import campcloth.figure.Refused;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An event: when it is, what happens there, which rules hold.
@@ -11,8 +12,15 @@ import java.util.List;
  * @param spells its spells of weather and activity, 1 to 24
  * @param rules the rules on file, may be none: that is not permission
  * @param spellsPresumed whether nobody gave the spells: they are those usual for the season
+ * @param dates its days; empty where nobody said
  */
-public record Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules, boolean spellsPresumed) {
+public record Event(
+        String name,
+        Season season,
+        List<Spell> spells,
+        List<SafetyRule> rules,
+        boolean spellsPresumed,
+        Optional<EventDates> dates) {
 
     public static final int MOST_SPELLS = 24;
     public static final int MOST_RULES = 100;
@@ -32,8 +40,18 @@ public record Event(String name, Season season, List<Spell> spells, List<SafetyR
         rules = List.copyOf(rules);
     }
 
-    /** An event whose spells somebody gave. */
+    /** An event at an untold time. */
+    public Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules, boolean spellsPresumed) {
+        this(name, season, spells, rules, spellsPresumed, Optional.empty());
+    }
+
+    /** An event whose spells somebody gave, at an untold time. */
     public Event(String name, Season season, List<Spell> spells, List<SafetyRule> rules) {
         this(name, season, spells, rules, false);
+    }
+
+    /** The same event under other rules. */
+    public Event withRules(List<SafetyRule> others) {
+        return new Event(name, season, spells, others, spellsPresumed, dates);
     }
 }

@@ -15,6 +15,16 @@ public interface Events {
     /** Removes an event if it still has the version expected. */
     Change remove(String id, long expectedVersion);
 
+    /** The rules as they stood at a version of the event; empty where there is no such event or version. */
+    Optional<KeptRules> rulesAt(String id, long version);
+
+    /**
+     * The versions of an event's rules; empty where there is no such event.
+     *
+     * @param most how many versions to list at most
+     */
+    Optional<RulesHistory> rulesHistory(String id, int most);
+
     /** How a change went. */
     sealed interface Change {
         /** Done; the event as it stands now (as it last stood where it was removed). */

@@ -1,7 +1,5 @@
 package campcloth.event;
 
-import campcloth.figure.Range;
-import campcloth.figure.Refused;
 import java.util.Optional;
 import java.util.Set;
 
@@ -10,34 +8,34 @@ import java.util.Set;
  *
  * @param authority whose rule it is
  * @param statement its words
- * @param maxMeltablePercent greatest share of fibre that melts, percent of mass
- * @param forbiddenFibres keys of fibres that may not be in the cloth at all
- * @param minWeightGsm least mass per area, g/m2
- * @param plainSurfaceOnly whether raised surfaces are forbidden
- * @param withinM distance from a fire within which the rule holds, m; empty: everywhere
+ * @param conditions what it asks; may be nothing that could be named: then only a person can judge it
+ * @param reach where and for whom it holds
+ * @param provenance where it stands and for how long
  */
 public record SafetyRule(
-        Authority authority,
-        String statement,
-        Optional<Double> maxMeltablePercent,
-        Set<String> forbiddenFibres,
-        Optional<Double> minWeightGsm,
-        boolean plainSurfaceOnly,
-        Optional<Double> withinM) {
+        Authority authority, String statement, RuleConditions conditions, RuleReach reach, Provenance provenance) {
 
     private static final int LONGEST_STATEMENT = 1000;
-    private static final Range MELTABLE = new Range("maxMeltablePercent", 0, 100, "%");
-    private static final Range WEIGHT = new Range("minWeightGsm", 0, 2000, "g/m2");
-    private static final Range WITHIN = new Range("withinM", 0, 1000, "m");
 
     public SafetyRule {
-        if (statement.isBlank() || statement.length() > LONGEST_STATEMENT) {
-            throw Refused.of("statement", "has " + statement.length() + " characters", "give 1 to 1000 characters");
-        }
-        maxMeltablePercent.ifPresent(MELTABLE::check);
-        minWeightGsm.ifPresent(WEIGHT::check);
-        withinM.ifPresent(WITHIN::check);
-        forbiddenFibres = Set.copyOf(forbiddenFibres);
+        WrittenText.check("statement", statement, LONGEST_STATEMENT);
+    }
+
+    /** A rule about cloth, from nobody knows which document. */
+    public SafetyRule(
+            Authority authority,
+            String statement,
+            Optional<Double> maxMeltablePercent,
+            Set<String> forbiddenFibres,
+            Optional<Double> minWeightGsm,
+            boolean plainSurfaceOnly,
+            Optional<Double> withinM) {
+        this(
+                authority,
+                statement,
+                RuleConditions.ofCloth(maxMeltablePercent, forbiddenFibres, minWeightGsm, plainSurfaceOnly),
+                new RuleReach(withinM, Set.of()),
+                Provenance.UNTOLD);
     }
 
     /** Whose rule it is. */
@@ -45,13 +43,5 @@ public record SafetyRule(
         EVENT,
         VENUE,
         LOCAL_LAW
-    }
-
-    /** Whether anything in it can be checked on a cloth; if not, only a person can judge it. */
-    public boolean canBeChecked() {
-        return maxMeltablePercent.isPresent()
-                || !forbiddenFibres.isEmpty()
-                || minWeightGsm.isPresent()
-                || plainSurfaceOnly;
     }
 }

@@ -37,8 +37,9 @@ public final class FireAdvice {
         List<SpellHazard> spells = spells(cloth, event);
         List<OpenFire> fires =
                 event.spells().stream().flatMap(s -> s.fireInUse().stream()).toList();
-        List<RuleOutcome> outcomes =
-                event.rules().stream().map(r -> rules.check(r, cloth, fires)).toList();
+        List<RuleOutcome> outcomes = event.rules().stream()
+                .map(r -> rules.check(r, cloth, fires, event.dates()))
+                .toList();
         ExposureClass reach = spells.stream()
                 .map(s -> s.hazard().reach())
                 .max(Comparator.naturalOrder())
@@ -114,8 +115,7 @@ public final class FireAdvice {
     }
 
     private static void ofRule(RuleOutcome outcome, List<FireWarning> warnings) {
-        String text = "Rule of the " + FireCautions.words(outcome.authority()) + ": \"" + outcome.statement() + "\" "
-                + outcome.because();
+        String text = outcome.quoted() + " " + outcome.because();
         switch (outcome.outcome()) {
             case PASSED -> {}
             case NOT_IN_REACH -> warnings.add(new FireWarning(Code.RULE, Severity.NOTE, text));

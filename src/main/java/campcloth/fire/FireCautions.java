@@ -3,10 +3,7 @@ package campcloth.fire;
 import campcloth.event.SafetyRule;
 import campcloth.event.SafetyRule.Authority;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The sentences about fire that hold for every cloth, in one place: every answer that speaks of fire carries those that apply. */
 public final class FireCautions {
@@ -78,21 +75,13 @@ public final class FireCautions {
      */
     public static List<String> forReach(ExposureClass reach, List<SafetyRule> rules) {
         List<String> cautions = new ArrayList<>(List.of(RULES_WIN));
-        noneOnFile(rules).ifPresent(cautions::add);
+        MissingRules.sentence(rules).ifPresent(cautions::add);
         cautions.addAll(List.of(FIRE_BAN, NO_TEST));
         if (reach != ExposureClass.NONE) {
             cautions.addAll(List.of(AT_THE_FIRE, THREAD_AND_TRIMS, FUEL_ON_CLOTH, FIRST_AID, MEDICAL_HELP));
         }
         cautions.add(OUTSIDE);
         return List.copyOf(cautions);
-    }
-
-    private static Optional<String> noneOnFile(List<SafetyRule> rules) {
-        String missing = Arrays.stream(Authority.values())
-                .filter(authority -> rules.stream().noneMatch(rule -> rule.authority() == authority))
-                .map(FireCautions::words)
-                .collect(Collectors.joining(", "));
-        return missing.isEmpty() ? Optional.empty() : Optional.of("Rules of: " + missing + ": none on file: ask.");
     }
 
     static String words(Authority authority) {

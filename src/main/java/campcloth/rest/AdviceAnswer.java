@@ -9,12 +9,15 @@ import campcloth.advice.Warning;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
+import campcloth.event.Provenance;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.figure.Basis;
 import campcloth.fire.RuleOutcome;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The cloths ranked, with what the ranking rests on. */
@@ -29,7 +32,16 @@ record AdviceAnswer(
         @Schema(description = "what each spell asks of the clothing")
         List<SpellBody> spells,
 
-        List<String> cautions) {
+        List<String> cautions,
+
+        @Schema(description = "where the rules of the event differ, and what stands")
+        List<RulesBody.ConflictBody> ruleConflicts,
+
+        @Schema(
+                description =
+                        "version of the event on file that was judged; null where the event came with the question")
+        @Nullable
+        Long eventVersion) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -108,10 +120,25 @@ record AdviceAnswer(
 
     /** What a rule says of a cloth. */
     @Schema(name = "AppliedRule")
-    record RuleBody(Authority authority, RuleOutcome.Outcome outcome, String statement, String because) {
+    record RuleBody(
+            Authority authority,
+            RuleOutcome.Outcome outcome,
+            String statement,
+            String because,
+            @Nullable String source,
+            @Nullable String issuedOn,
+            @Nullable String edition) {
 
         static RuleBody of(RuleOutcome outcome) {
-            return new RuleBody(outcome.authority(), outcome.outcome(), outcome.statement(), outcome.because());
+            Provenance from = outcome.provenance();
+            return new RuleBody(
+                    outcome.authority(),
+                    outcome.outcome(),
+                    outcome.statement(),
+                    outcome.because(),
+                    from.source().orElse(null),
+                    from.issuedOn().map(LocalDate::toString).orElse(null),
+                    from.edition().orElse(null));
         }
     }
 
@@ -155,7 +182,12 @@ record AdviceAnswer(
         }
     }
 
-    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
+    static AdviceAnswer of(
+            Ranking ranking,
+            List<String> presumed,
+            int limit,
+            List<RulesBody.ConflictBody> ruleConflicts,
+            Optional<Long> eventVersion) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
@@ -168,7 +200,9 @@ record AdviceAnswer(
                         ranking.count(Verdict.RULED_OUT)),
                 presumed,
                 ranking.needs().stream().map(SpellBody::of).toList(),
-                ranking.cautions());
+                ranking.cautions(),
+                ruleConflicts,
+                eventVersion.orElse(null));
     }
 
     /** What is presumed to be worn besides, as a sentence. */

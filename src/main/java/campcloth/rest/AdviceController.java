@@ -7,6 +7,7 @@ import campcloth.cloth.Wear;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
 import campcloth.event.Events;
+import campcloth.event.KeptEvent;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
@@ -18,6 +19,7 @@ import jakarta.validation.Valid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
@@ -49,13 +51,19 @@ class AdviceController {
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
         ClothingUse.mustBeOrdinary("garment.use", request.garment().use());
-        Event event = event(request);
+        Judged judged = event(request);
+        Event event = judged.event();
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
         Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
         Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
         Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
-        return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
+        return AdviceAnswer.of(
+                ranking,
+                presumed(garment, design, event, ranking),
+                request.answers(),
+                RulesBody.ConflictBody.of(event.rules(), fibres),
+                judged.version());
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
@@ -67,7 +75,10 @@ class AdviceController {
         return event.spells().stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C);
     }
 
-    private Event event(AdviceRequest request) {
+    /** The event that is judged, with its version where it is one on file. */
+    private record Judged(Event event, Optional<Long> version) {}
+
+    private Judged event(AdviceRequest request) {
         EventBody inline = request.event();
         String id = request.eventId();
         if ((inline == null) == (id == null)) {
@@ -77,12 +88,11 @@ class AdviceController {
                     "give either event or eventId; a season alone is enough: {\"season\": \"SUMMER\"}");
         }
         if (inline != null) {
-            return Refused.within("event", () -> inline.event(seasons, fibres));
+            return new Judged(Refused.within("event", () -> inline.event(seasons, fibres)), Optional.empty());
         }
         String wanted = String.valueOf(id);
-        return events.byId(wanted)
-                .orElseThrow(() -> new Missing("event", wanted))
-                .event();
+        KeptEvent kept = EventController.kept(events, wanted);
+        return new Judged(kept.event(), Optional.of(kept.version()));
     }
 
     private static List<String> presumed(GarmentBody garment, Design design, Event event, Ranking ranking) {

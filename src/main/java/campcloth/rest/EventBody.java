@@ -2,12 +2,12 @@ package campcloth.rest;
 
 import campcloth.event.Activity;
 import campcloth.event.Event;
+import campcloth.event.EventDates;
 import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.event.KeptEvent;
 import campcloth.event.OpenFire;
 import campcloth.event.SafetyRule;
-import campcloth.event.SafetyRule.Authority;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.event.Spell;
@@ -18,10 +18,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +45,17 @@ record EventBody(
         List<@NotNull @Valid RuleBody> rules,
 
         @Schema(description = "whether the spells are those usual for the season because nobody gave them") @Nullable
-        Boolean spellsPresumed) {
+        Boolean spellsPresumed,
+
+        @Schema(example = "2027-07-16", format = "date", description = "its first day") @Nullable
+        String startsOn,
+
+        @Schema(
+                example = "2027-07-18",
+                format = "date",
+                description = "its last day; the first one where it is left out")
+        @Nullable
+        String endsOn) {
 
     /** A spell of weather and activity. */
     @Schema(name = "Spell")
@@ -123,53 +133,6 @@ record EventBody(
         }
     }
 
-    /** A rule about clothing. What it leaves out does not restrict; with nothing to check it is only shown to ask about. */
-    @Schema(name = "Rule")
-    record RuleBody(
-            @NotNull Authority authority,
-
-            @Schema(example = "No more than a third synthetic within three metres of open fire")
-            @NotNull
-            @Size(min = 1, max = 1000)
-            String statement,
-
-            @Schema(example = "33") @Nullable Double maxMeltablePercent,
-            @Nullable @Size(max = 60) List<@NotNull String> forbiddenFibres,
-            @Nullable Double minWeightGsm,
-            @Nullable Boolean plainSurfaceOnly,
-
-            @Schema(example = "3.0", description = "distance from a fire within which it holds; everywhere if left out")
-            @Nullable
-            Double withinM) {
-
-        static RuleBody of(SafetyRule rule) {
-            return new RuleBody(
-                    rule.authority(),
-                    rule.statement(),
-                    rule.maxMeltablePercent().orElse(null),
-                    rule.forbiddenFibres().stream().sorted().toList(),
-                    rule.minWeightGsm().orElse(null),
-                    rule.plainSurfaceOnly(),
-                    rule.withinM().orElse(null));
-        }
-
-        SafetyRule rule(Fibres fibres) {
-            List<String> written = forbiddenFibres == null ? List.of() : forbiddenFibres;
-            Set<String> forbidden = Set.copyOf(each(
-                    "forbiddenFibres",
-                    written.size(),
-                    i -> fibres.require(written.get(i)).key()));
-            return new SafetyRule(
-                    authority,
-                    statement,
-                    Optional.ofNullable(maxMeltablePercent),
-                    forbidden,
-                    Optional.ofNullable(minWeightGsm),
-                    plainSurfaceOnly != null && plainSurfaceOnly,
-                    Optional.ofNullable(withinM));
-        }
-    }
-
     static EventBody of(KeptEvent kept) {
         return of(kept.id(), kept.event());
     }
@@ -181,7 +144,9 @@ record EventBody(
                 event.season(),
                 event.spells().stream().map(SpellBody::of).toList(),
                 event.rules().stream().map(RuleBody::of).toList(),
-                event.spellsPresumed());
+                event.spellsPresumed(),
+                event.dates().map(days -> days.startsOn().toString()).orElse(null),
+                event.dates().map(days -> days.endsOn().toString()).orElse(null));
     }
 
     /** Refuses a body that carries the id of another event than the address. */
@@ -196,14 +161,21 @@ record EventBody(
         List<Spell> known = given.isEmpty()
                 ? seasons.spells(season)
                 : each("spells", given.size(), i -> given.get(i).spell(i));
-        List<SafetyRule> onFile = rules == null
-                ? List.of()
-                : each("rules", rules.size(), i -> rules.get(i).rule(fibres));
+        List<SafetyRule> onFile = RuleBody.rules(rules, fibres);
         boolean presumed = given.isEmpty() || Boolean.TRUE.equals(spellsPresumed);
-        return new Event(name == null ? "" : name, season, known, onFile, presumed);
+        return new Event(name == null ? "" : name, season, known, onFile, presumed, dates());
     }
 
-    private static <T> List<T> each(String field, int count, IntFunction<T> part) {
+    private Optional<EventDates> dates() {
+        Optional<LocalDate> first = DayText.day("startsOn", startsOn);
+        Optional<LocalDate> last = DayText.day("endsOn", endsOn);
+        if (first.isEmpty() && last.isPresent()) {
+            throw Refused.of("startsOn", "is missing beside endsOn", "give the first day too, or neither");
+        }
+        return first.map(day -> new EventDates(day, last.orElse(day)));
+    }
+
+    static <T> List<T> each(String field, int count, IntFunction<T> part) {
         List<T> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int number = i;

@@ -76,10 +76,14 @@ class EventController {
     }
 
     private KeptEvent kept(String id) {
+        return kept(events, id);
+    }
+
+    static KeptEvent kept(Events events, String id) {
         return events.byId(id).orElseThrow(() -> new Missing("event", id));
     }
 
-    private static KeptEvent done(String id, Events.Change change) {
+    static KeptEvent done(String id, Events.Change change) {
         if (change instanceof Events.Change.Stale stale) {
             throw Precondition.stale(stale.actualVersion());
         }

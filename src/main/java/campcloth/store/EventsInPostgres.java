@@ -3,7 +3,12 @@ package campcloth.store;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
+import campcloth.event.KeptRules;
+import campcloth.event.RulesHistory;
+import campcloth.event.SafetyRule;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -15,11 +20,13 @@ import org.springframework.transaction.annotation.Transactional;
 class EventsInPostgres implements Events {
 
     private final EventRows rows;
+    private final EventRulesRows rulesRows;
     private final Json json;
     private final Clock clock;
 
-    EventsInPostgres(EventRows rows, Json json, Clock clock) {
+    EventsInPostgres(EventRows rows, EventRulesRows rulesRows, Json json, Clock clock) {
         this.rows = rows;
+        this.rulesRows = rulesRows;
         this.json = json;
         this.clock = clock;
     }
@@ -33,15 +40,19 @@ class EventsInPostgres implements Events {
     @Override
     @Transactional
     public KeptEvent add(Event event) {
-        return kept(rows.saveAndFlush(new EventRow(UUID.randomUUID(), json.write(event), clock.instant())));
+        Instant now = clock.instant();
+        EventRow row = rows.saveAndFlush(new EventRow(UUID.randomUUID(), json.write(event), now));
+        keepRules(row, event, now);
+        return kept(row);
     }
 
     @Override
     @Transactional
     public Change replace(String id, long expectedVersion, Event event) {
         return changed(id, expectedVersion, row -> {
-            row.become(json.write(event), clock.instant());
-            rows.saveAndFlush(row);
+            Instant now = clock.instant();
+            row.become(json.write(event), now);
+            keepRules(rows.saveAndFlush(row), event, now);
         });
     }
 
@@ -49,6 +60,36 @@ class EventsInPostgres implements Events {
     @Transactional
     public Change remove(String id, long expectedVersion) {
         return changed(id, expectedVersion, rows::delete);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<KeptRules> rulesAt(String id, long version) {
+        return Ids.uuid(id)
+                .flatMap(uuid -> rulesRows.findById(new EventRulesRow.Key(uuid, version)))
+                .map(row -> new KeptRules(
+                        row.getId().eventId().toString(),
+                        version,
+                        row.keptAt(),
+                        List.of(json.read(row.rules(), SafetyRule[].class))));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<RulesHistory> rulesHistory(String id, int most) {
+        return Ids.uuid(id)
+                .filter(rows::existsById)
+                .map(uuid -> new RulesHistory(
+                        rulesRows.countOf(uuid),
+                        rulesRows.newest(uuid, most).stream()
+                                .map(line -> new RulesHistory.Version(
+                                        line.getVersion(), line.getKeptAt(), line.getCount(), line.getChanged()))
+                                .toList()));
+    }
+
+    private void keepRules(EventRow row, Event event, Instant now) {
+        EventRulesRow.Key key = new EventRulesRow.Key(row.getId(), row.version());
+        rulesRows.saveAndFlush(new EventRulesRow(key, json.write(event.rules()), now));
     }
 
     private Change changed(String id, long expectedVersion, Consumer<EventRow> change) {

@@ -4,6 +4,7 @@ import campcloth.event.Activity;
 import campcloth.event.Event;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
+import campcloth.event.RuleDraft;
 import campcloth.event.SafetyRule;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.event.Season;
@@ -71,18 +72,28 @@ final class RandomEvents {
     List<SafetyRule> rules(int count) {
         List<SafetyRule> rules = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            rules.add(new SafetyRule(
-                    any(Authority.values()),
-                    "rule " + i,
-                    random.nextBoolean() ? Optional.of(random.nextDouble(0, 100)) : Optional.empty(),
-                    random.nextInt(3) == 0
-                            ? Set.of(any(new String[] {"polyester", "cotton", "acrylic", "wool"}))
-                            : Set.of(),
-                    random.nextInt(3) == 0 ? Optional.of(random.nextDouble(0, 500)) : Optional.empty(),
-                    random.nextInt(5) == 0,
-                    random.nextBoolean() ? Optional.of(random.nextDouble(0, 6)) : Optional.empty()));
+            rules.add(rule(RuleDraft.of(any(Authority.values()), "rule " + i)));
         }
         return rules;
+    }
+
+    private SafetyRule rule(RuleDraft empty) {
+        RuleDraft rule = empty.within(maybe(2) ? Optional.of(random.nextDouble(0, 6)) : Optional.empty());
+        String[] fibres = {"polyester", "cotton", "acrylic", "wool"};
+        rule = maybe(2) ? rule.mostMeltable(random.nextDouble(0, 100)) : rule;
+        rule = maybe(3) ? rule.forbidding(Set.of(any(fibres))) : rule;
+        rule = maybe(6) ? rule.allowingOnly(Set.of("flax", any(fibres))) : rule;
+        rule = maybe(3) ? rule.leastWeight(random.nextDouble(0, 500)) : rule;
+        rule = maybe(5) ? rule.plainSurface() : rule;
+        rule = maybe(9) ? rule.closeFit() : rule;
+        rule = maybe(6) ? rule.keepAtLeast(random.nextDouble(0.5, 6)) : rule;
+        rule = maybe(6) ? rule.treatment("a treatment that lasts") : rule;
+        rule = maybe(6) ? rule.roles(Set.of(FireRole.SEATED, FireRole.CARRYING)) : rule;
+        return rule.rule();
+    }
+
+    private boolean maybe(int oneOf) {
+        return random.nextInt(oneOf) == 0;
     }
 
     private <T> T any(T[] values) {

@@ -158,12 +158,9 @@ final class Draw {
         return new Exposure(roleAtFire(), perhapsDistanceM(), perhapsFireKw());
     }
 
-    /** One rule of those that can be checked on a cloth. */
+    /** None to four rules of any kind. */
     List<SafetyRule> rules() {
-        Optional<Double> within = coin() ? Optional.of(distanceM()) : Optional.empty();
-        return coin()
-                ? List.of(FireFixtures.mostMeltable(percent(), within))
-                : List.of(FireFixtures.forbidden(one(List.of("polyester", "nylon", "cotton"))));
+        return new RuleDraw(this).rules();
     }
 
     OpenFire fire() {

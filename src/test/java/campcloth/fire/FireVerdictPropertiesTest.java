@@ -21,9 +21,9 @@ class FireVerdictPropertiesTest {
     @DisplayName("8 A rule can only tighten: one more never opens the gate, and leaves the grades as they are")
     void oneMoreRuleNeverOpensTheGate() {
         always(2020, draw -> {
-            List<SafetyRule> some = draw.coin() ? draw.rules() : List.of();
+            List<SafetyRule> some = draw.rules();
             List<SafetyRule> more = new ArrayList<>(some);
-            more.addAll(draw.rules());
+            more.add(new RuleDraw(draw).rule());
             OpenFire fire = draw.fire();
             WornCloth cloth = draw.cloth();
             FireJudgement with = ADVICE.judge(cloth, event(more, fire));
@@ -38,7 +38,7 @@ class FireVerdictPropertiesTest {
             "8 The strictest outcome stands, and an authority without a rule on file is named, never taken for permission")
     void theStrictestOutcomeStandsAndAMissingRuleIsTold() {
         always(2121, draw -> {
-            List<SafetyRule> rules = draw.coin() ? draw.rules() : List.of();
+            List<SafetyRule> rules = draw.rules();
             WornCloth cloth = draw.cloth();
             FireJudgement judgement = ADVICE.judge(cloth, event(rules, draw.fire()));
             boolean forbidden = judgement.rules().stream().anyMatch(r -> r.outcome() == RuleOutcome.Outcome.FORBIDDEN);
@@ -48,7 +48,7 @@ class FireVerdictPropertiesTest {
             for (SafetyRule.Authority authority : SafetyRule.Authority.values()) {
                 boolean onFile = rules.stream().anyMatch(rule -> rule.authority() == authority);
                 boolean told = judgement.cautions().stream()
-                        .anyMatch(c -> c.endsWith("none on file: ask.") && c.contains(FireCautions.words(authority)));
+                        .anyMatch(c -> c.contains(": none on file: ask ") && c.contains(MissingRules.whomToAsk(authority)));
                 claim(onFile != told, authority, rules, judgement.cautions());
             }
         });

@@ -55,6 +55,8 @@ class ApiDocumentTest {
                         "/api/designs",
                         "/api/events",
                         "/api/events/{id}",
+                        "/api/events/{id}/rules",
+                        "/api/events/{id}/rules/versions",
                         "/api/advice",
                         "/api/cutting-plans",
                         "/api/cutting-plans/{id}",

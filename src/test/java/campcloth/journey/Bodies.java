@@ -14,6 +14,20 @@ final class Bodies {
                "maxMeltablePercent": 33, "withinM": 3.0}]}
             """;
 
+    static final String EVENT_WITH_EVERY_CONDITION = """
+            {"name": "Wendlow river camp", "season": "SUMMER", "spells": [
+              {"name": "fireside", "hours": 3, "airC": 12, "humidityPercent": 75, "windMs": 1.0, "sun": "NONE",
+               "activity": "SEATED", "fire": {"role": "SEATED", "distanceM": 2.0, "fireKw": 50}}],
+             "startsOn": "2027-07-16", "endsOn": "2027-07-18",
+             "rules": [{"authority": "VENUE", "statement": "Wool or linen at the fire, close sleeves",
+               "maxMeltablePercent": 5.0, "forbiddenFibres": ["acrylic"], "allowedFibres": ["flax", "wool"],
+               "minWeightGsm": 250.0, "plainSurfaceOnly": true, "closeFitOnly": true, "keepAtLeastM": 1.5,
+               "requiredTreatment": "treatment that lasts", "requiredCertificate": "test report",
+               "askAbout": "whether the marshal has seen it", "withinM": 3.0, "roles": ["COOKING", "CARRYING"],
+               "source": "Wendlow camp rules, page 2", "issuedOn": "2027-02-01", "edition": "3",
+               "validFrom": "2027-03-01", "validUntil": "2027-12-31"}]}
+            """;
+
     static final String ADVICE = """
             {"event": %s, "garment": {"design": "tunic", "nextToSkin": true, "wearer": {"chestCm": 98}},
              "cloths": {"ids": []}, "limit": 20}

@@ -26,6 +26,7 @@ final class DescribedCalls {
             "LabelRequest", List.of("30%", "60%"),
             "Cloth", List.of("\"flax\"", "\"moonlight\""),
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
+            "Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
             "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
             "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
@@ -95,7 +96,7 @@ final class DescribedCalls {
     Call wrong(Operation operation, String status) {
         Call right = right(operation);
         return switch (status) {
-            case "400" -> right.body().isEmpty() ? right.at(right.path() + "?size=many") : right.sending("[]");
+            case "400" -> right.body().isEmpty() ? withNumber(operation, right, "many") : right.sending("[]");
             case "404" ->
                 operation.path().contains("{id}")
                         ? right.at(operation.path().replace("{id}", "nowhere"))
@@ -124,7 +125,7 @@ final class DescribedCalls {
         if (right.body().isEmpty()) {
             return operation.takesIfMatch()
                     ? right.with("If-Match", "yesterday's")
-                    : right.at(right.path() + "?size=0");
+                    : withNumber(operation, right, "-1");
         }
         String schema =
                 operation.bodySchema().orElseThrow().path("$ref").asString().replaceAll(".*/", "");
@@ -133,6 +134,17 @@ final class DescribedCalls {
         String bent = right.body().replace(words.get(0), words.get(1));
         assertThat(bent).as(operation.toString()).isNotEqualTo(right.body());
         return right.sending(bent);
+    }
+
+    /** The same call with that value for the last of the numbers that it takes in its query. */
+    private static Call withNumber(Operation operation, Call right, String value) {
+        String name = operation
+                .parameters("query")
+                .filter(parameter -> parameter.at("/schema/minimum").isNumber())
+                .map(parameter -> parameter.path("name").asString())
+                .reduce((one, next) -> next)
+                .orElseThrow();
+        return right.at(right.path() + "?" + name + "=" + value);
     }
 
     HttpResponse<String> send(Call call) {

@@ -33,7 +33,7 @@ class HostileInputTest {
     private static final Map<String, String> REQUESTS = Map.of(
             "/api/labels", Bodies.LABEL,
             "/api/cloths", Bodies.CLOTH,
-            "/api/events", Bodies.EVENT,
+            "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION,
             "/api/advice", Bodies.ADVICE,
             "/api/cutting-plans", Bodies.CUTTING_PLAN,
             "/api/fire", Bodies.FIRE,

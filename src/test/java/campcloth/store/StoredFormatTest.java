@@ -6,11 +6,18 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Event;
+import campcloth.event.EventDates;
 import campcloth.event.FireRole;
+import campcloth.event.Provenance;
+import campcloth.event.RuleConditions;
+import campcloth.event.RuleReach;
+import campcloth.event.SafetyRule;
 import campcloth.plan.CuttingPlan;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What stands in people's databases stays readable: samples in the form of the first schema, never to be changed. */
@@ -43,7 +50,51 @@ class StoredFormatTest {
         assertThat(event.spells()).hasSize(2);
         assertThat(event.spells().get(1).fire().orElseThrow().role()).isEqualTo(FireRole.SEATED);
         assertThat(event.spells().get(1).fire().orElseThrow().kind()).isEmpty();
-        assertThat(event.rules().get(0).maxMeltablePercent()).isEqualTo(Optional.of(33.0));
+        assertThat(event.rules().get(0).conditions().maxMeltablePercent()).isEqualTo(Optional.of(33.0));
+        assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
+    }
+
+    @Test
+    void anEventOfTheFirstSchemaHasNoDateAndAsksNoMoreThanItDid() throws IOException {
+        Event event = json.read(sample("event"), Event.class);
+        assertThat(event.dates()).isEmpty();
+        SafetyRule third = new SafetyRule(
+                SafetyRule.Authority.EVENT,
+                "No more than a third synthetic within three metres of open fire",
+                Optional.of(33.0),
+                Set.of(),
+                Optional.empty(),
+                false,
+                Optional.of(3.0));
+        assertThat(event.rules()).containsExactly(third);
+    }
+
+    @Test
+    void anEventOfTheSecondFormIsRead() throws IOException {
+        Event event = json.read(read("v2/event"), Event.class);
+        assertThat(event.dates()).contains(new EventDates(LocalDate.of(2027, 7, 16), LocalDate.of(2027, 7, 18)));
+        SafetyRule rule = event.rules().get(0);
+        RuleConditions asked = new RuleConditions(
+                Optional.of(5.0),
+                Set.of("acrylic"),
+                Set.of("flax", "wool"),
+                Optional.of(250.0),
+                true,
+                true,
+                Optional.of(1.5),
+                Optional.of("treatment that lasts"),
+                Optional.of("test report"),
+                Optional.of("whether the marshal has seen it"));
+        assertThat(rule.conditions()).isEqualTo(asked);
+        assertThat(rule.reach())
+                .isEqualTo(new RuleReach(Optional.of(3.0), Set.of(FireRole.COOKING, FireRole.CARRYING)));
+        assertThat(rule.provenance())
+                .isEqualTo(new Provenance(
+                        Optional.of("Wendlow camp rules, page 2"),
+                        Optional.of(LocalDate.of(2027, 2, 1)),
+                        Optional.of("3"),
+                        Optional.of(LocalDate.of(2027, 3, 1)),
+                        Optional.of(LocalDate.of(2027, 12, 31))));
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }
 
@@ -65,7 +116,11 @@ class StoredFormatTest {
     }
 
     private static String sample(String name) throws IOException {
-        try (var file = StoredFormatTest.class.getResourceAsStream("/stored/v1/" + name + ".json")) {
+        return read("v1/" + name);
+    }
+
+    private static String read(String name) throws IOException {
+        try (var file = StoredFormatTest.class.getResourceAsStream("/stored/" + name + ".json")) {
             return new String(java.util.Objects.requireNonNull(file).readAllBytes(), StandardCharsets.UTF_8);
         }
     }
