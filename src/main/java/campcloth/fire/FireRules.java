@@ -30,6 +30,10 @@ public final class FireRules {
         this.fibres = fibres;
     }
 
+    Fibres fibres() {
+        return fibres;
+    }
+
     /**
      * What a rule says of a cloth.
      *

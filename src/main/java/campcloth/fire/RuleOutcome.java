@@ -23,4 +23,9 @@ public record RuleOutcome(SafetyRule.Authority authority, Outcome outcome, Strin
         /** The cloth breaks it. */
         FORBIDDEN
     }
+
+    /** The same, said of a part of the outfit. */
+    RuleOutcome saidOf(String part) {
+        return new RuleOutcome(authority, outcome, statement, part + ": " + because);
+    }
 }
