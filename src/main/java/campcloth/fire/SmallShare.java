@@ -1,7 +1,6 @@
 package campcloth.fire;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Layer;
 import campcloth.cloth.OutfitPart.Kind;
@@ -41,12 +40,11 @@ final class SmallShare {
     static WornCloth in(WornCloth garment, Kind kind, WornCloth part, Layer layer) {
         boolean flashes =
                 kind == Kind.TRIM && (part.canFlash() || part.isOpen() || part.weightGsm() < Spread.GAUZE_GSM);
-        boolean film = garment.hasFilm() || part.hasFilm();
         return new WornCloth(
                 blend(garment.blend(), part.blend(), percent(kind)),
                 garment.weight(),
                 flashes ? Surface.RAISED : garment.surface(),
-                flashes || film ? Finish.NONE : garment.finish(),
+                flashes || garment.hasFilm() ? Finish.NONE : garment.finish(),
                 garment.weave(),
                 garment.fit(),
                 layer,
@@ -55,7 +53,7 @@ final class SmallShare {
 
     /** The part by itself, in the layer of the whole. */
     static WornCloth alone(Cloth cloth, WornCloth whole) {
-        return WornCloth.of(Estimates.complete(cloth), whole.fit(), whole.layer());
+        return WornCloth.of(WornOutfit.weighed(cloth), whole.fit(), whole.layer());
     }
 
     private static Blend blend(Blend garment, Blend part, double percent) {

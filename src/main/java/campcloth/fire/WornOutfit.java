@@ -1,5 +1,6 @@
 package campcloth.fire;
 
+import campcloth.cloth.Cloth;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
@@ -90,8 +91,13 @@ public final class WornOutfit {
 
     private static WornCloth cloth(OutfitPart part, Fit fit, Layer layer, Fibres fibres) {
         return part.cloth()
-                .map(cloth -> WornCloth.of(Estimates.complete(cloth), fit, layer))
+                .map(cloth -> WornCloth.of(weighed(cloth), fit, layer))
                 .orElseGet(() -> worst(fit, layer, fibres));
+    }
+
+    /** The cloth with its mass, estimated where nobody told. */
+    static Cloth weighed(Cloth cloth) {
+        return cloth.figure(Property.WEIGHT_GSM).isPresent() ? cloth : Estimates.complete(cloth);
     }
 
     private static WornCloth worst(Fit fit, Layer layer, Fibres fibres) {

@@ -1,6 +1,5 @@
 package campcloth.fire;
 
-import campcloth.cloth.Cloth;
 import campcloth.cloth.OutfitPart;
 import java.util.Optional;
 
@@ -46,9 +45,5 @@ public record WornPart(Optional<OutfitPart> part, WornCloth worn) {
         return isSmallShare()
                 ? part.flatMap(OutfitPart::cloth).map(cloth -> SmallShare.alone(cloth, worn))
                 : Optional.of(worn).filter(w -> isTold());
-    }
-
-    Optional<Cloth> cloth() {
-        return part.flatMap(OutfitPart::cloth);
     }
 }

@@ -29,7 +29,8 @@ record AdviceAnswer(
         @Schema(description = "what each spell asks of the clothing")
         List<SpellBody> spells,
 
-        List<String> cautions) {
+        List<String> cautions,
+        WornOutfitBody outfit) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -155,7 +156,7 @@ record AdviceAnswer(
         }
     }
 
-    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
+    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit, WornOutfitBody outfit) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
@@ -168,7 +169,8 @@ record AdviceAnswer(
                         ranking.count(Verdict.RULED_OUT)),
                 presumed,
                 ranking.needs().stream().map(SpellBody::of).toList(),
-                ranking.cautions());
+                ranking.cautions(),
+                outfit);
     }
 
     /** What is presumed to be worn besides, as a sentence. */

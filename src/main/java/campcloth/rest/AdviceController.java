@@ -55,11 +55,17 @@ class AdviceController {
         Event event = event(request);
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
-        Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
-        Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
         Outfit outfit = outfits.of("garment.outfit", garment.outfit());
-        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, outfit, candidates.of(request.cloths())));
-        return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
+        SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
+        Wear wear = wear(design, garment, skin.touches());
+        Wear wearAtFire = wear(design, garment, skin.touchesAtFire());
+        Question question = new Question(event, wear, wearAtFire, outfit, candidates.of(request.cloths()));
+        Ranking ranking = adviser.rank(question);
+        return AdviceAnswer.of(
+                ranking,
+                presumed(garment, design, event, ranking, skin),
+                request.answers(),
+                WornOutfitBody.of(outfit, adviser.wornBesides(question)));
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
@@ -89,20 +95,15 @@ class AdviceController {
                 .event();
     }
 
-    private static List<String> presumed(GarmentBody garment, Design design, Event event, Ranking ranking) {
+    private static List<String> presumed(
+            GarmentBody garment, Design design, Event event, Ranking ranking, SkinSide skin) {
         List<String> presumed = new ArrayList<>();
         if (event.spellsPresumed()) {
             presumed.add("No spells were given: those usual for "
                     + event.season().name().toLowerCase(Locale.ROOT)
                     + " here were taken, not a forecast. Give the real weather when it is known.");
         }
-        if (garment.touchesSkin().isEmpty()) {
-            presumed.add(
-                    isCold(event)
-                            ? "Nobody said whether it touches the skin: in such cold it was presumed over a shirt, at the fire"
-                                    + " it was judged as if it touches the skin."
-                            : "Nobody said whether it touches the skin: it was judged as if it does.");
-        }
+        skin.sentence().ifPresent(presumed::add);
         presumed.addAll(design.assumptions(garment.measurements()));
         presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
         return presumed;

@@ -2,7 +2,9 @@ package campcloth.rest;
 
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Layer;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.event.FireRole;
@@ -56,7 +58,15 @@ record FireRequest(
         Weave weave,
 
         @Schema(description = "NONE where it is left out; COATED and WAXED count as melting") @Nullable
-        Finish finish) {
+        Finish finish,
+
+        @Schema(description = "treatment against flame, as somebody said; NONE where it is left out") @Nullable
+        FlameTreatment flameTreatment,
+
+        @Schema(description = "what else is worn or sewn in; graded beside the cloth, in outfit")
+        @Nullable
+        @Size(max = Outfit.MOST_PARTS)
+        List<@NotNull @Valid OutfitBody> outfit) {
 
     /** The cloth as it is worn; refuses unknown fibres and figures out of range. */
     WornCloth cloth(Fibres fibres) {
@@ -67,7 +77,8 @@ record FireRequest(
                 Objects.requireNonNullElse(finish, Finish.NONE),
                 Objects.requireNonNullElse(weave, Weave.PLAIN),
                 Objects.requireNonNullElse(fit, Fit.LOOSE),
-                Objects.requireNonNullElse(layer, Layer.SKIN));
+                Objects.requireNonNullElse(layer, Layer.SKIN),
+                Objects.requireNonNullElse(flameTreatment, FlameTreatment.NONE));
     }
 
     Exposure exposure() {

@@ -1,6 +1,6 @@
 package campcloth.rest;
 
-import campcloth.cloth.OutfitPart;
+import campcloth.cloth.OutfitPart.Kind;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
@@ -16,7 +16,7 @@ record OutfitBody(
                 example = "SHIRT",
                 description = "what it is; lining, wadding, interlining, trim and thread are sewn in")
         @NotNull
-        OutfitPart.Kind kind,
+        Kind kind,
 
         @Schema(description = "id of a cloth in the catalogue") @Nullable
         String clothId,
