@@ -8,6 +8,8 @@ import campcloth.comfort.Comfort;
 import campcloth.event.Event;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement;
+import campcloth.fire.OutfitAdvice;
+import campcloth.fire.PartJudgement;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,10 +20,15 @@ import java.util.function.ToDoubleFunction;
 /** Judges and ranks cloths for a garment at an event. */
 public final class Adviser {
 
-    private final FireAdvice fire;
+    private final OutfitAdvice fire;
 
     public Adviser(FireAdvice fire) {
-        this.fire = fire;
+        this.fire = new OutfitAdvice(fire);
+    }
+
+    /** What fire and rules say of each garment that is worn besides; the same whatever the cloth. */
+    public List<PartJudgement> wornBesides(Question question) {
+        return fire.wornBesides(question.outfit(), question.event());
     }
 
     public Ranking rank(Question question) {
@@ -41,10 +48,11 @@ public final class Adviser {
         Map<String, Double> weights = Criteria.weights(Demands.of(bounds, wear.nextToSkin(), atFire));
         List<Judged> judged = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
+        List<Warning> ofTheRest = Warnings.ofTheRest(wornBesides(question));
         for (Candidate candidate : question.candidates()) {
             Facts facts = facts(candidate.cloth(), question, comfort, bounds);
             cautions.addAll(facts.fire().cautions());
-            judged.add(judged(candidate, facts, weights));
+            judged.add(judged(candidate, facts, weights, ofTheRest));
         }
         cautions.addAll(EventCautions.of(event, bounds));
         return new Ranking(judged, comfort.needs(), comfort.wardrobe(wear), weights, List.copyOf(cautions));
@@ -57,15 +65,17 @@ public final class Adviser {
                 question.wear(),
                 comfort.ensemble(completed, question.wear()),
                 comfort.of(completed, question.wear()),
-                fire.judge(completed, question.wearAtFire(), question.event()),
+                fire.ofGarment(completed, question.wearAtFire(), question.outfit(), question.event()),
                 Prickle.of(completed),
                 bounds);
     }
 
-    private static Judged judged(Candidate candidate, Facts facts, Map<String, Double> weights) {
+    /** @param ofTheRest what to heed about the rest of the outfit, whatever the cloth */
+    private static Judged judged(
+            Candidate candidate, Facts facts, Map<String, Double> weights, List<Warning> ofTheRest) {
         List<Assessment> criteria =
                 Criteria.ALL.stream().map(c -> c.assess(facts)).toList();
-        List<Warning> warnings = Warnings.of(facts);
+        List<Warning> warnings = Warnings.of(facts, ofTheRest);
         return new Judged(
                 candidate,
                 verdict(facts.fire(), warnings),

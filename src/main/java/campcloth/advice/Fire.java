@@ -36,7 +36,12 @@ final class Fire implements Criterion {
                 UNIT,
                 facts.fire()
                         .worst()
-                        .map(Fire::because)
+                        .map(worst -> facts.fire()
+                                        .worstPart()
+                                        .map(part -> "The worst of it is the "
+                                                + part.part().name() + ". ")
+                                        .orElse("")
+                                + because(worst))
                         .orElse("No open fire was named. Near any fire, ask again with it."),
                 facts.basis(Property.WEIGHT_GSM));
     }

@@ -5,10 +5,13 @@ import static campcloth.figure.Words.number;
 
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort;
+import campcloth.fire.FireJudgement;
 import campcloth.fire.FireWarning;
+import campcloth.fire.PartJudgement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * What to heed about a cloth, most urgent first. What no choice of cloth changes is not told of each cloth but once, by
@@ -18,8 +21,8 @@ final class Warnings {
 
     private Warnings() {}
 
-    static List<Warning> of(Facts facts) {
-        List<Warning> warnings = new ArrayList<>();
+    static List<Warning> of(Facts facts, List<Warning> ofTheRest) {
+        List<Warning> warnings = new ArrayList<>(ofTheRest);
         for (FireWarning warning : facts.fire().warnings()) {
             warnings.add(new Warning(
                     warning.code().name(),
@@ -37,6 +40,22 @@ final class Warnings {
         }
         warnings.sort(Comparator.comparing(Warning::severity).reversed());
         return List.copyOf(warnings);
+    }
+
+    /** That something worn besides is ruled out: then no cloth is suitable, for none makes up for it. */
+    static List<Warning> ofTheRest(List<PartJudgement> wornBesides) {
+        String ruledOut = wornBesides.stream()
+                .filter(part -> part.judgement().gate() == FireJudgement.Gate.RULED_OUT)
+                .map(part -> part.part().name())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return ruledOut.isEmpty()
+                ? List.of()
+                : List.of(new Warning(
+                        "OUTFIT",
+                        Warning.Severity.CAUTION,
+                        "Ruled out of what is worn with it: " + ruledOut
+                                + ". No cloth of the garment makes up for that. Change it first; see the outfit."));
     }
 
     /** Whether the design can be made of it at all. */

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param stretch whether it stretches
  * @param figures the figures known
  * @param note what else to know, may be empty, at most 2000 characters
+ * @param flameTreatment what was said of a treatment against flame
  */
 public record Cloth(
         String name,
@@ -31,7 +32,8 @@ public record Cloth(
         boolean nap,
         boolean stretch,
         Map<Property, Figure> figures,
-        String note) {
+        String note,
+        FlameTreatment flameTreatment) {
 
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_NOTE = 2000;
@@ -54,6 +56,20 @@ public record Cloth(
         figures = Collections.unmodifiableMap(copy);
     }
 
+    /** Cloth that nobody treated against flame. */
+    public Cloth(
+            String name,
+            Blend blend,
+            Weave weave,
+            Surface surface,
+            Finish finish,
+            boolean nap,
+            boolean stretch,
+            Map<Property, Figure> figures,
+            String note) {
+        this(name, blend, weave, surface, finish, nap, stretch, figures, note, FlameTreatment.NONE);
+    }
+
     /** The figure, where it is known. */
     public Optional<Figure> figure(Property property) {
         return Optional.ofNullable(figures.get(property));
@@ -72,6 +88,10 @@ public record Cloth(
         EnumMap<Property, Figure> more = new EnumMap<>(Property.class);
         more.putAll(figures);
         more.put(property, figure);
-        return new Cloth(name, blend, weave, surface, finish, nap, stretch, more, note);
+        return new Cloth(name, blend, weave, surface, finish, nap, stretch, more, note, flameTreatment);
+    }
+
+    public Cloth with(FlameTreatment treatment) {
+        return new Cloth(name, blend, weave, surface, finish, nap, stretch, figures, note, treatment);
     }
 }

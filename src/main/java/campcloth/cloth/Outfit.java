@@ -25,4 +25,17 @@ public record Outfit(List<OutfitPart> parts) {
     public boolean has(OutfitPart.Kind kind) {
         return parts.stream().anyMatch(part -> part.kind() == kind);
     }
+
+    /** Whether something is worn over the garment. */
+    public boolean liesOver() {
+        return has(OutfitPart.Kind.OVERGARMENT) || has(OutfitPart.Kind.CLOAK);
+    }
+
+    /** Whether something is worn or sewn in between the garment's cloth and the skin. */
+    public boolean liesBeneath() {
+        return has(OutfitPart.Kind.SHIRT)
+                || has(OutfitPart.Kind.WARM_UNDERWEAR)
+                || has(OutfitPart.Kind.UNDER_TUNIC)
+                || has(OutfitPart.Kind.LINING);
+    }
 }

@@ -5,6 +5,7 @@ import campcloth.cloth.Wear;
 import campcloth.event.Event;
 import campcloth.event.OpenFire;
 import campcloth.event.Spell;
+import campcloth.fibre.Fibres;
 import campcloth.fire.FireJudgement.Gate;
 import campcloth.fire.FireWarning.Code;
 import campcloth.fire.FireWarning.Severity;
@@ -26,6 +27,11 @@ public final class FireAdvice {
 
     public FireAdvice(FireRules rules) {
         this.rules = rules;
+    }
+
+    /** The fibres known. */
+    Fibres fibres() {
+        return rules.fibres();
     }
 
     /** Judges a completed cloth as a garment wears it. */
@@ -95,7 +101,7 @@ public final class FireAdvice {
         return care ? Gate.CAUTION : Gate.CLEAR;
     }
 
-    private static Gate stricter(Gate one, Gate other) {
+    static Gate stricter(Gate one, Gate other) {
         return one.compareTo(other) >= 0 ? one : other;
     }
 
@@ -114,7 +120,7 @@ public final class FireAdvice {
         return warnings;
     }
 
-    private static void ofRule(RuleOutcome outcome, List<FireWarning> warnings) {
+    static void ofRule(RuleOutcome outcome, List<FireWarning> warnings) {
         String text = outcome.quoted() + " " + outcome.because();
         switch (outcome.outcome()) {
             case PASSED -> {}

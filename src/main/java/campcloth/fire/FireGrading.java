@@ -17,7 +17,7 @@ public final class FireGrading {
     private FireGrading() {}
 
     public static FireHazard grade(WornCloth cloth, Exposure exposure) {
-        double spread = spread(cloth);
+        double spread = spread(cloth, exposure.reach());
         double melt = melt(cloth);
         int reach = exposure.reach().ordinal();
         double intensity = exposure.intensity();
@@ -33,13 +33,14 @@ public final class FireGrading {
                 meltWarning(exposure.reach(), melt));
     }
 
-    private static double spread(WornCloth cloth) {
+    private static double spread(WornCloth cloth, ExposureClass reach) {
         return Spread.of(
                 cloth.fuelPercent(),
                 cloth.meltablePercent(),
                 cloth.weightGsm(),
                 cloth.canFlash() || cloth.isOpen(),
-                cloth.fit() == Fit.LOOSE);
+                cloth.fit() == Fit.LOOSE,
+                Treated.credit(cloth, reach));
     }
 
     private static double melt(WornCloth cloth) {

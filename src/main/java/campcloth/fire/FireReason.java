@@ -14,6 +14,9 @@ public record FireReason(Factor factor, String sentence) {
         FIBRE,
         MELT,
         BLEND,
+        /** What this fibre or blend does in a flame that its shares alone do not tell. */
+        BEHAVIOUR,
+        TREATMENT,
         UNNAMED,
         FILM,
         SURFACE,

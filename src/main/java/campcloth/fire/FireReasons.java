@@ -36,6 +36,8 @@ final class FireReasons {
         List<Cause> causes = new ArrayList<>();
         ofTheFibres(cloth, HazardMatrix.axisClass(melt), causes);
         ofTheMake(cloth, causes);
+        Behaviours.of(cloth).forEach(b -> causes.add(new Cause(b.strength(), Factor.BEHAVIOUR, b.sentence())));
+        Treated.sentence(cloth, exposure.reach()).ifPresent(s -> causes.add(new Cause(0.95, Factor.TREATMENT, s)));
         List<FireReason> reasons = new ArrayList<>();
         if (exposure.role() == FireRole.NONE) {
             reasons.add(new FireReason(Factor.EXPOSURE, "There is no open fire here, so there is nothing to grade."));

@@ -22,16 +22,22 @@ public final class FireRules {
     private static final Finding NOTHING_TO_CHECK =
             Finding.ask("Nothing in this rule can be checked on a cloth: ask whose rule it is.");
 
+    private final Fibres fibres;
     private final List<ClothCheck> clothChecks;
 
     /** @param fibres the fibres known: a rule that names another one asks instead of passing */
     public FireRules(Fibres fibres) {
+        this.fibres = fibres;
         this.clothChecks = List.of(
                 new MeltableShareCheck(),
                 new ForbiddenFibresCheck(fibres),
                 new AllowedFibresCheck(fibres),
                 new LeastWeightCheck(),
                 new SurfaceAndFitCheck());
+    }
+
+    Fibres fibres() {
+        return fibres;
     }
 
     /** What a rule says of a cloth at an event without a date. */

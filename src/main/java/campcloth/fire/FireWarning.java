@@ -14,6 +14,12 @@ public record FireWarning(Code code, Severity severity, String text) {
         MELT,
         SPREAD,
         LAYER,
+        /** Something that melts lies against the skin. */
+        MELT_ON_SKIN,
+        /** Plant fibre of one layer, lining or thread holds the melt of another in the flame. */
+        SCAFFOLD,
+        /** The seams or the trim melt. */
+        THREAD,
         HEAT,
         LABEL,
         ASSUMED,

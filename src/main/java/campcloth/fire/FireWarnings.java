@@ -63,7 +63,7 @@ public final class FireWarnings {
         if (cloth.layer() != Layer.OUTER) {
             String where = cloth.layer() == Layer.SKIN ? "It touches the skin." : "It lies under another layer.";
             warnings.add(new FireWarning(
-                    Code.LAYER,
+                    cloth.layer() == Layer.SKIN ? Code.MELT_ON_SKIN : Code.LAYER,
                     severity,
                     where
                             + " Cloth that melts can melt there under a wool coat too. Choose a cloth that does not melt for"

@@ -20,6 +20,10 @@ final class LeastWeightCheck implements ClothCheck {
         if (given < leastGsm) {
             return Finding.forbidden("It is given as " + Words.number(given) + " g/m2." + asked);
         }
+        if (weight.gradedGsm() < leastGsm) {
+            return Finding.forbidden("Its weight is not well known, so it counts as " + Words.number(weight.gradedGsm())
+                    + " g/m2: weigh it." + asked);
+        }
         if (low < leastGsm) {
             return Finding.ask("It is given as " + Words.number(given) + " g/m2; a piece may weigh " + Words.number(low)
                     + ": weigh it." + asked);

@@ -31,4 +31,9 @@ public record RuleOutcome(
     public String quoted() {
         return RuleWords.quoted(authority, statement, provenance);
     }
+
+    /** The same, said of a part of the outfit. */
+    RuleOutcome saidOf(String part) {
+        return new RuleOutcome(authority, outcome, statement, part + ": " + because, provenance);
+    }
 }

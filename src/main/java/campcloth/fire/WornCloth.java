@@ -3,6 +3,7 @@ package campcloth.fire;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
@@ -14,8 +15,8 @@ import campcloth.fire.model.Spread;
 
 /**
  * All that fire asks of a cloth and of how it is worn. A film or wax on the cloth counts as {@value #FILM_PERCENT} % of its mass
- * that burns and melts (films are 10 to 40 % of the mass, from memory; project choice), whatever the fibres are. No finish
- * against flame gives credit: it may wash out.
+ * that burns and melts (films are 10 to 40 % of the mass, from memory; project choice), whatever the fibres are. What a
+ * treatment against flame counts for, see {@link Treated}.
  *
  * @param blend what it is made of, without film or wax
  * @param weight mass, as given and as little as it may be
@@ -24,15 +25,29 @@ import campcloth.fire.model.Spread;
  * @param weave how it is bound
  * @param fit how it hangs
  * @param layer where it lies; what touches the skin counts as {@link Layer#SKIN}
+ * @param treatment what was said of a treatment against flame
  */
 public record WornCloth(
-        Blend blend, ClothWeight weight, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
+        Blend blend,
+        ClothWeight weight,
+        Surface surface,
+        Finish finish,
+        Weave weave,
+        Fit fit,
+        Layer layer,
+        FlameTreatment treatment) {
 
     /** Share of the mass that a film or wax is counted as. */
     public static final double FILM_PERCENT = 20;
 
     /** Share of the mass that a film or wax may be. */
     static final double MOST_FILM_PERCENT = 40;
+
+    /** Cloth that nobody treated against flame. */
+    public WornCloth(
+            Blend blend, ClothWeight weight, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
+        this(blend, weight, surface, finish, weave, fit, layer, FlameTreatment.NONE);
+    }
 
     /** Cloth whose mass is known exactly. */
     WornCloth(Blend blend, double weightGsm, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
@@ -41,19 +56,35 @@ public record WornCloth(
 
     /** A completed cloth as a garment wears it. */
     public static WornCloth of(Cloth cloth, Wear wear) {
+        return of(cloth, wear.fit(), wear.nextToSkin() ? Layer.SKIN : wear.layer());
+    }
+
+    /** A completed cloth in a layer. */
+    static WornCloth of(Cloth cloth, Fit fit, Layer layer) {
         return new WornCloth(
                 cloth.blend(),
                 ClothWeight.of(cloth.required(Property.WEIGHT_GSM)),
                 cloth.surface(),
                 cloth.finish(),
                 cloth.weave(),
-                wear.fit(),
-                wear.nextToSkin() ? Layer.SKIN : wear.layer());
+                fit,
+                layer,
+                cloth.flameTreatment());
     }
 
     /** Plainly woven, untreated cloth. */
     public static WornCloth woven(Blend blend, double weightGsm, Surface surface, Fit fit, Layer layer) {
         return new WornCloth(blend, weightGsm, surface, Finish.NONE, Weave.PLAIN, fit, layer);
+    }
+
+    /** The same cloth with another treatment against flame. */
+    public WornCloth treated(FlameTreatment other) {
+        return new WornCloth(blend, weight, surface, finish, weave, fit, layer, other);
+    }
+
+    /** The same cloth in another layer. */
+    WornCloth lying(Layer other) {
+        return new WornCloth(blend, weight, surface, finish, weave, fit, other, treatment);
     }
 
     /** Mass to grade by, g/m2. */

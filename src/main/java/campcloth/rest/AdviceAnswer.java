@@ -41,7 +41,9 @@ record AdviceAnswer(
                 description =
                         "version of the event on file that was judged; null where the event came with the question")
         @Nullable
-        Long eventVersion) {
+        Long eventVersion,
+
+        WornOutfitBody outfit) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -187,7 +189,8 @@ record AdviceAnswer(
             List<String> presumed,
             int limit,
             List<RulesBody.ConflictBody> ruleConflicts,
-            Optional<Long> eventVersion) {
+            Optional<Long> eventVersion,
+            WornOutfitBody outfit) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
@@ -202,7 +205,8 @@ record AdviceAnswer(
                 ranking.needs().stream().map(SpellBody::of).toList(),
                 ranking.cautions(),
                 ruleConflicts,
-                eventVersion.orElse(null));
+                eventVersion.orElse(null),
+                outfit);
     }
 
     /** What is presumed to be worn besides, as a sentence. */

@@ -3,6 +3,7 @@ package campcloth.rest;
 import campcloth.advice.Adviser;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
@@ -31,13 +32,16 @@ class AdviceController {
 
     private final Adviser adviser;
     private final Candidates candidates;
+    private final Outfits outfits;
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
 
-    AdviceController(Adviser adviser, Candidates candidates, Events events, Seasons seasons, Fibres fibres) {
+    AdviceController(
+            Adviser adviser, Candidates candidates, Outfits outfits, Events events, Seasons seasons, Fibres fibres) {
         this.adviser = adviser;
         this.candidates = candidates;
+        this.outfits = outfits;
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
@@ -55,15 +59,19 @@ class AdviceController {
         Event event = judged.event();
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
-        Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
-        Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
-        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
+        Outfit outfit = outfits.of("garment.outfit", garment.outfit());
+        SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
+        Wear wear = wear(design, garment, skin.touches());
+        Wear wearAtFire = wear(design, garment, skin.touchesAtFire());
+        Question question = new Question(event, wear, wearAtFire, outfit, candidates.of(request.cloths()));
+        Ranking ranking = adviser.rank(question);
         return AdviceAnswer.of(
                 ranking,
-                presumed(garment, design, event, ranking),
+                presumed(garment, design, event, ranking, skin),
                 request.answers(),
                 RulesBody.ConflictBody.of(event.rules(), fibres),
-                judged.version());
+                judged.version(),
+                WornOutfitBody.of(outfit, adviser.wornBesides(question)));
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
@@ -95,20 +103,15 @@ class AdviceController {
         return new Judged(kept.event(), Optional.of(kept.version()));
     }
 
-    private static List<String> presumed(GarmentBody garment, Design design, Event event, Ranking ranking) {
+    private static List<String> presumed(
+            GarmentBody garment, Design design, Event event, Ranking ranking, SkinSide skin) {
         List<String> presumed = new ArrayList<>();
         if (event.spellsPresumed()) {
             presumed.add("No spells were given: those usual for "
                     + event.season().name().toLowerCase(Locale.ROOT)
                     + " here were taken, not a forecast. Give the real weather when it is known.");
         }
-        if (garment.touchesSkin().isEmpty()) {
-            presumed.add(
-                    isCold(event)
-                            ? "Nobody said whether it touches the skin: in such cold it was presumed over a shirt, at the fire"
-                                    + " it was judged as if it touches the skin."
-                            : "Nobody said whether it touches the skin: it was judged as if it does.");
-        }
+        skin.sentence().ifPresent(presumed::add);
         presumed.addAll(design.assumptions(garment.measurements()));
         presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
         return presumed;

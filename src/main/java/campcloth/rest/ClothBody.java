@@ -3,6 +3,7 @@ package campcloth.rest;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
@@ -20,6 +21,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -42,7 +44,10 @@ record ClothBody(
         @Schema(description = "PLAIN where it is left out") @Nullable
         Weave weave,
 
-        @Schema(description = "PLAIN where it is left out; pile, fleece and fur are always raised") @Nullable
+        @Schema(
+                description =
+                        "PLAIN where it is left out, RAISED where fibres and weave are not known either; pile, fleece and fur are always raised")
+        @Nullable
         Surface surface,
 
         @Schema(description = "NONE where it is left out") @Nullable
@@ -71,6 +76,14 @@ record ClothBody(
         Map<String, FigureBody> estimates,
 
         @Nullable @Size(max = 2000) String note,
+
+        @Schema(
+                description =
+                        "treatment against flame, as somebody said; NONE where it is left out. Only what its maker"
+                                + " declares to last counts at all, and little")
+        @Nullable
+        FlameTreatment flameTreatment,
+
         @Schema(accessMode = Schema.AccessMode.READ_ONLY) KeptCloth.@Nullable Origin origin) {
 
     static ClothBody of(KeptCloth kept) {
@@ -103,6 +116,7 @@ record ClothBody(
                 known,
                 estimated,
                 cloth.note(),
+                cloth.flameTreatment(),
                 kept.origin());
     }
 
@@ -121,7 +135,8 @@ record ClothBody(
 
     private Cloth cloth(Fibres fibres, Map<Property, Figure> before) {
         return new Described(weave, surface, finish, nap, stretch)
-                .cloth(name, ShareBody.blend(blend, fibres), known(before), note == null ? "" : note);
+                .cloth(name, ShareBody.blend(blend, fibres), known(before), note == null ? "" : note)
+                .with(Objects.requireNonNullElse(flameTreatment, FlameTreatment.NONE));
     }
 
     private Map<Property, Figure> known(Map<Property, Figure> before) {

@@ -6,8 +6,10 @@ import campcloth.fire.FireHazard;
 import campcloth.fire.FireReason;
 import campcloth.fire.FireWarning;
 import campcloth.fire.MeltWarning;
+import campcloth.fire.OutfitHazard;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** How one cloth stands at one fire. The numbers order cloths; they are no physical measure. */
@@ -51,7 +53,11 @@ record FireAnswer(
         @Schema(description = "what nobody said of the cloth and what was taken for it")
         List<String> presumed,
 
-        List<String> cautions) {
+        List<String> cautions,
+
+        @Schema(description = "the whole outfit, the worst of its parts in everything; null where none was told")
+        @Nullable
+        OutfitHazardBody outfit) {
 
     /** Something to tell the wearer. */
     @Schema(name = "FireWarning")
@@ -62,7 +68,12 @@ record FireAnswer(
         }
     }
 
-    static FireAnswer of(FireHazard hazard, List<FireWarning> warnings, List<String> presumed, List<String> cautions) {
+    static FireAnswer of(
+            FireHazard hazard,
+            Optional<OutfitHazard> outfit,
+            List<FireWarning> warnings,
+            List<String> presumed,
+            List<String> cautions) {
         return new FireAnswer(
                 Rounded.to(hazard.spread(), 2),
                 Rounded.to(hazard.melt(), 2),
@@ -79,6 +90,7 @@ record FireAnswer(
                 warnings.stream().map(WarningBody::of).toList(),
                 hazard.reasons().stream().map(FireReason::sentence).toList(),
                 presumed,
-                cautions);
+                cautions,
+                outfit.map(OutfitHazardBody::of).orElse(null));
     }
 }

@@ -1,16 +1,19 @@
 package campcloth.rest;
 
+import campcloth.cloth.Outfit;
 import campcloth.fibre.Fibres;
 import campcloth.fire.Exposure;
 import campcloth.fire.FireCautions;
 import campcloth.fire.FireGrading;
 import campcloth.fire.FireHazard;
 import campcloth.fire.FireWarnings;
+import campcloth.fire.OutfitGrading;
 import campcloth.fire.WornCloth;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
@@ -21,9 +24,11 @@ import org.springframework.web.bind.annotation.RestController;
 class FireController {
 
     private final Fibres fibres;
+    private final Outfits outfits;
 
-    FireController(Fibres fibres) {
+    FireController(Fibres fibres, Outfits outfits) {
         this.fibres = fibres;
+        this.outfits = outfits;
     }
 
     @PostMapping("/api/fire")
@@ -37,8 +42,12 @@ class FireController {
         WornCloth cloth = request.cloth(fibres);
         Exposure exposure = request.exposure();
         FireHazard hazard = FireGrading.grade(cloth, exposure);
+        Outfit outfit = outfits.of("outfit", request.outfit());
         return FireAnswer.of(
                 hazard,
+                outfit.parts().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(OutfitGrading.grade(cloth, outfit, exposure, fibres)),
                 FireWarnings.of(cloth, exposure),
                 request.presumed(),
                 FireCautions.forReach(hazard.reach(), List.of()));

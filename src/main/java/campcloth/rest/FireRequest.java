@@ -2,7 +2,9 @@ package campcloth.rest;
 
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Layer;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.event.FireKind;
@@ -74,7 +76,15 @@ record FireRequest(
                         "ORDINARY where it is left out; the others are outside what we advise on and get no grade, only"
                                 + " whom to ask")
         @Nullable
-        ClothingUse use) {
+        ClothingUse use,
+
+        @Schema(description = "treatment against flame, as somebody said; NONE where it is left out") @Nullable
+        FlameTreatment flameTreatment,
+
+        @Schema(description = "what else is worn or sewn in; graded beside the cloth, in outfit")
+        @Nullable
+        @Size(max = Outfit.MOST_PARTS)
+        List<@NotNull @Valid OutfitBody> outfit) {
 
     /** The cloth as it is worn; refuses unknown fibres and figures out of range. */
     WornCloth cloth(Fibres fibres) {
@@ -85,7 +95,8 @@ record FireRequest(
                 Objects.requireNonNullElse(finish, Finish.NONE),
                 Objects.requireNonNullElse(weave, Weave.PLAIN),
                 Objects.requireNonNullElse(fit, Fit.LOOSE),
-                Objects.requireNonNullElse(layer, Layer.SKIN));
+                Objects.requireNonNullElse(layer, Layer.SKIN),
+                Objects.requireNonNullElse(flameTreatment, FlameTreatment.NONE));
     }
 
     Exposure exposure() {

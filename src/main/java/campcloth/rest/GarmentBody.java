@@ -1,9 +1,12 @@
 package campcloth.rest;
 
+import campcloth.cloth.Outfit;
 import campcloth.garment.Measurements;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +31,12 @@ record GarmentBody(
                         "ORDINARY where it is left out; the others are outside what we advise on and get no grade, only"
                                 + " whom to ask")
         @Nullable
-        ClothingUse use) {
+        ClothingUse use,
+
+        @Schema(description = "what is worn with it or sewn into it besides its own cloth")
+        @Nullable
+        @Size(max = Outfit.MOST_PARTS)
+        List<@NotNull @Valid OutfitBody> outfit) {
 
     Optional<Boolean> touchesSkin() {
         return Optional.ofNullable(nextToSkin);

@@ -2,6 +2,7 @@ package campcloth.store;
 
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Finish;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
@@ -9,16 +10,19 @@ import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Figure;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A cloth as it is kept in the column {@code body}: names here are what stands in people's databases and must stay readable.
  *
  * @param blend shares in their order: an object would not keep it
  * @param figures figures by the field name of their property
+ * @param flameTreatment left out where there is none, as in rows from before it was kept
  */
 record ClothBody(
         String name,
@@ -29,7 +33,8 @@ record ClothBody(
         boolean nap,
         boolean stretch,
         Map<String, Figure> figures,
-        String note) {
+        String note,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable FlameTreatment flameTreatment) {
 
     /** A fibre by its key, and its percent of mass. */
     record ShareOf(String fibre, double percent) {}
@@ -49,7 +54,8 @@ record ClothBody(
                 cloth.nap(),
                 cloth.stretch(),
                 figures,
-                cloth.note());
+                cloth.note(),
+                cloth.flameTreatment() == FlameTreatment.NONE ? null : cloth.flameTreatment());
     }
 
     /** The cloth again; a fibre that a replaced catalogue no longer knows counts as unknown, the worst plausible one. */
@@ -61,7 +67,8 @@ record ClothBody(
                 known.put(property, figure);
             }
         }
-        return new Cloth(name, blend(fibres), weave, surface, finish, nap, stretch, known, note);
+        return new Cloth(name, blend(fibres), weave, surface, finish, nap, stretch, known, note)
+                .with(flameTreatment == null ? FlameTreatment.NONE : flameTreatment);
     }
 
     private Blend blend(Fibres fibres) {

@@ -63,7 +63,7 @@ class FireMissingDataTest {
     }
 
     @Test
-    @DisplayName("Under any rules, forgetting never opens the gate; a rule on the mass then asks where it forbade")
+    @DisplayName("Under any rules, forgetting never opens the gate, and no rule comes out milder")
     void forgettingNeverOpensTheGate() {
         always(4242, draw -> {
             Map<String, Double> shares = draw.shares();

@@ -71,7 +71,7 @@ class FireSentencesTest {
 
     @Test
     void clothThatMeltsOnTheSkinIsNotAdvisedAgainstByNamingWhatToWearBeneath() {
-        assertThat(warning(loose("polyester 100", new ClothWeight(200, 190)), Code.LAYER))
+        assertThat(warning(loose("polyester 100", new ClothWeight(200, 190)), Code.MELT_ON_SKIN))
                 .startsWith("It touches the skin.")
                 .contains("Choose a cloth that does not melt for the layer on the skin.")
                 .doesNotContain("beneath");

@@ -48,7 +48,8 @@ class FireVerdictPropertiesTest {
             for (SafetyRule.Authority authority : SafetyRule.Authority.values()) {
                 boolean onFile = rules.stream().anyMatch(rule -> rule.authority() == authority);
                 boolean told = judgement.cautions().stream()
-                        .anyMatch(c -> c.contains(": none on file: ask ") && c.contains(MissingRules.whomToAsk(authority)));
+                        .anyMatch(c ->
+                                c.contains(": none on file: ask ") && c.contains(MissingRules.whomToAsk(authority)));
                 claim(onFile != told, authority, rules, judgement.cautions());
             }
         });

@@ -85,8 +85,9 @@ final class RuleDraw {
             case 0 -> draft.mostMeltable(rule.conditions().maxMeltablePercent().orElse(100.0) * part());
             case 1 -> draft.forbidding(with(rule.conditions().forbiddenFibres()));
             case 2 -> draft.allowingOnly(fewer(rule.conditions().allowedFibres()));
-            case 3 -> draft.leastWeight(
-                    Math.min(2000, rule.conditions().minWeightGsm().orElse(0.0) + draw.between(0, 300)));
+            case 3 ->
+                draft.leastWeight(
+                        Math.min(2000, rule.conditions().minWeightGsm().orElse(0.0) + draw.between(0, 300)));
             case 4 -> draft.plainSurface();
             case 5 -> draft.closeFit();
             case 6 -> draft.keepAtLeast(rule.conditions().keepAtLeastM().orElse(0.0) + draw.between(0.1, 5));

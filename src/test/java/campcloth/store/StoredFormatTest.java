@@ -3,6 +3,7 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Event;
@@ -34,6 +35,19 @@ class StoredFormatTest {
         assertThat(cloth.required(Property.WEIGHT_GSM).high()).isEqualTo(220);
         assertThat(cloth.figure(Property.THICKNESS_MM)).isEmpty();
         assertThat(json.read(json.write(ClothBody.of(cloth)), ClothBody.class)).isEqualTo(ClothBody.of(cloth));
+    }
+
+    @Test
+    void aTreatmentAgainstFlameIsKeptAndOldRowsHaveNone() throws IOException {
+        Cloth old = json.read(sample("cloth"), ClothBody.class)
+                .cloth(ShippedCatalogue.get().fibres());
+        assertThat(old.flameTreatment()).isEqualTo(FlameTreatment.NONE);
+        assertThat(json.write(ClothBody.of(old))).doesNotContain("flameTreatment");
+        ClothBody treated = ClothBody.of(old.with(FlameTreatment.DECLARED));
+        assertThat(json.read(json.write(treated), ClothBody.class)
+                        .cloth(ShippedCatalogue.get().fibres())
+                        .flameTreatment())
+                .isEqualTo(FlameTreatment.DECLARED);
     }
 
     @Test

@@ -55,11 +55,27 @@ public final class Spread {
      */
     public static double of(
             double fuelPercent, double meltablePercent, double weightGsm, boolean raisedOrOpen, boolean loose) {
+        return of(fuelPercent, meltablePercent, weightGsm, raisedOrOpen, loose, 0);
+    }
+
+    /**
+     * The same for cloth whose treatment slows flame.
+     *
+     * @param credit points that the treatment takes off; at most as many as the fuel brings
+     */
+    public static double of(
+            double fuelPercent,
+            double meltablePercent,
+            double weightGsm,
+            boolean raisedOrOpen,
+            boolean loose,
+            int credit) {
         int points = fuelPoints(fuelPercent)
                 + weightPoints(weightGsm)
                 + (Shares.atLeast(meltablePercent, SCAFFOLD_PERCENT) ? 1 : 0)
                 + (raisedOrOpen ? 1 : 0)
-                + (loose ? loosePoints(weightGsm) : 0);
+                + (loose ? loosePoints(weightGsm) : 0)
+                - Math.min(credit, fuelPoints(fuelPercent));
         double place = place(fuelPercent, meltablePercent, weightGsm);
         return points < TOP_CLASS
                 ? CLASS_WIDTH * (points + place)

@@ -1,0 +1,104 @@
+package campcloth.fire;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Outfit;
+import campcloth.cloth.Wear;
+import campcloth.event.Event;
+import campcloth.fire.FireJudgement.Gate;
+import campcloth.fire.FireWarning.Code;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Judges a garment with what is sewn into it, and what is worn beside it, at an event. What is sewn in belongs to the garment:
+ * the strictest of all stands. What is worn beside is judged once: a good cloth is not to blame for a bad shirt, nor does it
+ * make up for it.
+ */
+public final class OutfitAdvice {
+
+    private final FireAdvice fire;
+
+    public OutfitAdvice(FireAdvice fire) {
+        this.fire = fire;
+    }
+
+    /** A completed cloth with all that is sewn into the garment. */
+    public FireJudgement ofGarment(Cloth completed, Wear wear, Outfit outfit, Event event) {
+        WornPart own = WornOutfit.own(WornCloth.of(completed, wear), outfit);
+        FireJudgement alone = fire.judge(own.worn(), event);
+        List<PartJudgement> sewnIn = judged(WornOutfit.sewnIn(own.worn(), outfit, fire.fibres()), event);
+        return sewnIn.isEmpty() ? alone : joined(own, alone, sewnIn);
+    }
+
+    /** Each garment worn beside it. */
+    public List<PartJudgement> wornBesides(Outfit outfit, Event event) {
+        return judged(WornOutfit.wornBesides(outfit, fire.fibres()), event);
+    }
+
+    private List<PartJudgement> judged(List<WornPart> parts, Event event) {
+        return parts.stream()
+                .map(part -> new PartJudgement(part, told(part, fire.judge(part.worn(), event))))
+                .toList();
+    }
+
+    /** The judgement of a part with warnings that name it. */
+    private static FireJudgement told(WornPart part, FireJudgement judged) {
+        List<FireWarning> warnings = new ArrayList<>(PartWarnings.of(
+                part,
+                judged.meltWarning(),
+                judged.warnings().stream().filter(w -> w.code() != Code.RULE).toList()));
+        List<RuleOutcome> rules =
+                judged.rules().stream().map(r -> r.saidOf(part.heading())).toList();
+        rules.forEach(rule -> FireAdvice.ofRule(rule, warnings));
+        return new FireJudgement(
+                judged.gate(),
+                judged.worst(),
+                judged.spells(),
+                judged.meltWarning(),
+                rules,
+                byUrgency(warnings),
+                judged.cautions());
+    }
+
+    private static FireJudgement joined(WornPart own, FireJudgement alone, List<PartJudgement> sewnIn) {
+        Gate gate = alone.gate();
+        Optional<SpellHazard> worst = alone.worst();
+        MeltWarning melt = alone.meltWarning();
+        List<RuleOutcome> rules = new ArrayList<>(alone.rules());
+        List<FireWarning> warnings = new ArrayList<>(alone.warnings());
+        for (PartJudgement part : sewnIn) {
+            FireJudgement judged = part.judgement();
+            gate = FireAdvice.stricter(gate, judged.gate());
+            melt = judged.meltWarning().compareTo(melt) > 0 ? judged.meltWarning() : melt;
+            worst = judged.hazard() > worst.map(w -> w.hazard().hazard()).orElse(0.0) ? judged.worst() : worst;
+            tighten(rules, judged.rules(), warnings);
+            judged.warnings().stream().filter(w -> w.code() != Code.RULE).forEach(warnings::add);
+        }
+        if (!alone.spells().isEmpty()) {
+            List<WornPart> parts = new ArrayList<>(List.of(own));
+            sewnIn.forEach(part -> parts.add(part.part()));
+            warnings.addAll(Scaffold.among(parts));
+        }
+        return new FireJudgement(
+                gate, worst, alone.spells(), melt, rules, byUrgency(warnings), alone.cautions(), sewnIn);
+    }
+
+    /** Puts the outcome for a part in place of a milder one, rule by rule, and warns of it. */
+    private static void tighten(List<RuleOutcome> rules, List<RuleOutcome> ofPart, List<FireWarning> warnings) {
+        for (int i = 0; i < rules.size(); i++) {
+            RuleOutcome stricter = ofPart.get(i);
+            if (stricter.outcome().compareTo(rules.get(i).outcome()) > 0) {
+                rules.set(i, stricter);
+                FireAdvice.ofRule(stricter, warnings);
+            }
+        }
+    }
+
+    private static List<FireWarning> byUrgency(List<FireWarning> warnings) {
+        return warnings.stream()
+                .sorted(Comparator.comparing(FireWarning::severity).reversed())
+                .toList();
+    }
+}
