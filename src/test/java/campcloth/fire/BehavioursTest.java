@@ -39,8 +39,8 @@ class BehavioursTest {
 
     @Test
     void viscoseIsToldApartFromCotton() {
-        assertThat(said(plain("polyester 50; viscose 50", 200))).containsExactly(
-                "Viscose with polyester burns faster than cotton with polyester.");
+        assertThat(said(plain("polyester 50; viscose 50", 200)))
+                .containsExactly("Viscose with polyester burns faster than cotton with polyester.");
         assertThat(said(plain("polyester 50; cotton 50", 200))).isEmpty();
         assertThat(said(plain("viscose 100", 200))).isEmpty();
     }
@@ -57,10 +57,19 @@ class BehavioursTest {
 
     @Test
     void modacrylicElastaneAndChlorofibreHaveTheirOwnWords() {
-        assertThat(said(plain("modacrylic 60; cotton 40", 220))).singleElement().asString().startsWith("Modacrylic");
-        assertThat(said(plain("cotton 97; elastane 3", 220))).singleElement().asString().startsWith("Elastane");
+        assertThat(said(plain("modacrylic 60; cotton 40", 220)))
+                .singleElement()
+                .asString()
+                .startsWith("Modacrylic");
+        assertThat(said(plain("cotton 97; elastane 3", 220)))
+                .singleElement()
+                .asString()
+                .startsWith("Elastane");
         assertThat(said(plain("polyester 97; elastane 3", 220))).isEmpty();
-        assertThat(said(plain("chlorofibre 100", 220))).singleElement().asString().startsWith("Chlorofibre");
+        assertThat(said(plain("chlorofibre 100", 220)))
+                .singleElement()
+                .asString()
+                .startsWith("Chlorofibre");
     }
 
     @Test
@@ -106,7 +115,8 @@ class BehavioursTest {
         assertThat(FireGrading.grade(treated, SEATED).spread())
                 .isLessThan(FireGrading.grade(cotton, SEATED).spread());
         WornCloth blend = plain("polyester 50; cotton 50", 200);
-        assertThat(FireGrading.grade(blend.treated(FlameTreatment.DECLARED_DURABLE), SEATED).spread())
+        assertThat(FireGrading.grade(blend.treated(FlameTreatment.DECLARED_DURABLE), SEATED)
+                        .spread())
                 .isEqualTo(FireGrading.grade(blend, SEATED).spread());
     }
 

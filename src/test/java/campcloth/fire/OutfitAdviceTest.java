@@ -48,7 +48,8 @@ class OutfitAdviceTest {
     void aShirtIsNotTheGarmentsFaultAndIsJudgedByItself() {
         Event camp = event(List.of(), fire(FireRole.SEATED, 2));
         Outfit outfit = Outfits.of(part(Kind.SHIRT, "polyester 100", 120));
-        assertThat(garment(outfit, camp).gate()).isEqualTo(garment(Outfit.UNTOLD, camp).gate());
+        assertThat(garment(outfit, camp).gate())
+                .isEqualTo(garment(Outfit.UNTOLD, camp).gate());
         assertThat(ADVICE.wornBesides(outfit, camp)).singleElement().satisfies(shirt -> {
             assertThat(shirt.judgement().gate()).isEqualTo(Gate.RULED_OUT);
             assertThat(shirt.judgement().warnings())
@@ -95,8 +96,10 @@ class OutfitAdviceTest {
                 .singleElement()
                 .asString()
                 .contains("sewing thread");
-        assertThat(scaffolds(WOOL, Outfits.of(part(Kind.LINING, "cotton 100", 150)))).isEmpty();
-        assertThat(scaffolds(polyester, Outfits.of(part(Kind.LINING, "wool 100", 150)))).isEmpty();
+        assertThat(scaffolds(WOOL, Outfits.of(part(Kind.LINING, "cotton 100", 150))))
+                .isEmpty();
+        assertThat(scaffolds(polyester, Outfits.of(part(Kind.LINING, "wool 100", 150))))
+                .isEmpty();
     }
 
     @Test
@@ -104,7 +107,8 @@ class OutfitAdviceTest {
         OutfitHazard lining = Outfits.grade(WOOL, Outfits.of(untold(Kind.LINING)), at(FireRole.SEATED, 2));
         assertThat(lining.grade()).isEqualTo(FireGrade.SEVERE);
         assertThat(lining.warnings())
-                .anyMatch(w -> w.code() == Code.ASSUMED && w.text().startsWith("Lining: nobody said what it is made of"));
+                .anyMatch(
+                        w -> w.code() == Code.ASSUMED && w.text().startsWith("Lining: nobody said what it is made of"));
         OutfitHazard shoes = Outfits.grade(WOOL, Outfits.of(untold(Kind.FOOTWEAR)), at(FireRole.SEATED, 2));
         assertThat(shoes.parts()).hasSize(1);
         assertThat(shoes.notTold()).hasSize(2).last().asString().contains("footwear");
@@ -113,8 +117,9 @@ class OutfitAdviceTest {
     @Test
     void whatNobodyNamedIsListed() {
         assertThat(WornOutfit.notTold(Outfit.UNTOLD))
-                .containsExactly("Not told, and not judged for fire: lining, sewing thread and shirt. Their fibres count"
-                        + " too, if there are any.");
+                .containsExactly(
+                        "Not told, and not judged for fire: lining, sewing thread and shirt. Their fibres count"
+                                + " too, if there are any.");
         assertThat(WornOutfit.notTold(
                         Outfits.of(untold(Kind.LINING), untold(Kind.THREAD), untold(Kind.WARM_UNDERWEAR))))
                 .isEmpty();
