@@ -7,7 +7,7 @@ import java.util.Optional;
  * How a cloth stands in one exposure. Both axes belong to the cloth as it is worn; the hazard joins them with the exposure and is
  * never below what one axis alone would give. The numbers order cloths; they are no physical measure.
  *
- * @param spread how readily it catches and spreads flame, 0 least to 100 worst
+ * @param spread how readily it catches and spreads flame there, 0 least to 100 worst; depends on the exposure only for treated cloth
  * @param melt how much it can melt onto its wearer, 0 nothing melts to 100 worst
  * @param hazard both with the exposure, 0 to 100; 0 without a fire
  * @param spreadHazard what the spread alone would give
