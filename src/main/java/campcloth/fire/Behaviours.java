@@ -52,7 +52,7 @@ final class Behaviours {
                             2.25,
                             "Plant fibre and fibre that melts in so light a cloth, under "
                                     + Words.number(Spread.LIGHT_GSM)
-                                    + " g/m2, is a blend that textile research advises against: it burns faster than either alone."));
+                                    + " g/m2, is a blend that textile research advises against: it can burn faster than either."));
         }
         if (has(cloth, "viscose") && has(cloth, "polyester")) {
             said.add(new Behaviour(1.04, "Viscose with polyester burns faster than cotton with polyester."));

@@ -10,7 +10,8 @@ import java.util.Optional;
  *
  * @param cloth the cloth as it is worn
  * @param exposure its exposure
- * @param spread how readily it catches and spreads flame, 0 least to 100 worst
+ * @param spread how readily it catches and spreads flame there, 0 least to 100 worst; depends on the
+ *     exposure only for treated cloth
  * @param melt how much it can melt onto its wearer, 0 nothing melts to 100 worst
  * @param hazard both with the exposure, 0 to 100; 0 without a fire
  * @param spreadHazard what the spread alone would give
