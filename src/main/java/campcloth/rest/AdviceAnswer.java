@@ -15,6 +15,7 @@ import campcloth.fire.RuleOutcome;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The cloths ranked, with what the ranking rests on. */
@@ -41,9 +42,14 @@ record AdviceAnswer(
             double scoreHigh,
             List<CriterionBody> criteria,
             List<Warning> warnings,
-            List<RuleBody> rulesApplied) {
+            List<RuleBody> rulesApplied,
 
-        static Ranked of(Judged judged, Map<String, Double> weights) {
+            @Schema(
+                    description =
+                            "what would better the verdict of fire and rules; empty where they have nothing against it")
+            List<WhatIfBody> whatIf) {
+
+        static Ranked of(Judged judged, Map<String, Double> weights, List<WhatIfBody> whatIf) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -57,7 +63,8 @@ record AdviceAnswer(
                             .map(a -> CriterionBody.of(a, weights.getOrDefault(a.criterion(), 0.0)))
                             .toList(),
                     judged.warnings(),
-                    judged.rules().stream().map(RuleBody::of).toList());
+                    judged.rules().stream().map(RuleBody::of).toList(),
+                    whatIf);
         }
     }
 
@@ -155,11 +162,12 @@ record AdviceAnswer(
         }
     }
 
-    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
+    static AdviceAnswer of(
+            Ranking ranking, List<String> presumed, int limit, Function<Judged, List<WhatIfBody>> whatIf) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
-                        .map(judged -> Ranked.of(judged, ranking.weights()))
+                        .map(judged -> Ranked.of(judged, ranking.weights(), whatIf.apply(judged)))
                         .toList(),
                 new Considered(
                         ranking.judged().size(),

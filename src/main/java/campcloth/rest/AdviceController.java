@@ -1,8 +1,12 @@
 package campcloth.rest;
 
 import campcloth.advice.Adviser;
+import campcloth.advice.Judged;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
+import campcloth.advice.Verdict;
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
@@ -10,6 +14,9 @@ import campcloth.event.Events;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
+import campcloth.fire.FireCase;
+import campcloth.fire.WhatIf;
+import campcloth.fire.WornCloth;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import io.swagger.v3.oas.annotations.Operation;
@@ -32,13 +39,16 @@ class AdviceController {
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
+    private final WhatIf whatIf;
 
-    AdviceController(Adviser adviser, Candidates candidates, Events events, Seasons seasons, Fibres fibres) {
+    AdviceController(
+            Adviser adviser, Candidates candidates, Events events, Seasons seasons, Fibres fibres, WhatIf whatIf) {
         this.adviser = adviser;
         this.candidates = candidates;
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
+        this.whatIf = whatIf;
     }
 
     @PostMapping("/api/advice")
@@ -54,7 +64,20 @@ class AdviceController {
         Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
         Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
         Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
-        return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
+        return AdviceAnswer.of(
+                ranking,
+                presumed(garment, design, event, ranking),
+                request.answers(),
+                judged -> whatIf(judged, wearAtFire, event));
+    }
+
+    /** Only for the cloths that are answered with: the search judges a cloth some hundred times. */
+    private List<WhatIfBody> whatIf(Judged judged, Wear wearAtFire, Event event) {
+        if (judged.verdict() == Verdict.SUITABLE) {
+            return List.of();
+        }
+        Cloth completed = Estimates.complete(judged.candidate().cloth());
+        return WhatIfBody.of(whatIf, new FireCase(WornCloth.of(completed, wearAtFire), event));
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {

@@ -43,7 +43,12 @@ record FireAnswer(
         @Schema(description = "what nobody said of the cloth and what was taken for it")
         List<String> presumed,
 
-        List<String> cautions) {
+        List<String> cautions,
+
+        @Schema(description = "what would better it; empty where the grade is below HIGH and no melting is warned of")
+        List<WhatIfBody> whatIf,
+
+        BurnTestBody burnTest) {
 
     /** Something to tell the wearer. */
     @Schema(name = "FireWarning")
@@ -54,7 +59,13 @@ record FireAnswer(
         }
     }
 
-    static FireAnswer of(FireHazard hazard, List<FireWarning> warnings, List<String> presumed, List<String> cautions) {
+    static FireAnswer of(
+            FireHazard hazard,
+            List<FireWarning> warnings,
+            List<String> presumed,
+            List<String> cautions,
+            List<WhatIfBody> whatIf,
+            BurnTestBody burnTest) {
         return new FireAnswer(
                 Rounded.to(hazard.spread(), 2),
                 Rounded.to(hazard.melt(), 2),
@@ -68,6 +79,8 @@ record FireAnswer(
                 warnings.stream().map(WarningBody::of).toList(),
                 hazard.reasons().stream().map(FireReason::sentence).toList(),
                 presumed,
-                cautions);
+                cautions,
+                whatIf,
+                burnTest);
     }
 }

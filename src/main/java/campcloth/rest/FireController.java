@@ -1,11 +1,14 @@
 package campcloth.rest;
 
 import campcloth.fibre.Fibres;
+import campcloth.fire.BurnTestScreen;
 import campcloth.fire.Exposure;
+import campcloth.fire.FireCase;
 import campcloth.fire.FireCautions;
 import campcloth.fire.FireGrading;
 import campcloth.fire.FireHazard;
 import campcloth.fire.FireWarnings;
+import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -21,9 +24,11 @@ import org.springframework.web.bind.annotation.RestController;
 class FireController {
 
     private final Fibres fibres;
+    private final WhatIf whatIf;
 
-    FireController(Fibres fibres) {
+    FireController(Fibres fibres, WhatIf whatIf) {
         this.fibres = fibres;
+        this.whatIf = whatIf;
     }
 
     @PostMapping("/api/fire")
@@ -40,6 +45,8 @@ class FireController {
                 hazard,
                 FireWarnings.of(cloth, exposure),
                 request.presumed(),
-                FireCautions.forReach(hazard.reach(), List.of()));
+                FireCautions.forReach(hazard.reach(), List.of()),
+                WhatIfBody.of(whatIf, FireCase.bare(cloth, exposure)),
+                BurnTestBody.of(BurnTestScreen.of(cloth, request.face(fibres))));
     }
 }
