@@ -6,6 +6,7 @@ import campcloth.fibre.LabelReader;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
+import campcloth.fire.WhatIf;
 import campcloth.plan.CuttingPlanner;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -23,8 +24,18 @@ class Wiring {
     }
 
     @Bean
-    Adviser adviser(Fibres fibres) {
-        return new Adviser(new FireAdvice(new FireRules(fibres)));
+    FireAdvice fireAdvice(Fibres fibres) {
+        return new FireAdvice(new FireRules(fibres));
+    }
+
+    @Bean
+    Adviser adviser(FireAdvice fireAdvice) {
+        return new Adviser(fireAdvice);
+    }
+
+    @Bean
+    WhatIf whatIf(FireAdvice fireAdvice, Fibres fibres) {
+        return new WhatIf(fireAdvice::judge, fibres);
     }
 
     @Bean

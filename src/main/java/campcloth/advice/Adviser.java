@@ -10,6 +10,8 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement;
 import campcloth.fire.OutfitAdvice;
 import campcloth.fire.PartJudgement;
+import campcloth.fire.WhatIf;
+import campcloth.fire.WornCloth;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +31,12 @@ public final class Adviser {
     /** What fire and rules say of each garment that is worn besides; the same whatever the cloth. */
     public List<PartJudgement> wornBesides(Question question) {
         return fire.wornBesides(question.outfit(), question.event());
+    }
+
+    /** What would change what fire and rules say of a cloth; costs some hundred judgements. */
+    public WhatIf.Answer whatIf(Question question, Candidate candidate) {
+        WornCloth worn = WornCloth.of(Estimates.complete(candidate.cloth()), question.wearAtFire());
+        return fire.whatIf(worn, question.outfit(), question.event());
     }
 
     public Ranking rank(Question question) {
@@ -65,7 +73,7 @@ public final class Adviser {
                 question.wear(),
                 comfort.ensemble(completed, question.wear()),
                 comfort.of(completed, question.wear()),
-                fire.ofGarment(completed, question.wearAtFire(), question.outfit(), question.event()),
+                fire.ofGarment(WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event()),
                 Prickle.of(completed),
                 bounds);
     }

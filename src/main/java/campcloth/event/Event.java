@@ -50,6 +50,11 @@ public record Event(
         this(name, season, spells, rules, false);
     }
 
+    /** The same event with other spells, as many as before. */
+    public Event withSpells(List<Spell> others) {
+        return new Event(name, season, others, rules, spellsPresumed, dates);
+    }
+
     /** The same event under other rules. */
     public Event withRules(List<SafetyRule> others) {
         return new Event(name, season, spells, others, spellsPresumed, dates);

@@ -46,4 +46,9 @@ public record Spell(
     public Optional<OpenFire> fireInUse() {
         return fire.filter(f -> f.role() != FireRole.NONE);
     }
+
+    /** The same spell at another fire. */
+    public Spell withFire(OpenFire other) {
+        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, Optional.of(other));
+    }
 }

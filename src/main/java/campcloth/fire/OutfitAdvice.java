@@ -1,8 +1,6 @@
 package campcloth.fire;
 
-import campcloth.cloth.Cloth;
 import campcloth.cloth.Outfit;
-import campcloth.cloth.Wear;
 import campcloth.event.Event;
 import campcloth.fire.FireJudgement.Gate;
 import campcloth.fire.FireWarning.Code;
@@ -24,12 +22,18 @@ public final class OutfitAdvice {
         this.fire = fire;
     }
 
-    /** A completed cloth with all that is sewn into the garment. */
-    public FireJudgement ofGarment(Cloth completed, Wear wear, Outfit outfit, Event event) {
-        WornPart own = WornOutfit.own(WornCloth.of(completed, wear), outfit);
+    /** A cloth with all that is sewn into the garment. */
+    public FireJudgement ofGarment(WornCloth cloth, Outfit outfit, Event event) {
+        WornPart own = WornOutfit.own(cloth, outfit);
         FireJudgement alone = fire.judge(own.worn(), event);
         List<PartJudgement> sewnIn = judged(WornOutfit.sewnIn(own.worn(), outfit, fire.fibres()), event);
         return sewnIn.isEmpty() ? alone : joined(own, alone, sewnIn);
+    }
+
+    /** What would change the judgement of a cloth with all that is sewn into the garment. */
+    public WhatIf.Answer whatIf(WornCloth cloth, Outfit outfit, Event event) {
+        return new WhatIf((other, then) -> ofGarment(other, outfit, then), fire.fibres())
+                .of(new FireCase(cloth, event));
     }
 
     /** Each garment worn beside it. */

@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The cloths ranked, with what the ranking rests on. */
@@ -55,9 +56,14 @@ record AdviceAnswer(
             double scoreHigh,
             List<CriterionBody> criteria,
             List<Warning> warnings,
-            List<RuleBody> rulesApplied) {
+            List<RuleBody> rulesApplied,
 
-        static Ranked of(Judged judged, Map<String, Double> weights) {
+            @Schema(
+                    description =
+                            "what would better the verdict of fire and rules; empty where they have nothing against it")
+            List<WhatIfBody> whatIf) {
+
+        static Ranked of(Judged judged, Map<String, Double> weights, List<WhatIfBody> whatIf) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -71,7 +77,8 @@ record AdviceAnswer(
                             .map(a -> CriterionBody.of(a, weights.getOrDefault(a.criterion(), 0.0)))
                             .toList(),
                     judged.warnings(),
-                    judged.rules().stream().map(RuleBody::of).toList());
+                    judged.rules().stream().map(RuleBody::of).toList(),
+                    whatIf);
         }
     }
 
@@ -190,11 +197,12 @@ record AdviceAnswer(
             int limit,
             List<RulesBody.ConflictBody> ruleConflicts,
             Optional<Long> eventVersion,
-            WornOutfitBody outfit) {
+            WornOutfitBody outfit,
+            Function<Judged, List<WhatIfBody>> whatIf) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
-                        .map(judged -> Ranked.of(judged, ranking.weights()))
+                        .map(judged -> Ranked.of(judged, ranking.weights(), whatIf.apply(judged)))
                         .toList(),
                 new Considered(
                         ranking.judged().size(),

@@ -71,7 +71,8 @@ class AdviceController {
                 request.answers(),
                 RulesBody.ConflictBody.of(event.rules(), fibres),
                 judged.version(),
-                WornOutfitBody.of(outfit, adviser.wornBesides(question)));
+                WornOutfitBody.of(outfit, adviser.wornBesides(question)),
+                ranked -> WhatIfBody.of(adviser.whatIf(question, ranked.candidate())));
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {

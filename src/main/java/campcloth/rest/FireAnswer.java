@@ -57,7 +57,12 @@ record FireAnswer(
 
         @Schema(description = "the whole outfit, the worst of its parts in everything; null where none was told")
         @Nullable
-        OutfitHazardBody outfit) {
+        OutfitHazardBody outfit,
+
+        @Schema(description = "what would better it; empty where the grade is below HIGH and no melting is warned of")
+        List<WhatIfBody> whatIf,
+
+        BurnTestBody burnTest) {
 
     /** Something to tell the wearer. */
     @Schema(name = "FireWarning")
@@ -73,7 +78,9 @@ record FireAnswer(
             Optional<OutfitHazard> outfit,
             List<FireWarning> warnings,
             List<String> presumed,
-            List<String> cautions) {
+            List<String> cautions,
+            List<WhatIfBody> whatIf,
+            BurnTestBody burnTest) {
         return new FireAnswer(
                 Rounded.to(hazard.spread(), 2),
                 Rounded.to(hazard.melt(), 2),
@@ -91,6 +98,8 @@ record FireAnswer(
                 hazard.reasons().stream().map(FireReason::sentence).toList(),
                 presumed,
                 cautions,
-                outfit.map(OutfitHazardBody::of).orElse(null));
+                outfit.map(OutfitHazardBody::of).orElse(null),
+                whatIf,
+                burnTest);
     }
 }

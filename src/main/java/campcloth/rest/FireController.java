@@ -2,12 +2,15 @@ package campcloth.rest;
 
 import campcloth.cloth.Outfit;
 import campcloth.fibre.Fibres;
+import campcloth.fire.BurnTestScreen;
 import campcloth.fire.Exposure;
+import campcloth.fire.FireCase;
 import campcloth.fire.FireCautions;
 import campcloth.fire.FireGrading;
 import campcloth.fire.FireHazard;
 import campcloth.fire.FireWarnings;
 import campcloth.fire.OutfitGrading;
+import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -25,10 +28,12 @@ class FireController {
 
     private final Fibres fibres;
     private final Outfits outfits;
+    private final WhatIf whatIf;
 
-    FireController(Fibres fibres, Outfits outfits) {
+    FireController(Fibres fibres, Outfits outfits, WhatIf whatIf) {
         this.fibres = fibres;
         this.outfits = outfits;
+        this.whatIf = whatIf;
     }
 
     @PostMapping("/api/fire")
@@ -50,6 +55,8 @@ class FireController {
                         : Optional.of(OutfitGrading.grade(cloth, outfit, exposure, fibres)),
                 FireWarnings.of(cloth, exposure),
                 request.presumed(),
-                FireCautions.forReach(hazard.reach(), List.of()));
+                FireCautions.forReach(hazard.reach(), List.of()),
+                WhatIfBody.of(whatIf.of(FireCase.bare(cloth, exposure))),
+                BurnTestBody.of(BurnTestScreen.of(cloth, request.face(fibres))));
     }
 }

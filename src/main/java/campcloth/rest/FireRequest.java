@@ -88,10 +88,22 @@ record FireRequest(
 
     /** The cloth as it is worn; refuses unknown fibres and figures out of range. */
     WornCloth cloth(Fibres fibres) {
+        return cloth(fibres, Surface.RAISED);
+    }
+
+    /** Whether fibre ends stand out of the face; empty where neither the surface nor the make tells. */
+    Optional<Surface> face(Fibres fibres) {
+        if (cloth(fibres, Surface.PLAIN).isRaised()) {
+            return Optional.of(Surface.RAISED);
+        }
+        return Optional.ofNullable(surface);
+    }
+
+    private WornCloth cloth(Fibres fibres, Surface untold) {
         return new WornCloth(
                 ShareBody.blend(blend, fibres),
                 new ClothWeight(weightGsm, weightGsm),
-                Objects.requireNonNullElse(surface, Surface.RAISED),
+                Objects.requireNonNullElse(surface, untold),
                 Objects.requireNonNullElse(finish, Finish.NONE),
                 Objects.requireNonNullElse(weave, Weave.PLAIN),
                 Objects.requireNonNullElse(fit, Fit.LOOSE),

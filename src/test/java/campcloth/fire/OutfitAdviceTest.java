@@ -126,7 +126,7 @@ class OutfitAdviceTest {
     }
 
     private static FireJudgement garment(Outfit outfit, Event event) {
-        return ADVICE.ofGarment(Outfits.cloth(WOOL), COAT, outfit, event);
+        return ADVICE.ofGarment(WornCloth.of(Outfits.cloth(WOOL), COAT), outfit, event);
     }
 
     private static List<String> scaffolds(WornCloth garment, Outfit outfit) {

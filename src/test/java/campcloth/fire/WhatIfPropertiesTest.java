@@ -1,0 +1,312 @@
+package campcloth.fire;
+
+import static campcloth.fire.Draw.claim;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.cloth.Finish;
+import campcloth.cloth.Fit;
+import campcloth.cloth.Layer;
+import campcloth.cloth.Surface;
+import campcloth.cloth.Weave;
+import campcloth.event.Event;
+import campcloth.event.FireRole;
+import campcloth.event.OpenFire;
+import campcloth.event.SafetyRule;
+import campcloth.fibre.Blend;
+import campcloth.fire.FireJudgement.Gate;
+import campcloth.fire.model.PointSource;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What the search for a better verdict claims, on drawn cloths, fires and rules, rebuilt here from its short description alone. */
+class WhatIfPropertiesTest {
+
+    private static final FireAdvice ADVICE = new FireAdvice(new FireRules(FireFixtures.FIBRES));
+    private static final AtomicInteger JUDGED = new AtomicInteger();
+    private static final WhatIf WHAT_IF = new WhatIf(WhatIfPropertiesTest::judge, FireFixtures.FIBRES);
+    private static final int CASES = 2500;
+    private static final double ROUNDING = 1e-9;
+    private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|safety|fireproof|compliant|certified)\\b");
+
+    /** The only mention of a rule is that it still has to be asked about, and that fire and rules were judged. */
+    private static final Pattern OTHER_RULE =
+            Pattern.compile("(?<!still )(?<!fire and )\\brules?\\b(?! of the (event|venue|local law) \")");
+
+    private static FireJudgement judge(WornCloth cloth, Event event) {
+        JUDGED.incrementAndGet();
+        return ADVICE.judge(cloth, event);
+    }
+
+    @Test
+    void whatIsToldComesToTheVerdictToldAndALesserChangeDoesNot() {
+        int before = JUDGED.get();
+        AtomicInteger told = new AtomicInteger();
+        Draw.often(CASES, 41_000_000, draw -> {
+            FireCase now = drawn(draw);
+            Gate from = judge(now.cloth(), now.event()).gate();
+            for (Better better : WHAT_IF.all(now, from)) {
+                told.incrementAndGet();
+                claim(better.wouldBe().compareTo(from) < 0, "worse or the same", better.text(), now);
+                claimVerdict(now, better);
+                claimNoLesserOneDoes(now, better);
+                claimWords(better, from);
+            }
+        });
+        assertThat(JUDGED.get() - before).isGreaterThan(Draw.CASES);
+        assertThat(told.get()).isGreaterThan(CASES);
+    }
+
+    @Test
+    void anotherRuleNeverMakesItEasier() {
+        AtomicInteger compared = new AtomicInteger();
+        Draw.often(CASES, 42_000_000, draw -> {
+            FireCase now = drawn(draw);
+            List<SafetyRule> more = new ArrayList<>(now.event().rules());
+            more.add(rule(draw));
+            FireCase ruled = new FireCase(now.cloth(), withRules(now.event(), more));
+            Gate from = judge(now.cloth(), now.event()).gate();
+            List<Better> free = WHAT_IF.all(now, from);
+            List<Better> bound =
+                    WHAT_IF.all(ruled, judge(ruled.cloth(), ruled.event()).gate());
+            for (Gate target : Arrays.asList(Gate.values()).subList(0, from.ordinal())) {
+                for (Change.Kind kind : Change.Kind.values()) {
+                    OptionalDouble harder = least(bound, kind, target);
+                    OptionalDouble easier = least(free, kind, target);
+                    if (harder.isPresent()) {
+                        compared.incrementAndGet();
+                        claim(
+                                easier.isPresent() && easier.getAsDouble() <= harder.getAsDouble() + ROUNDING,
+                                kind,
+                                target,
+                                easier,
+                                harder,
+                                now.cloth(),
+                                now.event(),
+                                more);
+                    }
+                }
+            }
+        });
+        assertThat(compared.get()).isGreaterThan(CASES / 2);
+    }
+
+    /** Judges the case as rebuilt from the words, with each of the fibres that may stand in place of others. */
+    private static void claimVerdict(FireCase now, Better better) {
+        int choices = better.changes().stream()
+                .mapToInt(c -> c.to().split("/").length)
+                .max()
+                .orElseThrow();
+        boolean blend = better.changes().stream().anyMatch(c -> c.kind() == Change.Kind.OTHER_BLEND);
+        for (int choice = 0; choice < (blend ? choices : 1); choice++) {
+            FireJudgement then = rebuilt(now, better.changes(), 0, null, choice);
+            claim(then.gate() == better.wouldBe(), better.text(), then.gate(), now.cloth(), now.event());
+            claim(
+                    then.worst().map(w -> w.hazard().grade()).equals(better.grade()),
+                    better.text(),
+                    now.cloth(),
+                    now.event());
+        }
+    }
+
+    private static void claimNoLesserOneDoes(FireCase now, Better better) {
+        for (Change change : better.changes()) {
+            if (hasLesser(now, change)) {
+                FireJudgement lesser = rebuilt(now, better.changes(), 1, change.kind(), 0);
+                claim(
+                        lesser.gate().compareTo(better.wouldBe()) > 0,
+                        "one step less does too",
+                        change.to(),
+                        better.text(),
+                        now.cloth(),
+                        now.event());
+            }
+        }
+    }
+
+    private static boolean hasLesser(FireCase now, Change change) {
+        double amount = number(change.to());
+        return switch (change.kind()) {
+            case KEEP_DISTANCE ->
+                now.fires().stream()
+                        .allMatch(f -> amount - 0.1
+                                >= Math.max(1, PointSource.nearFieldM(f.fireKw().orElse(100.0))));
+            case HEAVIER -> amount - 10 > now.cloth().weight().lowGsm();
+            case OTHER_BLEND -> amount + 1 < percentOf(now, change.to()) - ROUNDING;
+            default -> false;
+        };
+    }
+
+    private static void claimWords(Better better, Gate from) {
+        String text = better.text();
+        claim(text.contains("would then be " + better.wouldBe() + " instead of " + from), text);
+        claim(better.wouldBe() == Gate.CLEAR || text.contains(", not CLEAR, because "), text);
+        claim(
+                better.wouldBe() != Gate.CLEAR || from != Gate.RULED_OUT || text.contains("two steps"),
+                "steps not told",
+                text);
+        claim(text.endsWith(".") && !PROMISE.matcher(text).find(), text);
+        claim(!OTHER_RULE.matcher(text).find(), "touches a rule", text);
+    }
+
+    /** The case as the short words of the changes say, those of one kind by a step less. */
+    private static FireJudgement rebuilt(FireCase now, List<Change> changes, int less, Change.Kind lessOf, int choice) {
+        WornCloth cloth = now.cloth();
+        Event event = now.event();
+        for (Change change : changes) {
+            String to = change.to();
+            int step = change.kind() == lessOf ? less : 0;
+            switch (change.kind()) {
+                case KEEP_DISTANCE -> event = placed(event, Optional.empty(), number(to) - 0.1 * step);
+                case STAY_OUT_OF_REACH -> {
+                    String[] words = to.split(" at ");
+                    event = placed(event, Optional.of(FireRole.valueOf(words[0])), number(words[1]));
+                }
+                case OTHER_LAYER -> cloth = copy(cloth, cloth.blend(), cloth.weight(), cloth.fit(), Layer.valueOf(to));
+                case CLOSE_FIT -> cloth = copy(cloth, cloth.blend(), cloth.weight(), Fit.valueOf(to), cloth.layer());
+                case HEAVIER -> {
+                    double gsm = number(to) - 10 * step;
+                    cloth = copy(cloth, cloth.blend(), new ClothWeight(gsm, gsm), cloth.fit(), cloth.layer());
+                }
+                case NO_FILM -> cloth = made(cloth, cloth.surface(), Finish.NONE, cloth.weave());
+                case PLAIN_SURFACE -> {
+                    boolean other = Set.of(Weave.OPEN_PLAIN, Weave.PILE, Weave.FLEECE, Weave.FUR)
+                            .contains(cloth.weave());
+                    cloth = made(
+                            cloth,
+                            Surface.PLAIN,
+                            cloth.finish() == Finish.BRUSHED ? Finish.NONE : cloth.finish(),
+                            other ? Weave.PLAIN : cloth.weave());
+                }
+                case OTHER_BLEND ->
+                    cloth = copy(
+                            cloth,
+                            mixed(cloth.blend(), to, number(to) + step, choice),
+                            cloth.weight(),
+                            cloth.fit(),
+                            cloth.layer());
+            }
+        }
+        return judge(cloth, event);
+    }
+
+    private static Blend mixed(Blend blend, String to, double percent, int choice) {
+        Set<String> less = less(to);
+        String[] rest = to.split(", rest ")[1].split("/");
+        Map<String, Double> shares = new TreeMap<>();
+        double had = 0;
+        for (Blend.Share share : blend.shares()) {
+            had += less.contains(share.fibre().key()) ? share.percent() : 0;
+        }
+        for (Blend.Share share : blend.shares()) {
+            double part = less.contains(share.fibre().key()) ? share.percent() * percent / had : share.percent();
+            if (part > 0) {
+                shares.merge(share.fibre().key(), part, Double::sum);
+            }
+        }
+        shares.merge(rest[Math.min(choice, rest.length - 1)], had - percent, Double::sum);
+        return Draw.blend(shares);
+    }
+
+    private static Set<String> less(String to) {
+        return Set.of(to.split(", rest ")[0].split(" % ")[1].split("\\+"));
+    }
+
+    private static double percentOf(FireCase now, String to) {
+        return less(to).stream().mapToDouble(now.cloth().blend()::percentOf).sum();
+    }
+
+    private static double number(String to) {
+        return Double.parseDouble(to.split(" ")[0]);
+    }
+
+    private static WornCloth copy(WornCloth cloth, Blend blend, ClothWeight weight, Fit fit, Layer layer) {
+        return new WornCloth(blend, weight, cloth.surface(), cloth.finish(), cloth.weave(), fit, layer);
+    }
+
+    private static WornCloth made(WornCloth cloth, Surface surface, Finish finish, Weave weave) {
+        return new WornCloth(cloth.blend(), cloth.weight(), surface, finish, weave, cloth.fit(), cloth.layer());
+    }
+
+    /** A role in place of greater ones; without one, where no hands come to the flame. */
+    private static Event placed(Event event, Optional<FireRole> role, double metres) {
+        return FireFixtures.event(
+                event.rules(),
+                event.spells().stream()
+                        .flatMap(s -> s.fireInUse().stream())
+                        .map(f -> {
+                            boolean moves = role.map(r -> f.role().ordinal() > r.ordinal())
+                                    .orElse(f.role() == FireRole.SEATED || f.role() == FireRole.PASSING);
+                            double now = f.distanceM().orElse(0.0);
+                            return moves
+                                    ? new OpenFire(
+                                            role.orElse(f.role()), Optional.of(Math.max(now, metres)), f.fireKw())
+                                    : f;
+                        })
+                        .toArray(OpenFire[]::new));
+    }
+
+    private static OptionalDouble least(List<Better> all, Change.Kind kind, Gate target) {
+        ToDoubleFunction<Better> amount = better -> {
+            Change change = better.changes().get(0);
+            return switch (kind) {
+                case KEEP_DISTANCE, HEAVIER -> number(change.to());
+                case STAY_OUT_OF_REACH ->
+                    -FireRole.valueOf(change.to().split(" at ")[0]).ordinal();
+                case OTHER_BLEND -> percentOf(better.before(), change.to()) - number(change.to());
+                default -> 0;
+            };
+        };
+        return all.stream()
+                .filter(b -> b.changes().size() == 1 && b.changes().get(0).kind() == kind)
+                .filter(b -> b.wouldBe().compareTo(target) <= 0)
+                .mapToDouble(amount)
+                .min();
+    }
+
+    private static FireCase drawn(Draw draw) {
+        List<OpenFire> fires = new ArrayList<>(List.of(draw.fire()));
+        if (draw.coin()) {
+            fires.add(draw.fire());
+        }
+        List<SafetyRule> rules = draw.coin() ? List.of() : List.of(rule(draw));
+        WornCloth cloth = draw.cloth();
+        double gsm = cloth.weightGsm();
+        ClothWeight weight =
+                draw.coin() ? cloth.weight() : new ClothWeight(gsm, Math.max(10, gsm * draw.between(0.5, 1)));
+        return new FireCase(
+                copy(cloth, cloth.blend(), weight, cloth.fit(), cloth.layer()),
+                FireFixtures.event(rules, fires.toArray(OpenFire[]::new)));
+    }
+
+    private static SafetyRule rule(Draw draw) {
+        return new SafetyRule(
+                draw.one(Arrays.asList(SafetyRule.Authority.values())),
+                "As posted at the gate",
+                draw.coin() ? Optional.of(draw.percent()) : Optional.empty(),
+                draw.coin()
+                        ? Set.of()
+                        : Set.copyOf(draw.shares().keySet().stream().limit(1).collect(Collectors.toSet())),
+                draw.coin() ? Optional.of(draw.between(50, 500)) : Optional.empty(),
+                draw.coin(),
+                draw.coin() ? Optional.of(draw.distanceM()) : Optional.empty());
+    }
+
+    private static Event withRules(Event event, List<SafetyRule> rules) {
+        return FireFixtures.event(rules, placedAsTheyAre(event));
+    }
+
+    private static OpenFire[] placedAsTheyAre(Event event) {
+        return event.spells().stream().flatMap(s -> s.fireInUse().stream()).toArray(OpenFire[]::new);
+    }
+}
