@@ -11,12 +11,12 @@ import campcloth.figure.Range;
  */
 public record Sunlight(double globalWm2, double directShare, double altitudeDegrees) {
 
-    public static final Sunlight NONE = new Sunlight(0, 0, 0);
-
     private static final Range GLOBAL = new Range("sunlight on level ground", 0, 1400, "W/m2");
     private static final Range SHARE = new Range("direct share of sunlight", 0, 1, "");
     private static final Range ALTITUDE = new Range("height of the sun", -90, 90, "degrees");
     private static final double LOWEST_DEGREES = 0.5;
+
+    public static final Sunlight NONE = new Sunlight(0, 0, 0);
 
     public Sunlight {
         GLOBAL.check(globalWm2);

@@ -38,10 +38,8 @@ public final class TwoNode {
     static final double NEUTRAL_BODY_C =
             NEUTRAL_SKIN_SHARE * NEUTRAL_SKIN_C + (1 - NEUTRAL_SKIN_SHARE) * NEUTRAL_CORE_C;
     static final double NEUTRAL_BLOOD_FLOW = 6.3;
+    private static final double MOST_BLOOD_FLOW = 90;
     private static final double MOST_SWEAT_GM2H = 500;
-
-    /** Heat that evaporating sweat takes, W h/g. */
-    private static final double WH_PER_GRAM = 0.68;
 
     /** Heat to warm the whole body by 1 K, W h/(m2 K): 0.97 W h/(kg K) * 70 kg / 1.8258 m2. */
     static final double CAPACITY_WHM2K = 0.97 * 70 / 1.8258;
@@ -49,6 +47,8 @@ public final class TwoNode {
     private final Air air;
     private final double met;
     private final Worn worn;
+    private final double mostBloodFlow;
+    private final double mostSweat;
     private final double radiatingShare;
     private final double vapourKpa;
     private final double areaFactor;
@@ -61,6 +61,11 @@ public final class TwoNode {
      * @throws IllegalArgumentException outside the range of the model; ask {@link #outside} first
      */
     public TwoNode(Air air, double met, Worn worn, boolean seated) {
+        this(air, met, worn, seated, MOST_BLOOD_FLOW, MOST_SWEAT_GM2H);
+    }
+
+    /** Of a body whose skin blood flow, l/(m2 h), and sweating, g/(m2 h), go no further than that. */
+    TwoNode(Air air, double met, Worn worn, boolean seated, double mostBloodFlow, double mostSweat) {
         outside(air, met, worn).ifPresent(passed -> {
             throw new IllegalArgumentException(passed.because());
         });
@@ -68,6 +73,8 @@ public final class TwoNode {
         this.air = air;
         this.met = met;
         this.worn = worn;
+        this.mostBloodFlow = mostBloodFlow;
+        this.mostSweat = mostSweat;
         this.radiatingShare = seated ? 0.70 : 0.73;
         this.vapourKpa = air.vapourKpa();
         this.areaFactor = 1 + 0.15 * worn.clo();
@@ -118,13 +125,13 @@ public final class TwoNode {
                 metabolicWm2(state.skinC(), state.coreC()),
                 0,
                 0,
-                evaporation.wm2,
+                evaporation.wm2(),
                 0,
                 0,
                 state.sweatCallGM2H(),
-                evaporation.sweatGM2H,
-                evaporation.wettedness,
-                evaporation.asked,
+                evaporation.sweatGM2H(),
+                evaporation.wettedness(),
+                evaporation.asked(),
                 (state.skinC() + air.airC()) / 2,
                 4.7);
     }
@@ -164,7 +171,7 @@ public final class TwoNode {
         double coldSkin = Math.max(0, NEUTRAL_SKIN_C - skinC);
         double warmCore = Math.max(0, coreC - NEUTRAL_CORE_C);
         double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
-        bloodFlow = Math.max(0.5, Math.min(90, bloodFlow));
+        bloodFlow = Math.max(0.5, Math.min(mostBloodFlow, bloodFlow));
         double sweatCall = sweatCallGM2H(body.skinShare(), skinC, coreC);
         Evaporation evaporation = evaporation(sweatCall, skinC);
         return new Body(
@@ -175,13 +182,13 @@ public final class TwoNode {
                 metabolicWm2(skinC, coreC),
                 breath,
                 clothing.dryWm2,
-                evaporation.wm2,
+                evaporation.wm2(),
                 skinStorage,
                 coreStorage,
                 sweatCall,
-                evaporation.sweatGM2H,
-                evaporation.wettedness,
-                evaporation.asked,
+                evaporation.sweatGM2H(),
+                evaporation.wettedness(),
+                evaporation.asked(),
                 clothing.surfaceC,
                 clothing.radiativeWm2K);
     }
@@ -225,34 +232,18 @@ public final class TwoNode {
                         + convectiveWm2K * (body.clothingC() - air.airC()));
     }
 
-    private record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked) {}
-
-    /** Sweat that the warmth of body and skin calls for, at most 500 g/(m2 h). */
-    private static double sweatCallGM2H(double skinShare, double skinC, double coreC) {
+    /** Sweat that the warmth of body and skin calls for. */
+    private double sweatCallGM2H(double skinShare, double skinC, double coreC) {
         double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - NEUTRAL_BODY_C);
         double warmSkin = Math.max(0, skinC - NEUTRAL_SKIN_C);
-        return Math.min(MOST_SWEAT_GM2H, 170 * warmBody * Math.exp(warmSkin / 10.7));
+        return Math.min(mostSweat, 170 * warmBody * Math.exp(warmSkin / 10.7));
     }
 
-    /** Sweating and the moisture that passes through the skin, both through clothing and air layer. */
+    /** Through clothing and air layer. */
     private Evaporation evaporation(double sweatCallGM2H, double skinC) {
-        double sweat = WH_PER_GRAM * sweatCallGM2H;
         double airLayer = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K);
         double most = (Vapour.saturationKpa(skinC) - vapourKpa) / (airLayer + worn.vapourResistanceM2KpaW());
-        if (most <= 0) {
-            return new Evaporation(0, 0, wettest, wettest);
-        }
-        double sweatingShare = sweat / most;
-        double asked = 0.06 + 0.94 * sweatingShare;
-        double wettedness = asked;
-        double diffusion = wettedness * most - sweat;
-        if (wettedness > wettest) {
-            wettedness = wettest;
-            sweatingShare = wettest / 0.94;
-            sweat = sweatingShare * most;
-            diffusion = 0.06 * (1 - sweatingShare) * most;
-        }
-        return new Evaporation(sweat + diffusion, sweat / WH_PER_GRAM, wettedness, asked);
+        return Evaporation.of(sweatCallGM2H, most, wettest);
     }
 
     /** SET, the temperature of a still room in which a person in the standard clothing would lose as much: degrees Celsius. */

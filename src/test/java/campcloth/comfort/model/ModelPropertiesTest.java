@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class ModelPropertiesTest {
 
     private static final long SEED = 20_240_501L;
-    private static final int MANY = 10_000;
-    private static final int HOURS_OF_BODIES = 1_000;
+    private static final int MANY = 20_000;
+    private static final int HOURS_OF_BODIES = 2_000;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
 
@@ -179,7 +179,7 @@ class ModelPropertiesTest {
 
     private Air mildAir() {
         double airC = from(0, 45);
-        return new Air(airC, airC + from(-5, 25), from(0, 3), from(5, 100));
+        return new Air(airC, airC + from(-5, 25), from(0, 5), from(5, 100));
     }
 
     private static double orFour(Reading need) {

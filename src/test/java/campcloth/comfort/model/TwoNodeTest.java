@@ -24,13 +24,7 @@ class TwoNodeTest {
     @Test
     void anotherProgramFindsTheSameBody() {
         for (Row row : CheckRows.of("agreement/two-node.csv")) {
-            Body body = model(row).after(59); // what the other program makes of an hour
-            String line = "line " + row.line();
-            assertThat(body.coreC()).as(line).isCloseTo(row.number("coreC"), within(0.1));
-            assertThat(body.skinC()).as(line).isCloseTo(row.number("skinC"), within(0.1));
-            assertThat(body.wettedness()).as(line).isCloseTo(row.number("wettedness"), within(0.02));
-            assertThat(body.evaporationWm2()).as(line).isCloseTo(row.number("evaporationWm2"), within(4.0));
-            assertThat(body.sweatGM2H()).as(line).isCloseTo(row.number("sweatGM2H"), within(6.0));
+            sameBody(row, model(row).after(59)); // what the other program makes of an hour
         }
     }
 
@@ -38,7 +32,7 @@ class TwoNodeTest {
     @CsvSource({
         "-0.1, 1, 1.2, 1, air temperature",
         "45.1, 1, 1.2, 1, air temperature",
-        "20, 3.1, 1.2, 1, relative air speed",
+        "20, 5.1, 1.2, 1, relative air speed",
         "20, 1, 0.7, 1, metabolic rate",
         "20, 1, 5.1, 1, metabolic rate",
         "20, 1, 1.2, 4.1, clothing insulation"
@@ -60,6 +54,31 @@ class TwoNodeTest {
         assertThat(clo).isBetween(0.2, 3.0);
         assertThat(new TwoNode(air, 1.6, Worn.ordinary(clo), false).after(60).skinC())
                 .isCloseTo(comfortC, within(0.01));
+    }
+
+    @Test
+    void theStandardEnvironmentWithoutTheBodysOwnWindAgrees() {
+        for (Row row : CheckRows.of("agreement/set-standing-still.csv")) {
+            TwoNode model = model(row);
+            assertThat(StandardEnvironment.temperatureC(
+                            row.number("met"), StandardEnvironment.STILL_AIR_WM2K, model.after(60)))
+                    .as("line %d", row.line())
+                    .isCloseTo(row.number("setC"), within(0.3));
+        }
+    }
+
+    @Test
+    void aBodyThatCanSweatOrFlushLessGrowsAsHotAsElsewhere() {
+        for (Row row : CheckRows.of("agreement/two-node-limited.csv")) {
+            TwoNode model = new TwoNode(
+                    air(row),
+                    row.number("met"),
+                    Worn.ordinary(row.number("clo")),
+                    false,
+                    row.number("mostBloodFlow"),
+                    row.number("mostSweat"));
+            sameBody(row, model.after(59));
+        }
     }
 
     @Test
@@ -94,9 +113,21 @@ class TwoNodeTest {
         assertThat(State.NEUTRAL.storedWhM2()).isZero();
     }
 
+    private static void sameBody(Row row, Body body) {
+        String line = "line " + row.line();
+        assertThat(body.coreC()).as(line).isCloseTo(row.number("coreC"), within(0.1));
+        assertThat(body.skinC()).as(line).isCloseTo(row.number("skinC"), within(0.1));
+        assertThat(body.wettedness()).as(line).isCloseTo(row.number("wettedness"), within(0.02));
+        assertThat(body.evaporationWm2()).as(line).isCloseTo(row.number("evaporationWm2"), within(4.0));
+        assertThat(body.sweatGM2H()).as(line).isCloseTo(row.number("sweatGM2H"), within(6.0));
+    }
+
     private static TwoNode model(Row row) {
-        Air air = new Air(
+        return new TwoNode(air(row), row.number("met"), Worn.ordinary(row.number("clo")), false);
+    }
+
+    private static Air air(Row row) {
+        return new Air(
                 row.number("airC"), row.number("radiantC"), row.number("speedMs"), row.number("humidityPercent"));
-        return new TwoNode(air, row.number("met"), Worn.ordinary(row.number("clo")), false);
     }
 }
