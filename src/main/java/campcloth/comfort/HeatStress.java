@@ -16,7 +16,8 @@ import java.util.Optional;
  * Spells whose {@link Wbgt} passes the reference for their work, judged with the higher metabolic rate of the activity and the
  * wind at body height. FULL sun is presumed as 544 W/m2 on level ground, 78 % of it direct, at 45 degrees (a beam of 600 W/m2
  * and a fifth of that from the sky), under a clear sky; PART as the mean of that and shade (project choice). In shade the
- * surroundings are as warm as the air; a fire is not in it. Sleepers are not judged.
+ * surroundings are as warm as the air; a fire is not in it. Sleepers are not judged. Work shared with rest: mean metabolic rate of
+ * an hour at the reference. Second layer: {@code acgih-clothing-adjustment}.
  */
 final class HeatStress {
 
@@ -80,11 +81,11 @@ final class HeatStress {
 
     private static String words(Passed worst, double hours) {
         String others = worst.wbgtC > worst.acclimatisedC
-                ? " and above " + Words.fixed(worst.acclimatisedC, 0) + " for people who are"
-                : ", below " + Words.fixed(worst.acclimatisedC, 0) + " for people who are";
+                ? " and above " + Words.fixed(worst.acclimatisedC, 1) + " for people who are"
+                : ", below " + Words.fixed(worst.acclimatisedC, 1) + " for people who are";
         return "Heat stress for " + Words.number(hours) + " h, worst in \"" + worst.spell.name() + "\": wet bulb globe"
-                + " temperature about " + Words.fixed(worst.wbgtC, 0) + " degrees, above "
-                + Words.fixed(worst.referenceC, 0) + " for that work and people not used to heat" + others + ". "
+                + " temperature about " + Words.fixed(worst.wbgtC, 1) + " degrees, above "
+                + Words.fixed(worst.referenceC, 1) + " for that work and people not used to heat" + others + ". "
                 + work(worst)
                 + " A second layer counts as 3 degrees more. What the event's first aiders say goes first.";
     }

@@ -18,17 +18,18 @@ class HeatStressTest {
         assertThat(HeatStress.caution(List.of(noon, evening)))
                 .hasValueSatisfying(text -> assertThat(text)
                         .startsWith("Heat stress for 4 h, worst in \"noon\"")
-                        .contains("above 22 for that work and people not used to heat and above 26 for people who are")
+                        .contains(
+                                "above 22.9 for that work and people not used to heat and above 26.5 for people who are")
                         .contains("Put that work off to cooler hours")
                         .endsWith("What the event's first aiders say goes first."));
     }
 
     @Test
     void betweenBothReferencesItIsForPeopleNotUsedToHeatAlone() {
-        assertThat(HeatStress.caution(List.of(spell("noon", 2, 27, Sun.PART, Activity.WALKING))))
+        assertThat(HeatStress.caution(List.of(spell("noon", 2, 27, Sun.FULL, Activity.WALKING))))
                 .hasValueSatisfying(text -> assertThat(text)
-                        .contains(", below 28 for people who are.")
-                        .contains("minutes of it in an hour"));
+                        .contains(", below 28.7 for people who are.")
+                        .contains("At most about 40 minutes of it in an hour"));
     }
 
     @Test

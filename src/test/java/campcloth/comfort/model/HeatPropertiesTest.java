@@ -102,19 +102,18 @@ class HeatPropertiesTest {
     void inTheCoolMoreInsulationNeverMakesTheSkinColder() {
         int compared = 0;
         for (int i = 0; i < MANY; i++) {
-            double airC = from(0, 25);
+            double airC = from(0, 15);
             Air air = new Air(airC, airC + from(-5, 5), from(0, 5), from(5, 100));
             double met = from(0.8, 2);
             double thin = from(0, 3);
             double thick = from(thin, 4);
-            TwoNode open = new TwoNode(air, met, Worn.ordinary(thin), false);
-            Body cold = open.after(60);
+            Body cold = new TwoNode(air, met, Worn.ordinary(thin), false).after(60);
             Body warm = new TwoNode(air, met, Worn.ordinary(thick), false).after(60);
-            boolean swings = warm.wettednessAsked() >= open.wettest(); // see TwoNode on a skin as wet as it can be
+            boolean swings = warm.sweatGM2H() > 20; // hard sweating goes up and down by the minute, see TwoNode
             compared += swings ? 0 : 1;
             assertThat(warm.skinC())
                     .as(told(i, air, met, thin, thick))
-                    .isGreaterThanOrEqualTo(cold.skinC() - (swings ? 0.5 : 1e-3));
+                    .isGreaterThanOrEqualTo(cold.skinC() - (swings ? 0.3 : 1e-3));
         }
         assertThat(compared).isGreaterThan(MANY / 2);
     }
