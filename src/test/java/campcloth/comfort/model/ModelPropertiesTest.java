@@ -140,22 +140,25 @@ class ModelPropertiesTest {
 
     @Test
     void aClothThatBreathesBetterNeverWetsTheSkin() {
+        int compared = 0;
         for (int i = 0; i < MANY; i++) {
             Air air = mildAir();
             double met = from(0.8, 5);
             double insulation = from(0.01, 4) * Worn.M2KW_PER_CLO;
             double breathing = from(0.001, 0.06);
             double close = breathing + from(0, 0.05);
-            double better = new TwoNode(air, met, new Worn(insulation, breathing), false)
-                    .after(60)
-                    .wettedness();
+            TwoNode model = new TwoNode(air, met, new Worn(insulation, breathing), false);
+            double better = model.after(60).wettedness();
             double worse = new TwoNode(air, met, new Worn(insulation, close), false)
                     .after(60)
                     .wettedness();
+            boolean swings = better > model.wettest() - 0.05; // see TwoNode on a skin as wet as it can be
+            compared += swings ? 0 : 1;
             assertThat(better)
                     .as(told(i, air, met, insulation, breathing, close))
-                    .isLessThanOrEqualTo(worse + 0.005);
+                    .isLessThanOrEqualTo(worse + (swings ? 0.02 : 1e-3));
         }
+        assertThat(compared).isGreaterThan(MANY / 4);
     }
 
     @Test
