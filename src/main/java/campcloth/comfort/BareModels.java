@@ -11,7 +11,9 @@ import campcloth.comfort.model.Motion;
 import campcloth.comfort.model.Pmv;
 import campcloth.comfort.model.RequiredInsulation;
 import campcloth.comfort.model.ResultantInsulation;
+import campcloth.comfort.model.Sunlight;
 import campcloth.comfort.model.TwoNode;
+import campcloth.comfort.model.Wbgt;
 import campcloth.comfort.model.WindChill;
 import campcloth.comfort.model.Worn;
 import campcloth.figure.Range;
@@ -23,7 +25,8 @@ import java.util.function.Function;
  * The models by themselves, each with its own standard's reading of the case and nothing of ours in between: no sun, no fire, no
  * wardrobe. The two-node body stands for an hour in ordinary permeable clothing. Where a model does not hold there is no number.
  *
- * <p>The two-node model is used for radiant temperatures of 0..60 degrees Celsius (its published rows have 10..45) and as long as
+ * <p>The two-node model is used for relative air speeds up to 3 m/s, where its published rows end, for radiant temperatures of
+ * 0..60 degrees Celsius (its published rows have 10..45) and as long as
  * skin and core stay at 20..40 and 35..40 degrees: what a body does that has grown colder or hotter, it does not tell (project
  * choice).
  */
@@ -32,6 +35,7 @@ public final class BareModels {
     private static final int MINUTES = 60;
     private static final String WIND_AND_WALKING = "wind and walking, ISO 11079:2007";
     private static final Range PERMEABILITY = new Range("air permeability", 1, 1000, "l/(m2 s)");
+    private static final Range SPEED = new Range("relative air speed", 0, 3, "m/s");
     private static final Range RADIANT = new Range("mean radiant temperature", 0, 60, "degrees Celsius");
     private static final Range SKIN = new Range("skin temperature after an hour", 20, 40, "degrees Celsius");
     private static final Range CORE = new Range("core temperature after an hour", 35, 40, "degrees Celsius");
@@ -58,7 +62,9 @@ public final class BareModels {
                 cold.hours(resultant, ColdCriterion.MINIMAL),
                 cold.hours(resultant, ColdCriterion.NEUTRAL),
                 WindChill.temperatureC(given.airC(), given.windMs()),
-                HeatIndex.temperatureC(given.airC(), given.humidityPercent()));
+                HeatIndex.temperatureC(given.airC(), given.humidityPercent()),
+                Wbgt.temperatureC(air, Sunlight.NONE),
+                Wbgt.referenceC(given.met(), false));
     }
 
     /** The two-node body after an hour. */
@@ -72,8 +78,9 @@ public final class BareModels {
 
     private static Function<Function<Hour, Double>, Reading> hour(BareCase given, Air air) {
         Worn worn = Worn.ordinary(given.clo());
-        Optional<OutOfRange> unfit =
-                TwoNode.outside(air, given.met(), worn).or(() -> passed(TwoNode.MODEL, RADIANT, given.radiantC()));
+        Optional<OutOfRange> unfit = passed(TwoNode.MODEL, SPEED, given.windMs())
+                .or(() -> TwoNode.outside(air, given.met(), worn))
+                .or(() -> passed(TwoNode.MODEL, RADIANT, given.radiantC()));
         if (unfit.isPresent()) {
             return reading -> unfit.get();
         }

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  * @param exposureLimitNeutralHours the same by the neutral criterion
  * @param windChillC wind chill temperature
  * @param heatIndexC heat index
+ * @param wbgtC wet bulb globe temperature, the radiant temperature taken as that of surroundings without sun
+ * @param wbgtReferenceC highest WBGT for that work, for people who are not used to heat
  */
 public record BareReadings(
         Reading pmv,
@@ -34,7 +36,9 @@ public record BareReadings(
         Reading exposureLimitHours,
         Reading exposureLimitNeutralHours,
         Reading windChillC,
-        Reading heatIndexC) {
+        Reading heatIndexC,
+        Reading wbgtC,
+        Reading wbgtReferenceC) {
 
     /** Every model that does not hold there, once, and why. */
     public List<OutOfRange> outOfRange() {
@@ -51,7 +55,9 @@ public record BareReadings(
                         exposureLimitHours,
                         exposureLimitNeutralHours,
                         windChillC,
-                        heatIndexC)
+                        heatIndexC,
+                        wbgtC,
+                        wbgtReferenceC)
                 .flatMap(reading -> reading.outOfRange().stream())
                 .distinct()
                 .toList();

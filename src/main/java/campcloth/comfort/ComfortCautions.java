@@ -12,7 +12,7 @@ import java.util.List;
  * Short cautions about heat illness and cold injury that no cloth takes away; they defer to marshals, first aiders and the
  * emergency services. Signs and first steps after public health bodies (sources {@code cdc-heat-illness},
  * {@code tpchd-cold-injury}). Heat: from a heat index of 27 degrees Celsius (first band of the US National Weather Service,
- * second-hand), or hard work in air above 20 (project choice). Cold: air at 10 degrees or below, where ISO 11079 begins; bare
+ * second-hand), or hard work in air above 20 (project choice); work above its reference of WBGT: {@link HeatStress}. Cold: air at 10 degrees or below, where ISO 11079 begins; bare
  * skin: wind chill of -10 or below (project choice), skin may freeze from -28 (Environment Canada, second-hand).
  */
 public final class ComfortCautions {
@@ -38,6 +38,7 @@ public final class ComfortCautions {
                     "Confusion, collapse or hot skin in the heat is an emergency: call the emergency number and the first"
                             + " aiders at once, and cool the person until they come.");
         }
+        HeatStress.caution(spells).ifPresent(cautions::add);
         if (spells.stream().anyMatch(spell -> spell.airC() <= COLD_C)) {
             cautions.add(
                     "Cold: stay dry, add layers before you shiver, warm up in between; children and older people cool"

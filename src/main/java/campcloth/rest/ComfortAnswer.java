@@ -47,7 +47,22 @@ record ComfortAnswer(
         @Schema(description = "windMs taken as the wind at 10 m height") @Nullable
         Double windChillC,
 
-        @Nullable Double heatIndexC,
+        @Schema(description = "heat index of the US National Weather Service: shade, light wind") @Nullable
+        Double heatIndexC,
+
+        @Schema(
+                description =
+                        "wet bulb globe temperature, ISO 7243, estimated without sun: 0.7 natural wet bulb and 0.3 globe among"
+                                + " surroundings of radiantC")
+        @Nullable
+        Double wbgtC,
+
+        @Schema(
+                description = "highest WBGT for an hour of that work, for people who are not used to heat; one layer of"
+                        + " clothes")
+        @Nullable
+        Double wbgtReferenceC,
+
         List<PassedLimit> outOfRange,
 
         @Schema(description = "what was taken where nobody said, and what each model takes")
@@ -72,6 +87,8 @@ record ComfortAnswer(
                 number(readings.exposureLimitNeutralHours()),
                 number(readings.windChillC()),
                 number(readings.heatIndexC()),
+                number(readings.wbgtC()),
+                number(readings.wbgtReferenceC()),
                 readings.outOfRange().stream()
                         .map(outside -> new PassedLimit(outside.model(), outside.because()))
                         .toList(),

@@ -6,8 +6,9 @@ import campcloth.figure.Range;
 import java.util.Optional;
 
 /**
- * Heat index of the US National Weather Service (Rothfusz 1990 with its two adjustments), degrees Celsius: shade, light wind,
- * light clothing, walking. Below 80 degrees Fahrenheit the simple formula. For air from 20 to 50 degrees Celsius (project
+ * Heat index of the US National Weather Service, degrees Celsius: shade, light wind, light clothing, walking. The regression of
+ * Rothfusz 1990 with its adjustments for dry and for humid air; where the mean of simple formula and air lies below 80 degrees
+ * Fahrenheit, the simple formula (page of the Weather Prediction Center, read). For air from 20 to 50 degrees Celsius (project
  * choice); full sun can add up to 8 degrees Celsius, which is not in it.
  */
 public final class HeatIndex {
@@ -27,10 +28,12 @@ public final class HeatIndex {
     /** T in degrees Fahrenheit, R in percent. */
     static double fahrenheit(double t, double r) {
         double simple = 0.5 * (t + 61.0 + (t - 68.0) * 1.2 + r * 0.094);
-        if ((simple + t) / 2 < 80) {
-            return simple;
-        }
-        double index = -42.379
+        return (simple + t) / 2 < 80 ? simple : regression(t, r) + adjustment(t, r);
+    }
+
+    /** Rothfusz 1990 by itself, whether or not it holds there. */
+    static double regression(double t, double r) {
+        return -42.379
                 + 2.04901523 * t
                 + 10.14333127 * r
                 - 0.22475541 * t * r
@@ -39,10 +42,9 @@ public final class HeatIndex {
                 + 1.22874e-3 * t * t * r
                 + 8.5282e-4 * t * r * r
                 - 1.99e-6 * t * t * r * r;
-        return index + adjustment(t, r);
     }
 
-    private static double adjustment(double t, double r) {
+    static double adjustment(double t, double r) {
         if (r < 13 && t >= 80 && t <= 112) {
             return -(13 - r) / 4 * Math.sqrt((17 - Math.abs(t - 95)) / 17);
         }

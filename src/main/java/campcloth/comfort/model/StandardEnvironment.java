@@ -7,6 +7,8 @@ package campcloth.comfort.model;
  */
 final class StandardEnvironment {
 
+    static final double STILL_AIR_WM2K = 3.0;
+
     private static final double ORDINARY_PERMEATION = 0.45;
 
     private StandardEnvironment() {}
@@ -17,8 +19,12 @@ final class StandardEnvironment {
     }
 
     static double temperatureC(double met, Body body) {
+        return temperatureC(met, Math.max(STILL_AIR_WM2K, ownConvection(met)), body);
+    }
+
+    /** With that convection h_c. */
+    static double temperatureC(double met, double hc, Body body) {
         double hr = body.radiativeWm2K();
-        double hc = Math.max(3.0, ownConvection(met));
         double ht = hr + hc;
         double clo = 1.52 / (met + 0.6944) - 0.1835;
         double insulation = Worn.M2KW_PER_CLO * clo;

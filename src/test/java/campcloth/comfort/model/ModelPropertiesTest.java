@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class ModelPropertiesTest {
 
     private static final long SEED = 20_240_501L;
-    private static final int MANY = 10_000;
-    private static final int HOURS_OF_BODIES = 1_000;
+    private static final int MANY = 20_000;
+    private static final int HOURS_OF_BODIES = 2_000;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
 
@@ -140,22 +140,25 @@ class ModelPropertiesTest {
 
     @Test
     void aClothThatBreathesBetterNeverWetsTheSkin() {
+        int compared = 0;
         for (int i = 0; i < MANY; i++) {
             Air air = mildAir();
             double met = from(0.8, 5);
             double insulation = from(0.01, 4) * Worn.M2KW_PER_CLO;
             double breathing = from(0.001, 0.06);
             double close = breathing + from(0, 0.05);
-            double better = new TwoNode(air, met, new Worn(insulation, breathing), false)
-                    .after(60)
-                    .wettedness();
+            TwoNode model = new TwoNode(air, met, new Worn(insulation, breathing), false);
+            double better = model.after(60).wettedness();
             double worse = new TwoNode(air, met, new Worn(insulation, close), false)
                     .after(60)
                     .wettedness();
+            boolean swings = better > model.wettest() - 0.05; // see TwoNode on a skin as wet as it can be
+            compared += swings ? 0 : 1;
             assertThat(better)
                     .as(told(i, air, met, insulation, breathing, close))
-                    .isLessThanOrEqualTo(worse + 0.005);
+                    .isLessThanOrEqualTo(worse + (swings ? 0.02 : 1e-3));
         }
+        assertThat(compared).isGreaterThan(MANY / 4);
     }
 
     @Test
@@ -179,7 +182,7 @@ class ModelPropertiesTest {
 
     private Air mildAir() {
         double airC = from(0, 45);
-        return new Air(airC, airC + from(-5, 25), from(0, 3), from(5, 100));
+        return new Air(airC, airC + from(-5, 25), from(0, 5), from(5, 100));
     }
 
     private static double orFour(Reading need) {

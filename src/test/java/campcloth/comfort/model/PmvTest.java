@@ -62,6 +62,17 @@ class PmvTest {
     }
 
     @Test
+    void rowsOfAnotherProgramOutsideTheStandardsRangeAreRefused() {
+        for (ReferenceTable.Row row : CheckRows.of("agreement/pmv-refused.csv")) {
+            Air air = new Air(
+                    row.number("airC"), row.number("radiantC"), row.number("speedMs"), row.number("humidityPercent"));
+            assertThat(Pmv.vote(air, row.number("met"), row.number("clo")).outOfRange())
+                    .as("line %d", row.line())
+                    .hasValueSatisfying(o -> assertThat(o.because()).startsWith(row.text("limit")));
+        }
+    }
+
+    @Test
     void aNeutralVoteLeavesFivePercentDissatisfied() {
         assertThat(Pmv.dissatisfiedPercent(0)).isCloseTo(5, within(1e-12));
     }

@@ -21,6 +21,16 @@ class WeatherIndexTest {
     }
 
     @Test
+    void inAirSoCalmThatTheFormulaPromisesWarmthThereIsNoWindChill() {
+        for (Row row : CheckRows.of("agreement/wind-chill-refused.csv")) {
+            assertThat(WindChill.temperatureC(row.number("airC"), row.number("windKmh") / 3.6)
+                            .outOfRange())
+                    .as("line %d", row.line())
+                    .isPresent();
+        }
+    }
+
+    @Test
     void inCalmOrWarmAirThereIsNoWindChill() {
         assertThat(WindChill.temperatureC(0, 0.1).outOfRange()).isPresent();
         assertThat(WindChill.temperatureC(10.1, 5).outOfRange()).isPresent();
@@ -33,9 +43,23 @@ class WeatherIndexTest {
                     .as("line %d", row.line())
                     .isCloseTo(row.number("indexF"), within(0.01));
         }
-        // Agreement with another program, no published source: 30 degrees and 80 %.
-        assertThat(HeatIndex.temperatureC(30, 80).inRange().orElseThrow().value())
-                .isCloseTo(37.7, within(0.06));
+    }
+
+    @Test
+    void theRegressionAloneAgreesAndGivesWayWhereItDoesNotHold() {
+        for (Row row : CheckRows.of("agreement/heat-index-regression.csv")) {
+            double airC = row.number("airC");
+            double humidity = row.number("humidityPercent");
+            assertThat((HeatIndex.regression(airC * 1.8 + 32, humidity) - 32) / 1.8)
+                    .as("line %d", row.line())
+                    .isCloseTo(row.number("regressionC"), within(0.1));
+            assertThat(HeatIndex.temperatureC(airC, humidity)
+                            .inRange()
+                            .orElseThrow()
+                            .value())
+                    .as("line %d", row.line())
+                    .isCloseTo(row.number("indexC"), within(0.1));
+        }
     }
 
     @Test
