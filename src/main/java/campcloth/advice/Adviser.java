@@ -25,7 +25,7 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
-        Comfort comfort = Comfort.in(question.event().spells());
+        Comfort comfort = Comfort.in(question.event().spells(), question.event().place());
         if (question.candidates().isEmpty()) {
             return new Ranking(List.of(), comfort.needs(), comfort.wardrobe(question.wear()), Map.of(), List.of());
         }

@@ -1,0 +1,94 @@
+package campcloth.comfort;
+
+import campcloth.comfort.model.Body;
+import campcloth.comfort.model.Moisture;
+import campcloth.comfort.model.TwoNode;
+
+/**
+ * A body and the sweat in its clothing, as they go from minute to minute and from spell to spell.
+ *
+ * @param body the body as the model left it, before the clothing dries
+ * @param waterGM2 sweat in the clothing, g per m2 of the body
+ * @param dryingWm2 what that takes from the skin, W/m2
+ */
+record Wearer(Body body, double waterGM2, double dryingWm2) {
+
+    /** Beyond these core temperatures nobody goes on, and the model means nothing: it stands still. */
+    static final double HOTTEST_CORE_C = 39;
+
+    static final double COLDEST_CORE_C = 35;
+
+    private static final double STILL_K = 1e-5;
+    private static final double STILL_GM2 = 1e-4;
+
+    /** Rested, dry, neither warm nor cold. */
+    static Wearer neutral(TwoNode model) {
+        return new Wearer(model.start(), 0, 0);
+    }
+
+    /** Rested but for a colder skin, with that much sweat in the clothing. */
+    static Wearer chilled(TwoNode model, double skinC, double waterGM2) {
+        Body start = model.start();
+        return new Wearer(
+                with(start, Math.min(start.skinC(), skinC), start.metabolicWm2(), start.evaporationWm2()), waterGM2, 0);
+    }
+
+    /** The same person taking up another activity; shivering goes on, the heat of work changes at once. */
+    Wearer working(double fromMet, double toMet) {
+        double metabolicWm2 = body.metabolicWm2() + (toMet - fromMet) * SpellNeeds.WM2_PER_MET;
+        return fromMet == toMet ? this : new Wearer(withHeat(metabolicWm2, body.evaporationWm2()), waterGM2, dryingWm2);
+    }
+
+    /** At least as wet as that. */
+    Wearer asWetAs(Wearer other) {
+        return new Wearer(body, Math.max(waterGM2, other.waterGM2), dryingWm2);
+    }
+
+    Wearer minuteLater(TwoNode model) {
+        if (body.coreC() >= HOTTEST_CORE_C || body.coreC() <= COLDEST_CORE_C) {
+            return this;
+        }
+        Body next = model.minuteAfter(withHeat(body.metabolicWm2(), body.evaporationWm2() + dryingWm2));
+        double water =
+                Math.max(0, waterGM2 - Moisture.driedGM2(dryingWm2)) + Moisture.leftGM2H(next, model.wettest()) / 60;
+        double held = Math.min(Moisture.MOST_GM2, water);
+        return new Wearer(next, held, Moisture.dryingWm2(next, model.wettest(), held));
+    }
+
+    /** Share of the skin that is wet, with sweat or with the sweat in the clothing. */
+    double wettedness() {
+        return dryingWm2 == 0 || body.evaporationWm2() == 0
+                ? body.wettedness()
+                : body.wettedness() * (1 + dryingWm2 / body.evaporationWm2());
+    }
+
+    /** Whether hardly anything changed since a minute ago. */
+    boolean stands(Wearer before) {
+        return Math.abs(body.skinC() - before.body.skinC()) < STILL_K
+                && Math.abs(body.coreC() - before.body.coreC()) < STILL_K
+                && Math.abs(waterGM2 - before.waterGM2) < STILL_GM2;
+    }
+
+    private Body withHeat(double metabolicWm2, double evaporationWm2) {
+        return with(body, body.skinC(), metabolicWm2, evaporationWm2);
+    }
+
+    private static Body with(Body body, double skinC, double metabolicWm2, double evaporationWm2) {
+        return new Body(
+                skinC,
+                body.coreC(),
+                body.skinShare(),
+                body.bloodFlowLM2H(),
+                metabolicWm2,
+                body.breathWm2(),
+                body.dryWm2(),
+                evaporationWm2,
+                body.skinStorageWm2(),
+                body.coreStorageWm2(),
+                body.sweatGM2H(),
+                body.wettedness(),
+                body.wettednessAsked(),
+                body.clothingC(),
+                body.radiativeWm2K());
+    }
+}
