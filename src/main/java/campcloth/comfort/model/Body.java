@@ -13,7 +13,8 @@ package campcloth.comfort.model;
  * @param evaporationWm2 heat lost from the skin by evaporation, as it enters the next minute
  * @param skinStorageWm2 heat that the skin took up
  * @param coreStorageWm2 heat that the core took up
- * @param sweatGM2H sweat that evaporates, g/(m2 h)
+ * @param sweatCallGM2H sweat that the body calls for, g/(m2 h)
+ * @param sweatGM2H sweat that evaporates, g/(m2 h); the rest of what is called for drips off
  * @param wettedness share of the skin that is wet
  * @param wettednessAsked the share that the sweating asks for; above the wettest there can be, sweat drips off
  * @param clothingC temperature of the clothing's surface
@@ -30,8 +31,15 @@ public record Body(
         double evaporationWm2,
         double skinStorageWm2,
         double coreStorageWm2,
+        double sweatCallGM2H,
         double sweatGM2H,
         double wettedness,
         double wettednessAsked,
         double clothingC,
-        double radiativeWm2K) {}
+        double radiativeWm2K) {
+
+    /** What goes on into the next minute, or into the next spell. */
+    public State state() {
+        return new State(skinC, coreC, skinShare, bloodFlowLM2H, sweatCallGM2H);
+    }
+}

@@ -29,13 +29,16 @@ public final class TwoNode {
     private static final Range CLO = new Range("clothing insulation as worn", 0, 4, "clo");
 
     private static final double CALMEST_MS = 0.1;
-    private static final double NEUTRAL_SKIN_C = 33.7;
-    private static final double NEUTRAL_CORE_C = 36.8;
-    private static final double NEUTRAL_SKIN_SHARE = 0.1;
-    private static final double NEUTRAL_BODY_C =
+    static final double NEUTRAL_SKIN_C = 33.7;
+    static final double NEUTRAL_CORE_C = 36.8;
+    static final double NEUTRAL_SKIN_SHARE = 0.1;
+    static final double NEUTRAL_BODY_C =
             NEUTRAL_SKIN_SHARE * NEUTRAL_SKIN_C + (1 - NEUTRAL_SKIN_SHARE) * NEUTRAL_CORE_C;
-    private static final double NEUTRAL_BLOOD_FLOW = 6.3;
+    static final double NEUTRAL_BLOOD_FLOW = 6.3;
     private static final double MOST_SWEAT_GM2H = 500;
+
+    /** Heat that evaporating sweat takes, W h/g. */
+    private static final double WH_PER_GRAM = 0.68;
 
     /** Heat to warm the whole body by 1 K, W h/(m2 K): 0.97 W h/(kg K) * 70 kg / 1.8258 m2. */
     static final double CAPACITY_WHM2K = 0.97 * 70 / 1.8258;
@@ -84,15 +87,46 @@ public final class TwoNode {
         return wettest;
     }
 
-    /** The body after that many minutes. */
+    /** The body after that many minutes, from neutral. */
     public Body after(int minutes) {
-        Body body = start();
+        return after(start(), minutes);
+    }
+
+    /** The body that many minutes later. */
+    public Body after(Body before, int minutes) {
+        Body body = before;
         for (int minute = 0; minute < minutes; minute++) {
             body = minuteAfter(body);
         }
         return body;
     }
 
+    /**
+     * The body as it comes in here from other surroundings, work or clothing: its temperatures, blood flow and sweating go on,
+     * its heat flows are those of this place. No minute has passed, so nothing is stored yet.
+     */
+    public Body entered(State state) {
+        Evaporation evaporation = evaporation(state.sweatCallGM2H(), state.skinC());
+        return new Body(
+                state.skinC(),
+                state.coreC(),
+                state.skinShare(),
+                state.bloodFlowLM2H(),
+                metabolicWm2(state.skinC(), state.coreC()),
+                0,
+                0,
+                evaporation.wm2,
+                0,
+                0,
+                state.sweatCallGM2H(),
+                evaporation.sweatGM2H,
+                evaporation.wettedness,
+                evaporation.asked,
+                (state.skinC() + air.airC()) / 2,
+                4.7);
+    }
+
+    /** The neutral body as the published model starts it, with 0.1 W/m2 a met of evaporation in its first minute. */
     public Body start() {
         double metabolic = met * WM2_PER_MET;
         return new Body(
@@ -104,6 +138,7 @@ public final class TwoNode {
                 0,
                 0,
                 0.1 * met,
+                0,
                 0,
                 0,
                 0,
@@ -124,27 +159,33 @@ public final class TwoNode {
         double coreC = body.coreC() + coreStorage / (CAPACITY_WHM2K * (1 - body.skinShare()) * 60);
 
         double coldSkin = Math.max(0, NEUTRAL_SKIN_C - skinC);
-        double coldCore = Math.max(0, NEUTRAL_CORE_C - coreC);
         double warmCore = Math.max(0, coreC - NEUTRAL_CORE_C);
         double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
         bloodFlow = Math.max(0.5, Math.min(90, bloodFlow));
-        Evaporation evaporation = evaporation(body.skinShare(), skinC, coreC);
+        double sweatCall = sweatCallGM2H(body.skinShare(), skinC, coreC);
+        Evaporation evaporation = evaporation(sweatCall, skinC);
         return new Body(
                 skinC,
                 coreC,
                 0.0417737 + 0.7451833 / (bloodFlow + 0.585417),
                 bloodFlow,
-                met * WM2_PER_MET + 19.4 * coldSkin * coldCore,
+                metabolicWm2(skinC, coreC),
                 breath,
                 clothing.dryWm2,
                 evaporation.wm2,
                 skinStorage,
                 coreStorage,
+                sweatCall,
                 evaporation.sweatGM2H,
                 evaporation.wettedness,
                 evaporation.asked,
                 clothing.surfaceC,
                 clothing.radiativeWm2K);
+    }
+
+    /** Heat made by work and by shivering, 19.4 W/m2 for each K that the skin and each K that the core is too cold. */
+    private double metabolicWm2(double skinC, double coreC) {
+        return met * WM2_PER_MET + 19.4 * Math.max(0, NEUTRAL_SKIN_C - skinC) * Math.max(0, NEUTRAL_CORE_C - coreC);
     }
 
     /** E_res + C_res; 44 mmHg is the vapour pressure in the lungs. */
@@ -183,11 +224,16 @@ public final class TwoNode {
 
     private record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked) {}
 
-    /** Sweating and the moisture that passes through the skin, both through clothing and air layer. */
-    private Evaporation evaporation(double skinShare, double skinC, double coreC) {
+    /** Sweat that the warmth of body and skin calls for, at most 500 g/(m2 h). */
+    private static double sweatCallGM2H(double skinShare, double skinC, double coreC) {
         double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - NEUTRAL_BODY_C);
         double warmSkin = Math.max(0, skinC - NEUTRAL_SKIN_C);
-        double sweat = 0.68 * Math.min(MOST_SWEAT_GM2H, 170 * warmBody * Math.exp(warmSkin / 10.7));
+        return Math.min(MOST_SWEAT_GM2H, 170 * warmBody * Math.exp(warmSkin / 10.7));
+    }
+
+    /** Sweating and the moisture that passes through the skin, both through clothing and air layer. */
+    private Evaporation evaporation(double sweatCallGM2H, double skinC) {
+        double sweat = WH_PER_GRAM * sweatCallGM2H;
         double airLayer = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K);
         double most = (Vapour.saturationKpa(skinC) - vapourKpa) / (airLayer + worn.vapourResistanceM2KpaW());
         if (most <= 0) {
@@ -203,7 +249,7 @@ public final class TwoNode {
             sweat = sweatingShare * most;
             diffusion = 0.06 * (1 - sweatingShare) * most;
         }
-        return new Evaporation(sweat + diffusion, sweat / 0.68, wettedness, asked);
+        return new Evaporation(sweat + diffusion, sweat / WH_PER_GRAM, wettedness, asked);
     }
 
     /** SET, the temperature of a still room in which a person in the standard clothing would lose as much: degrees Celsius. */

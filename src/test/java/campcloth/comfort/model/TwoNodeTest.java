@@ -62,6 +62,38 @@ class TwoNodeTest {
                 .isCloseTo(comfortC, within(0.01));
     }
 
+    @Test
+    void anHourCutInTwoIsTheSameHour() {
+        for (Row row : CheckRows.of("agreement/two-node.csv")) {
+            TwoNode model = model(row);
+            Body cut = model.after(model.entered(model.after(25).state()), 35);
+            Body whole = model.after(60);
+            assertThat(cut.skinC()).as("line %d", row.line()).isCloseTo(whole.skinC(), within(1e-4));
+            assertThat(cut.coreC()).as("line %d", row.line()).isCloseTo(whole.coreC(), within(1e-4));
+            assertThat(cut.sweatGM2H()).as("line %d", row.line()).isCloseTo(whole.sweatGM2H(), within(0.1));
+        }
+    }
+
+    @Test
+    void whoComesInFromHardWorkIsStillWarmAndWet() {
+        Air air = new Air(22, 22, 0.5, 60);
+        Worn worn = Worn.ordinary(1);
+        State worked = new TwoNode(air, 4, worn, false).after(60).state();
+        TwoNode rest = new TwoNode(air, 1, worn, true);
+        assertThat(worked.storedWhM2()).isPositive();
+        assertThat(rest.after(rest.entered(worked), 5).skinC())
+                .isGreaterThan(rest.after(5).skinC() + 0.2);
+        assertThat(rest.after(rest.entered(worked), 5).sweatGM2H())
+                .isGreaterThan(rest.after(5).sweatGM2H() + 10);
+        assertThat(rest.after(rest.entered(worked), 480).skinC())
+                .isCloseTo(rest.after(480).skinC(), within(0.05));
+    }
+
+    @Test
+    void aNeutralBodyHoldsNoHeatAboveIt() {
+        assertThat(State.NEUTRAL.storedWhM2()).isZero();
+    }
+
     private static TwoNode model(Row row) {
         Air air = new Air(
                 row.number("airC"), row.number("radiantC"), row.number("speedMs"), row.number("humidityPercent"));
