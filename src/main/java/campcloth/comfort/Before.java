@@ -42,8 +42,8 @@ sealed interface Before {
         public Pair start(Surroundings around, TwoNode littleModel, TwoNode muchModel) {
             boolean same = lowMet == around.lowMet() && highMet == around.highMet();
             return new Pair(
-                    (same ? little : little.asWetAs(much)).working(lowMet, around.lowMet()),
-                    much.working(highMet, around.highMet()),
+                    (same ? little : little.asWetAs(much)).entering(littleModel),
+                    much.entering(muchModel),
                     around.lowMet(),
                     around.highMet());
         }

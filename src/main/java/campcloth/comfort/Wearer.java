@@ -2,6 +2,7 @@ package campcloth.comfort;
 
 import campcloth.comfort.model.Body;
 import campcloth.comfort.model.Moisture;
+import campcloth.comfort.model.State;
 import campcloth.comfort.model.TwoNode;
 
 /**
@@ -28,15 +29,20 @@ record Wearer(Body body, double waterGM2, double dryingWm2) {
 
     /** Rested but for a colder skin, with that much sweat in the clothing. */
     static Wearer chilled(TwoNode model, double skinC, double waterGM2) {
-        Body start = model.start();
-        return new Wearer(
-                with(start, Math.min(start.skinC(), skinC), start.metabolicWm2(), start.evaporationWm2()), waterGM2, 0);
+        State rested = State.NEUTRAL;
+        State cold = new State(
+                Math.min(rested.skinC(), skinC), rested.coreC(), rested.skinShare(), rested.bloodFlowLM2H(), 0);
+        return in(model, cold, waterGM2);
     }
 
-    /** The same person taking up another activity; shivering goes on, the heat of work changes at once. */
-    Wearer working(double fromMet, double toMet) {
-        double metabolicWm2 = body.metabolicWm2() + (toMet - fromMet) * SpellNeeds.WM2_PER_MET;
-        return fromMet == toMet ? this : new Wearer(withHeat(metabolicWm2, body.evaporationWm2()), waterGM2, dryingWm2);
+    /** The same person in other surroundings or at other work. */
+    Wearer entering(TwoNode model) {
+        return in(model, body.state(), waterGM2);
+    }
+
+    private static Wearer in(TwoNode model, State state, double waterGM2) {
+        Body body = model.entered(state);
+        return new Wearer(body, waterGM2, Moisture.dryingWm2(body, model.wettest(), waterGM2));
     }
 
     /** At least as wet as that. */
@@ -48,9 +54,8 @@ record Wearer(Body body, double waterGM2, double dryingWm2) {
         if (body.coreC() >= HOTTEST_CORE_C || body.coreC() <= COLDEST_CORE_C) {
             return this;
         }
-        Body next = model.minuteAfter(withHeat(body.metabolicWm2(), body.evaporationWm2() + dryingWm2));
-        double water =
-                Math.max(0, waterGM2 - Moisture.driedGM2(dryingWm2)) + Moisture.leftGM2H(next, model.wettest()) / 60;
+        Body next = model.minuteAfter(body.evaporatingMore(dryingWm2));
+        double water = Math.max(0, waterGM2 - Moisture.driedGM2(dryingWm2)) + Moisture.leftGM2H(next) / 60;
         double held = Math.min(Moisture.MOST_GM2, water);
         return new Wearer(next, held, Moisture.dryingWm2(next, model.wettest(), held));
     }
@@ -67,28 +72,5 @@ record Wearer(Body body, double waterGM2, double dryingWm2) {
         return Math.abs(body.skinC() - before.body.skinC()) < STILL_K
                 && Math.abs(body.coreC() - before.body.coreC()) < STILL_K
                 && Math.abs(waterGM2 - before.waterGM2) < STILL_GM2;
-    }
-
-    private Body withHeat(double metabolicWm2, double evaporationWm2) {
-        return with(body, body.skinC(), metabolicWm2, evaporationWm2);
-    }
-
-    private static Body with(Body body, double skinC, double metabolicWm2, double evaporationWm2) {
-        return new Body(
-                skinC,
-                body.coreC(),
-                body.skinShare(),
-                body.bloodFlowLM2H(),
-                metabolicWm2,
-                body.breathWm2(),
-                body.dryWm2(),
-                evaporationWm2,
-                body.skinStorageWm2(),
-                body.coreStorageWm2(),
-                body.sweatGM2H(),
-                body.wettedness(),
-                body.wettednessAsked(),
-                body.clothingC(),
-                body.radiativeWm2K());
     }
 }

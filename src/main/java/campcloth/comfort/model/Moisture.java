@@ -19,22 +19,15 @@ public final class Moisture {
 
     private static final double ALL_WET_GM2 = 100;
     private static final double WH_PER_G = 0.68;
-    private static final double MOST_SWEAT_GM2H = 500;
     private static final double DRY_WETTEDNESS = 0.06;
 
     private Moisture() {}
 
     /** What runs off into the clothing, g/(m2 h). */
-    public static double leftGM2H(Body body, double wettest) {
-        double cooled = body.sweatGM2H();
+    public static double leftGM2H(Body body) {
         double wet = Math.min(1, body.wettedness());
-        double runsOff = cooled * (1 / (1 - wet * wet / 2) - 1);
-        if (body.wettednessAsked() > wettest) {
-            double most = mostWm2(body, wettest);
-            double asked = (body.wettednessAsked() - DRY_WETTEDNESS) / (1 - DRY_WETTEDNESS) * most / WH_PER_G;
-            runsOff = Math.max(runsOff, Math.min(MOST_SWEAT_GM2H, asked) - cooled);
-        }
-        return Math.max(0, runsOff);
+        double runsOff = body.sweatGM2H() * (1 / (1 - wet * wet / 2) - 1);
+        return Math.max(runsOff, body.sweatCallGM2H() - body.sweatGM2H());
     }
 
     /**
