@@ -18,6 +18,14 @@ import java.util.stream.Stream;
  */
 public record Course(List<SpellNeeds> needs, List<Moment> moments) {
 
+    /** What it leaves out, a sentence each. */
+    public static final List<String> LEFT_OUT = List.of(
+            "Sweat that stays in the clothing is followed, and the chill when it dries; the insulation that wet cloth loses and"
+                    + " rain are not.",
+            "The same clothing is worn through all spells; who takes layers off or on does better than this.",
+            "The body model is made for an hour in a room and an average adult: outdoors and for many hours it is an"
+                    + " approximation.");
+
     public Course {
         needs = List.copyOf(needs);
         moments = List.copyOf(moments);
@@ -42,6 +50,31 @@ public record Course(List<SpellNeeds> needs, List<Moment> moments) {
             OptionalDouble wettest,
             OptionalDouble waterAtEndGM2,
             Optional<String> notComputed) {}
+
+    /**
+     * The whole of it in short.
+     *
+     * @param hours how long it is
+     * @param hoursTooCold hours too cold for one who works little
+     * @param hoursTooWarm hours too warm for one who works much
+     * @param hoursComfortable hours neither
+     * @param hoursNotComputed hours of which nothing can be said
+     * @param coldest the coldest quarter-hour
+     * @param warmest the quarter-hour most beyond comfort with sweat
+     */
+    public record Summary(
+            double hours,
+            double hoursTooCold,
+            double hoursTooWarm,
+            double hoursComfortable,
+            double hoursNotComputed,
+            Optional<QuarterHour> coldest,
+            Optional<QuarterHour> warmest) {}
+
+    public Summary summary() {
+        return new Summary(
+                hours(), hoursTooCold(), hoursTooWarm(), hoursInComfort(), hoursNotComputed(), coldest(), warmest());
+    }
 
     public double hours() {
         return moments.size() / 60.0;

@@ -3,8 +3,8 @@ package campcloth.comfort;
 import static campcloth.comfort.CoursePanel.n;
 import static campcloth.comfort.CoursePanel.text;
 
-import campcloth.comfort.CoursePanel.Line;
 import campcloth.comfort.Course.InSpell;
+import campcloth.comfort.CoursePanel.Line;
 import campcloth.comfort.Reading.Value;
 import campcloth.figure.SvgText;
 import java.util.ArrayList;
@@ -52,8 +52,9 @@ public final class CourseDrawing {
     private String drawn(String title) {
         List<String> lines = wrapped(sentences());
         double height = 96 + 4 * (FRAME + GAP) + BAND + 92 + LINE * lines.size() + 24;
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"title desc\" viewBox=\"0 0 "
-                + n(LEFT + WIDTH + RIGHT) + " " + n(height) + "\" font-family=\"sans-serif\" fill=\"#000\">\n");
+        svg.append(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"title desc\" viewBox=\"0 0 "
+                        + n(LEFT + WIDTH + RIGHT) + " " + n(height) + "\" font-family=\"sans-serif\" fill=\"#000\">\n");
         svg.append("<title id=\"title\">" + SvgText.of(title) + "</title>\n");
         svg.append("<desc id=\"desc\">" + SvgText.of(String.join(" ", sentences())) + "</desc>\n");
         svg.append(patterns());
@@ -82,14 +83,23 @@ public final class CourseDrawing {
     }
 
     private void frames() {
-        frame("Air, degrees", List.of(new Line("", FULL, m -> Optional.of(
-                m.dressed().stretch().needs().spell().airC()))));
+        frame(
+                "Air, degrees",
+                List.of(new Line(
+                        "",
+                        FULL,
+                        m -> Optional.of(m.dressed().stretch().needs().spell().airC()))));
         frame(
                 "Insulation, clo",
                 List.of(
-                        new Line("the clothing gives", FULL, m -> value(m.dressed().givenClo())),
-                        new Line("is needed to feel neutral", DASHED, m -> value(
-                                m.dressed().stretch().needs().neededClo()))));
+                        new Line(
+                                "the clothing gives",
+                                FULL,
+                                m -> value(m.dressed().givenClo())),
+                        new Line(
+                                "is needed to feel neutral",
+                                DASHED,
+                                m -> value(m.dressed().stretch().needs().neededClo()))));
         frame(
                 "Skin, degrees",
                 List.of(
@@ -99,8 +109,10 @@ public final class CourseDrawing {
                 "Wet skin, %",
                 List.of(
                         new Line("when working much", FULL, m -> m.felt().map(f -> 100 * f.wettedness())),
-                        new Line("above this too warm", DOTTED, m -> m.felt()
-                                .map(f -> 100 * f.comfortableWettedness()))));
+                        new Line(
+                                "above this too warm",
+                                DOTTED,
+                                m -> m.felt().map(f -> 100 * f.comfortableWettedness()))));
     }
 
     private void frame(String title, List<Line> lines) {
@@ -114,7 +126,8 @@ public final class CourseDrawing {
 
     /** Names above, a line through all frames at every change. */
     private void drawSpells(double depth) {
-        double hours = spells.stream().mapToDouble(s -> s.needs().spell().hours()).sum();
+        double hours =
+                spells.stream().mapToDouble(s -> s.needs().spell().hours()).sum();
         double from = 0;
         for (int i = 0; i < spells.size(); i++) {
             double to = from + spells.get(i).needs().spell().hours();
@@ -131,32 +144,6 @@ public final class CourseDrawing {
                         + "\" stroke=\"#777\" stroke-width=\"0.9\"/>\n");
             }
             from = to;
-        }
-    }
-
-    private enum Feeling {
-        COLD("too cold", "url(#cold)"),
-        WARM("too warm", "url(#warm)"),
-        BOTH("too cold at rest, too warm at work", "url(#both)"),
-        COMFORT("comfortable", "#fff"),
-        UNKNOWN("not computed", "url(#unknown)");
-
-        private final String words;
-        private final String fill;
-
-        Feeling(String words, String fill) {
-            this.words = words;
-            this.fill = fill;
-        }
-
-        static Feeling of(Moment moment) {
-            if (!moment.coldJudged()) {
-                return UNKNOWN;
-            }
-            if (moment.tooCold()) {
-                return moment.tooWarm() ? BOTH : COLD;
-            }
-            return moment.tooWarm() ? WARM : COMFORT;
         }
     }
 
@@ -179,12 +166,12 @@ public final class CourseDrawing {
         double width = (to - from) * scale;
         double left = LEFT + from * scale;
         svg.append("<rect x=\"" + n(left) + "\" y=\"" + n(y) + "\" width=\"" + n(width) + "\" height=\"" + n(BAND)
-                + "\" fill=\"" + feeling.fill + "\" stroke=\"#000\" stroke-width=\"0.8\"/>\n");
-        double words = feeling.words.length() * CHARACTER * SMALL + 8;
+                + "\" fill=\"" + fill(feeling) + "\" stroke=\"#000\" stroke-width=\"0.8\"/>\n");
+        double words = feeling.words().length() * CHARACTER * SMALL + 8;
         if (words <= width) {
             svg.append("<rect x=\"" + n(left + (width - words) / 2) + "\" y=\"" + n(y + 8) + "\" width=\"" + n(words)
                     + "\" height=\"18\" fill=\"#fff\"/>");
-            svg.append(text(left + width / 2, y + 21, SMALL, "middle", feeling.words));
+            svg.append(text(left + width / 2, y + 21, SMALL, "middle", feeling.words()));
         }
     }
 
@@ -206,12 +193,22 @@ public final class CourseDrawing {
     private void legend() {
         double x = LEFT;
         for (Feeling feeling : Feeling.values()) {
-            svg.append("<rect x=\"" + n(x) + "\" y=\"" + n(y) + "\" width=\"22\" height=\"14\" fill=\"" + feeling.fill
+            svg.append("<rect x=\"" + n(x) + "\" y=\"" + n(y) + "\" width=\"22\" height=\"14\" fill=\"" + fill(feeling)
                     + "\" stroke=\"#000\" stroke-width=\"0.8\"/>");
-            svg.append(text(x + 28, y + 12, SMALL, "start", feeling.words));
-            x += 28 + feeling.words.length() * CHARACTER * SMALL + 18;
+            svg.append(text(x + 28, y + 12, SMALL, "start", feeling.words()));
+            x += 28 + feeling.words().length() * CHARACTER * SMALL + 18;
         }
         y += 46;
+    }
+
+    private static String fill(Feeling feeling) {
+        return switch (feeling) {
+            case TOO_COLD -> "url(#cold)";
+            case TOO_WARM -> "url(#warm)";
+            case TOO_COLD_AND_TOO_WARM -> "url(#both)";
+            case COMFORTABLE -> "#fff";
+            case NOT_COMPUTED -> "url(#unknown)";
+        };
     }
 
     private static String patterns() {

@@ -86,7 +86,8 @@ final class CoursePanel {
             Moment moment = moments.get(i);
             boolean first = moment.dressed().stretch().fromMinute() != stretch;
             boolean last = i + 1 == moments.size()
-                    || moments.get(i + 1).dressed().stretch() != moment.dressed().stretch();
+                    || moments.get(i + 1).dressed().stretch()
+                            != moment.dressed().stretch();
             if (i % every != 0 && !first && !last) {
                 continue;
             }
@@ -94,10 +95,7 @@ final class CoursePanel {
             Optional<Double> value = line.value.apply(moment);
             if (value.isPresent()) {
                 double minute = first ? moment.minute() - 1 : moment.minute();
-                path.append(down ? 'L' : 'M')
-                        .append(n(x(minute)))
-                        .append(' ')
-                        .append(n(y(value.get())));
+                path.append(down ? 'L' : 'M').append(n(x(minute))).append(' ').append(n(y(value.get())));
             }
             down = value.isPresent();
         }
@@ -116,8 +114,8 @@ final class CoursePanel {
             if (line.name.isEmpty()) {
                 continue;
             }
-            parts.add("<path d=\"M" + n(x) + " " + n(y - 4) + "h34\" fill=\"none\" stroke=\"#000\" " + line.stroke + "/>"
-                    + text(x + 40, y, KEY_SIZE, "start", line.name));
+            parts.add("<path d=\"M" + n(x) + " " + n(y - 4) + "h34\" fill=\"none\" stroke=\"#000\" " + line.stroke
+                    + "/>" + text(x + 40, y, KEY_SIZE, "start", line.name));
             x += 40 + line.name.length() * CHARACTER * KEY_SIZE + 18;
         }
         return svg.append(String.join("", parts)).append('\n').toString();
@@ -132,8 +130,8 @@ final class CoursePanel {
     }
 
     static String text(double x, double y, double size, String anchor, String words) {
-        return "<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" font-size=\"" + n(size) + "\" text-anchor=\"" + anchor + "\">"
-                + SvgText.of(words) + "</text>\n";
+        return "<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" font-size=\"" + n(size) + "\" text-anchor=\"" + anchor
+                + "\">" + SvgText.of(words) + "</text>\n";
     }
 
     static String n(double value) {

@@ -53,11 +53,14 @@ public final class CourseWords {
         return when
                 + switch (quarter.measure()) {
                     case SKIN ->
-                        fixed(beyond, 1) + " K " + (outside ? "colder than" : "above") + " what is still bearable to the skin.";
+                        fixed(beyond, 1) + " K " + (outside ? "colder than" : "above")
+                                + " what is still bearable to the skin.";
                     case INSULATION ->
-                        fixed(beyond, 2) + " clo " + (outside ? "too little" : "more than the least there must be") + ".";
+                        fixed(beyond, 2) + " clo " + (outside ? "too little" : "more than the least there must be")
+                                + ".";
                     case WETTEDNESS ->
-                        fixed(beyond, 0) + " % of the skin " + (outside ? "wetter" : "less wet") + " than is comfortable.";
+                        fixed(beyond, 0) + " % of the skin " + (outside ? "wetter" : "less wet")
+                                + " than is comfortable.";
                 };
     }
 

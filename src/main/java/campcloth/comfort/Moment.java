@@ -69,4 +69,8 @@ public record Moment(int minute, Dressed dressed, Optional<Felt> felt) {
     public boolean tooWarm() {
         return felt.filter(f -> f.wettedness > f.comfortableWettedness).isPresent();
     }
+
+    public Feeling feeling() {
+        return Feeling.of(this);
+    }
 }

@@ -6,6 +6,7 @@ import campcloth.advice.Quantity;
 import campcloth.advice.Ranking;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
+import campcloth.comfort.Course;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
@@ -41,9 +42,15 @@ record AdviceAnswer(
             double scoreHigh,
             List<CriterionBody> criteria,
             List<Warning> warnings,
-            List<RuleBody> rulesApplied) {
+            List<RuleBody> rulesApplied,
 
-        static Ranked of(Judged judged, Map<String, Double> weights) {
+            @Schema(
+                    description =
+                            "all spells in their order, body and sweat carried on; null where the answer has too many cloths for so long an event")
+            @Nullable
+            CourseSummaryBody course) {
+
+        static Ranked of(Judged judged, Map<String, Double> weights, Course.@Nullable Summary course) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -57,7 +64,8 @@ record AdviceAnswer(
                             .map(a -> CriterionBody.of(a, weights.getOrDefault(a.criterion(), 0.0)))
                             .toList(),
                     judged.warnings(),
-                    judged.rules().stream().map(RuleBody::of).toList());
+                    judged.rules().stream().map(RuleBody::of).toList(),
+                    course == null ? null : CourseSummaryBody.of(course));
         }
     }
 
@@ -155,11 +163,14 @@ record AdviceAnswer(
         }
     }
 
-    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit) {
+    static AdviceAnswer of(Ranking ranking, List<String> presumed, int limit, Map<String, Course.Summary> courses) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
-                        .map(judged -> Ranked.of(judged, ranking.weights()))
+                        .map(judged -> Ranked.of(
+                                judged,
+                                ranking.weights(),
+                                courses.get(judged.candidate().id())))
                         .toList(),
                 new Considered(
                         ranking.judged().size(),

@@ -1,14 +1,14 @@
 package campcloth.rest;
 
 import campcloth.advice.Adviser;
+import campcloth.advice.Candidate;
+import campcloth.advice.Judged;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
 import campcloth.cloth.Wear;
+import campcloth.comfort.Surroundings;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
-import campcloth.event.Events;
-import campcloth.event.Seasons;
-import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
@@ -18,6 +18,7 @@ import jakarta.validation.Valid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
@@ -29,16 +30,12 @@ class AdviceController {
 
     private final Adviser adviser;
     private final Candidates candidates;
-    private final Events events;
-    private final Seasons seasons;
-    private final Fibres fibres;
+    private final AskedEvents events;
 
-    AdviceController(Adviser adviser, Candidates candidates, Events events, Seasons seasons, Fibres fibres) {
+    AdviceController(Adviser adviser, Candidates candidates, AskedEvents events) {
         this.adviser = adviser;
         this.candidates = candidates;
         this.events = events;
-        this.seasons = seasons;
-        this.fibres = fibres;
     }
 
     @PostMapping("/api/advice")
@@ -48,13 +45,28 @@ class AdviceController {
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
-        Event event = event(request);
+        Event event = events.of(request.event(), request.eventId());
         GarmentBody garment = request.garment();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
-        Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
+        Wear wear = worn(garment, event);
         Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
-        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
-        return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
+        Question question = new Question(event, wear, wearAtFire, candidates.of(request.cloths()));
+        Ranking ranking = adviser.rank(question);
+        List<Candidate> page = ranking.judged().stream()
+                .limit(request.answers())
+                .map(Judged::candidate)
+                .toList();
+        return AdviceAnswer.of(
+                ranking,
+                presumed(garment, design, event, ranking),
+                request.answers(),
+                page.isEmpty() ? Map.of() : adviser.courses(question, page));
+    }
+
+    /** How the garment is worn there: on the skin where nobody said, but over a shirt in the cold. */
+    static Wear worn(GarmentBody garment, Event event) {
+        Design design = Refused.within("garment", () -> Designs.named(garment.design()));
+        return wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
@@ -64,24 +76,6 @@ class AdviceController {
     /** Whether people wear more than one layer: where warm underwear is presumed, too. */
     private static boolean isCold(Event event) {
         return event.spells().stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C);
-    }
-
-    private Event event(AdviceRequest request) {
-        EventBody inline = request.event();
-        String id = request.eventId();
-        if ((inline == null) == (id == null)) {
-            throw Refused.of(
-                    "event",
-                    inline == null ? "is missing" : "stands beside eventId",
-                    "give either event or eventId; a season alone is enough: {\"season\": \"SUMMER\"}");
-        }
-        if (inline != null) {
-            return Refused.within("event", () -> inline.event(seasons, fibres));
-        }
-        String wanted = String.valueOf(id);
-        return events.byId(wanted)
-                .orElseThrow(() -> new Missing("event", wanted))
-                .event();
     }
 
     private static List<String> presumed(GarmentBody garment, Design design, Event event, Ranking ranking) {
@@ -98,6 +92,7 @@ class AdviceController {
                                     + " it was judged as if it touches the skin."
                             : "Nobody said whether it touches the skin: it was judged as if it does.");
         }
+        presumed.addAll(Surroundings.presumed(event.spells(), event.place()));
         presumed.addAll(design.assumptions(garment.measurements()));
         presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
         return presumed;

@@ -40,7 +40,8 @@ class CourseDrawingTest {
         String svg = CourseDrawing.svg(DAY, "The day in fulled wool");
         Document document = parsed(svg);
         assertThat(document.getDocumentElement().getNodeName()).isEqualTo("svg");
-        assertThat(document.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("The day in fulled wool");
+        assertThat(document.getElementsByTagName("title").item(0).getTextContent())
+                .isEqualTo("The day in fulled wool");
         String words = document.getElementsByTagName("desc").item(0).getTextContent();
         assertThat(words).contains("too cold", "1 noon march", "Coldest quarter-hour", "bedding");
         assertThat(svg).contains("too warm", "not computed", "hours after the begin", "stroke-dasharray");
@@ -53,7 +54,8 @@ class CourseDrawingTest {
         String svg = CourseDrawing.svg(CourseTest.course(spell), HOSTILE);
         Document document = parsed(svg);
         assertThat(document.getElementsByTagName("script").getLength()).isZero();
-        assertThat(document.getElementsByTagName("title").item(0).getTextContent()).contains("<script>alert(1)</script>");
+        assertThat(document.getElementsByTagName("title").item(0).getTextContent())
+                .contains("<script>alert(1)</script>");
         assertThat(svg).doesNotContain("<script", "\u202e", "\u0007", "<!--");
     }
 

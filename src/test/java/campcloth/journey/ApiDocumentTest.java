@@ -56,6 +56,8 @@ class ApiDocumentTest {
                         "/api/events",
                         "/api/events/{id}",
                         "/api/advice",
+                        "/api/advice/course",
+                        "/api/advice/course.svg",
                         "/api/cutting-plans",
                         "/api/cutting-plans/{id}",
                         "/api/cutting-plans/{id}/layout.svg",

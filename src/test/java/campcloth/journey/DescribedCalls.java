@@ -27,6 +27,7 @@ final class DescribedCalls {
             "Cloth", List.of("\"flax\"", "\"moonlight\""),
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
+            "CourseRequest", List.of("\"tunic\"", "\"armour\""),
             "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
             "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
             "LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31"),
