@@ -108,7 +108,11 @@ public final class CourseDrawing {
         frame(
                 "Wet skin, %",
                 List.of(
-                        new Line("when working much", FULL, m -> m.felt().map(f -> 100 * f.wettedness())),
+                        new Line(
+                                "with sweating, when working much",
+                                FULL,
+                                m -> m.felt().map(f -> 100 * f.wettedness())),
+                        new Line("wet clothing too", DASHED, m -> m.felt().map(f -> 100 * f.wetness())),
                         new Line(
                                 "above this too warm",
                                 DOTTED,

@@ -73,7 +73,8 @@ final class CoursePanel {
         double span = Math.max(most - least, 0.5);
         step = Math.pow(10, Math.floor(Math.log10(span)));
         step *= span / step > 5 ? 2 : span / step > 2 ? 1 : 0.5;
-        least = Math.floor(least / step - 0.1) * step;
+        double bottom = least >= 0 ? 0 : Double.NEGATIVE_INFINITY;
+        least = Math.max(bottom, Math.floor(least / step - 0.1) * step);
         most = Math.ceil(most / step + 0.1) * step;
     }
 

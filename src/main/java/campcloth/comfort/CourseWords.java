@@ -28,7 +28,9 @@ public final class CourseWords {
                     + " h the body model does not hold: cold is judged by insulation alone, sweating not at all.");
         }
         if (course.beyondBearing()) {
-            words.add("Nobody would go on so: stop, cool down or warm up. The curves stand still from there.");
+            words.add(
+                    "Nobody can go on so all the time: stop, cool down or warm up long before. The curves stand still where the body"
+                            + " reaches its limit.");
         }
         return words;
     }

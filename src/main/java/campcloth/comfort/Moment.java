@@ -34,7 +34,8 @@ public record Moment(int minute, Dressed dressed, Optional<Felt> felt) {
      * @param skinC mean skin temperature of the one who works little
      * @param coldSkinC skin temperature below which it is too cold: the minimal criterion of ISO 11079, "cold, but in balance"
      * @param coreLowC core temperature of the one who works little
-     * @param wettedness share of the skin that is wet on the one who works much
+     * @param wettedness share of the skin that is wet with sweating on the one who works much
+     * @param wetness that share with the wet clothing in it
      * @param comfortableWettedness share up to which it is comfortable
      * @param coreHighC core temperature of the one who works much
      * @param waterGM2 sweat in the clothing, g per m2 of the body
@@ -44,13 +45,17 @@ public record Moment(int minute, Dressed dressed, Optional<Felt> felt) {
             double coldSkinC,
             double coreLowC,
             double wettedness,
+            double wetness,
             double comfortableWettedness,
             double coreHighC,
             double waterGM2) {
 
+        /** A minute carries the core no further than that. */
+        private static final double EDGE_K = 0.2;
+
         /** Whether nobody would go on so: the model stands still there. */
         public boolean beyondBearing() {
-            return coreHighC >= Wearer.HOTTEST_CORE_C || coreLowC <= Wearer.COLDEST_CORE_C;
+            return coreHighC >= Wearer.HOTTEST_CORE_C - EDGE_K || coreLowC <= Wearer.COLDEST_CORE_C + EDGE_K;
         }
     }
 
@@ -65,7 +70,7 @@ public record Moment(int minute, Dressed dressed, Optional<Felt> felt) {
                 .orElse(dressed.minimalMarginClo.inRange().map(Value::value).orElse(0.0) < 0);
     }
 
-    /** Wetter with sweat than is comfortable. */
+    /** Wetter with sweating than is comfortable; wet clothing alone is no heat. */
     public boolean tooWarm() {
         return felt.filter(f -> f.wettedness > f.comfortableWettedness).isPresent();
     }

@@ -103,7 +103,8 @@ final class Walk {
                 now.little().body().skinC(),
                 ColdCriterion.MINIMAL.skinC(now.lowMet() * WM2_PER_MET),
                 now.little().body().coreC(),
-                now.much().wettedness(),
+                now.much().body().wettedness(),
+                now.much().wetness(),
                 Comfort.comfortableWettedness(now.highMet()),
                 now.much().body().coreC(),
                 Math.max(now.little().waterGM2(), now.much().waterGM2()));

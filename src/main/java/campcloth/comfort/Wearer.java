@@ -14,7 +14,10 @@ import campcloth.comfort.model.TwoNode;
  */
 record Wearer(Body body, double waterGM2, double dryingWm2) {
 
-    /** Beyond these core temperatures nobody goes on, and the model means nothing: it stands still. */
+    /**
+     * Beyond these core temperatures nobody goes on, and the model means nothing: it stands still until things turn. 35 is where
+     * hypothermia begins (UK National Health Service); 39 is a choice of the project, a kelvin above the limit of ISO 7933.
+     */
     static final double HOTTEST_CORE_C = 39;
 
     static final double COLDEST_CORE_C = 35;
@@ -51,17 +54,19 @@ record Wearer(Body body, double waterGM2, double dryingWm2) {
     }
 
     Wearer minuteLater(TwoNode model) {
-        if (body.coreC() >= HOTTEST_CORE_C || body.coreC() <= COLDEST_CORE_C) {
+        Body next = model.minuteAfter(body.evaporatingMore(dryingWm2));
+        boolean hotter = next.coreC() >= HOTTEST_CORE_C && next.coreC() > body.coreC();
+        boolean colder = next.coreC() <= COLDEST_CORE_C && next.coreC() < body.coreC();
+        if (hotter || colder) {
             return this;
         }
-        Body next = model.minuteAfter(body.evaporatingMore(dryingWm2));
         double water = Math.max(0, waterGM2 - Moisture.driedGM2(dryingWm2)) + Moisture.leftGM2H(next) / 60;
         double held = Math.min(Moisture.MOST_GM2, water);
         return new Wearer(next, held, Moisture.dryingWm2(next, model.wettest(), held));
     }
 
-    /** Share of the skin that is wet, with sweat or with the sweat in the clothing. */
-    double wettedness() {
+    /** Share of the skin that is wet, be it with fresh sweat or with that in the clothing. */
+    double wetness() {
         return dryingWm2 == 0 || body.evaporationWm2() == 0
                 ? body.wettedness()
                 : body.wettedness() * (1 + dryingWm2 / body.evaporationWm2());

@@ -88,8 +88,11 @@ record CourseAnswer(
             @Schema(description = "too cold below") @Nullable
             Double coldSkinC,
 
-            @Schema(description = "of one who works much") @Nullable
+            @Schema(description = "with sweating, of one who works much") @Nullable
             Double wetSkinPercent,
+
+            @Schema(description = "the same with the wet clothing in it") @Nullable
+            Double wetWithClothingPercent,
 
             @Schema(description = "too warm above") @Nullable
             Double comfortableWetSkinPercent,
@@ -108,6 +111,7 @@ record CourseAnswer(
                     felt(moment, Felt::skinC, 1, 2),
                     felt(moment, Felt::coldSkinC, 1, 2),
                     felt(moment, Felt::wettedness, 100, 0),
+                    felt(moment, Felt::wetness, 100, 0),
                     felt(moment, Felt::comfortableWettedness, 100, 0),
                     felt(moment, Felt::waterGM2, 1, 0),
                     moment.feeling());

@@ -142,6 +142,22 @@ class CourseTest {
     }
 
     @Test
+    void whoStopsInTimeCoolsDownAgain() {
+        Spell furnace = new Spell("furnace", 4, 44, 60, 0.5, Sun.FULL, Activity.FIGHTING, Optional.empty());
+        Course course = course(furnace, spell("shade", 3, 18, Activity.SEATED));
+        assertThat(felt(course, 240).coreHighC()).isGreaterThan(38.5);
+        assertThat(felt(course, 420).coreHighC()).isLessThan(37.5);
+    }
+
+    @Test
+    void wetClothingAloneIsNoHeat() {
+        Course course = course(spell("hard work", 3, 24, Activity.FIGHTING), spell("watch", 2, 4, Activity.STANDING));
+        Felt soon = felt(course, 240);
+        assertThat(soon.wetness()).isGreaterThan(soon.wettedness() + 0.05);
+        assertThat(course.moments().get(299).tooWarm()).isFalse();
+    }
+
+    @Test
     void aDayOfSixtyHoursHasItsMinutes() {
         Course course = course(spell("long", 60, 15, Activity.STANDING), spell("short", 0.1, 15, Activity.STANDING));
         assertThat(course.moments()).hasSize(3606);

@@ -7,9 +7,14 @@ import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Event;
 import campcloth.event.FireRole;
+import campcloth.event.Shelter;
+import campcloth.event.Sky;
+import campcloth.event.Spell;
 import campcloth.plan.CuttingPlan;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -43,6 +48,27 @@ class StoredFormatTest {
         assertThat(event.spells()).hasSize(2);
         assertThat(event.spells().get(1).fire().orElseThrow().role()).isEqualTo(FireRole.SEATED);
         assertThat(event.rules().get(0).maxMeltablePercent()).isEqualTo(Optional.of(33.0));
+        assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
+        assertThat(event.place()).isEmpty();
+        assertThat(event.spells().get(0).sky()).isEmpty();
+    }
+
+    @Test
+    void placeAndSkyAreKept() throws IOException {
+        Event old = json.read(sample("event"), Event.class);
+        Spell first = old.spells().get(0);
+        Sky sky = new Sky(Optional.of(LocalTime.of(13, 30)), Optional.of(25.0), Optional.of(Shelter.OPEN));
+        Spell told = new Spell(
+                first.name(),
+                first.hours(),
+                first.airC(),
+                first.humidityPercent(),
+                first.windMs(),
+                first.sun(),
+                first.activity(),
+                first.fire(),
+                Optional.of(sky));
+        Event event = new Event(old.name(), old.season(), List.of(told), old.rules(), false, Optional.of(51.5));
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }
 
