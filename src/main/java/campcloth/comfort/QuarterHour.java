@@ -11,7 +11,7 @@ import java.util.function.Function;
  *
  * @param fromMinute its first minute, counted from the begin of the event
  * @param minutes how many minutes it has
- * @param spell name of the spell in which it ends
+ * @param spell name of the spell in which its middle lies
  * @param beyond how far beyond comfort; negative where there is something to spare
  * @param measure what that is measured by
  */
@@ -54,7 +54,8 @@ public record QuarterHour(int fromMinute, int minutes, String spell, double beyo
         double sum = 0;
         double[] window = new double[MINUTES];
         int length = 0;
-        for (Moment moment : moments) {
+        for (int i = 0; i < moments.size(); i++) {
+            Moment moment = moments.get(i);
             Optional<Double> beyond = measure.beyond.apply(moment);
             if (beyond.isEmpty()) {
                 length = 0;
@@ -71,13 +72,13 @@ public record QuarterHour(int fromMinute, int minutes, String spell, double beyo
             if (longer
                     || taken == MINUTES && worst.filter(w -> w.beyond >= mean).isEmpty()) {
                 worst = Optional.of(new QuarterHour(
-                        moment.minute() - taken,
-                        taken,
-                        moment.dressed().stretch().needs().spell().name(),
-                        mean,
-                        measure));
+                        moment.minute() - taken, taken, name(moments.get(i - taken / 2)), mean, measure));
             }
         }
         return worst;
+    }
+
+    private static String name(Moment moment) {
+        return moment.dressed().stretch().needs().spell().name();
     }
 }
