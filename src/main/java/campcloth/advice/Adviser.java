@@ -5,6 +5,8 @@ import campcloth.cloth.Estimates;
 import campcloth.cloth.Prickle;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Comfort;
+import campcloth.comfort.Course;
+import campcloth.comfort.Courses;
 import campcloth.event.Event;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement;
@@ -13,6 +15,7 @@ import campcloth.fire.PartJudgement;
 import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +24,9 @@ import java.util.function.ToDoubleFunction;
 
 /** Judges and ranks cloths for a garment at an event. */
 public final class Adviser {
+
+    /** Of all courses together, in minutes of their events: about half a second's work. */
+    private static final int MOST_MINUTES = 1_000_000;
 
     private final OutfitAdvice fire;
 
@@ -40,11 +46,33 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
-        Comfort comfort = Comfort.in(question.event().spells());
+        Comfort comfort = Comfort.in(question.event().spells(), question.event().place());
         if (question.candidates().isEmpty()) {
             return new Ranking(List.of(), comfort.needs(), comfort.wardrobe(question.wear()), Map.of(), List.of());
         }
         return ranked(question, comfort);
+    }
+
+    /** The course of the event in one cloth. */
+    public Course course(Question question, Cloth cloth) {
+        return courses(question).of(Estimates.complete(cloth), question.wear());
+    }
+
+    /** The course of the event in short, by candidate, for as many of them in their order as take no more than a moment. */
+    public Map<String, Course.Summary> courses(Question question, List<Candidate> candidates) {
+        Courses courses = courses(question);
+        Map<String, Course.Summary> summaries = new LinkedHashMap<>();
+        candidates.stream()
+                .limit(Math.max(1, MOST_MINUTES / courses.minutes()))
+                .forEach(candidate -> summaries.put(
+                        candidate.id(),
+                        courses.of(Estimates.complete(candidate.cloth()), question.wear())
+                                .summary()));
+        return summaries;
+    }
+
+    private static Courses courses(Question question) {
+        return Courses.in(Comfort.in(question.event().spells(), question.event().place()));
     }
 
     private Ranking ranked(Question question, Comfort comfort) {

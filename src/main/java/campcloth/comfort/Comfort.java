@@ -17,6 +17,7 @@ import campcloth.comfort.model.Motion;
 import campcloth.comfort.model.Pmv;
 import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.Worn;
+import campcloth.event.Place;
 import campcloth.event.Spell;
 import campcloth.figure.Figure;
 import java.util.List;
@@ -33,23 +34,38 @@ public final class Comfort {
     private static final int MINUTES = 60;
 
     private final List<SpellNeeds> needs;
+    private final Optional<Place> place;
     private final double coldestAirC;
 
-    private Comfort(List<SpellNeeds> needs, double coldestAirC) {
+    private Comfort(List<SpellNeeds> needs, Optional<Place> place, double coldestAirC) {
         this.needs = needs;
+        this.place = place;
         this.coldestAirC = coldestAirC;
     }
 
-    /** For the spells of an event; there must be one at least. */
+    /** For the spells of an event whose place is not known; there must be one at least. */
     public static Comfort in(List<Spell> spells) {
+        return in(spells, Optional.empty());
+    }
+
+    /** For the spells of an event; there must be one at least. */
+    public static Comfort in(List<Spell> spells, Optional<Place> place) {
         return new Comfort(
-                spells.stream().map(SpellNeeds::of).toList(),
+                spells.stream()
+                        .map(spell -> SpellNeeds.of(spell, Surroundings.of(spell, place)))
+                        .toList(),
+                place,
                 spells.stream().mapToDouble(Spell::airC).min().orElseThrow());
     }
 
     /** What each spell asks for, in their order. */
     public List<SpellNeeds> needs() {
         return needs;
+    }
+
+    /** Where it is, where somebody said. */
+    public Optional<Place> place() {
+        return place;
     }
 
     /** What is presumed to be worn besides a garment worn that way. */
@@ -91,7 +107,7 @@ public final class Comfort {
                 hours(needs.surroundings(), worn));
     }
 
-    private static Reading less(Reading have, Reading need) {
+    static Reading less(Reading have, Reading need) {
         if (have instanceof Value value && need instanceof Value needed) {
             double take = needed.value();
             return new Value(value.value() - take, value.low() - take, value.high() - take);
@@ -114,7 +130,7 @@ public final class Comfort {
     }
 
     private static Heat heat(Surroundings around, ThreeWorn worn) {
-        double ceiling = 0.0012 * around.highMet() * WM2_PER_MET + 0.15;
+        double ceiling = comfortableWettedness(around.highMet());
         Value resistance = worn.span(clothing -> clothing.vapourResistanceM2KpaW() * 1000);
         Optional<OutOfRange> outside = worn.outside(around);
         if (outside.isPresent()) {
@@ -133,6 +149,11 @@ public final class Comfort {
                 span(open, middle, close, run -> run.body.coreC()),
                 span(open, middle, close, run -> run.model.standardEffectiveC(run.body)),
                 resistance);
+    }
+
+    /** ASHRAE Handbook Fundamentals, from memory. */
+    static double comfortableWettedness(double met) {
+        return 0.0012 * met * WM2_PER_MET + 0.15;
     }
 
     private static Value span(Run open, Run middle, Run close, ToDoubleFunction<Run> reading) {

@@ -11,8 +11,9 @@ import java.util.List;
 /**
  * Short cautions about heat illness and cold injury that no cloth takes away; they defer to marshals, first aiders and the
  * emergency services. Signs and first steps after public health bodies (sources {@code cdc-heat-illness},
- * {@code tpchd-cold-injury}). Heat: from a heat index of 27 degrees Celsius (first band of the US National Weather Service,
- * second-hand), or hard work in air above 20 (project choice); work above its reference of WBGT: {@link HeatStress}. Cold: air at 10 degrees or below, where ISO 11079 begins; bare
+ * {@code tpchd-cold-injury}, {@code nhs-hypothermia}, {@code heat-risk-groups}). Heat: from a heat index of 27 degrees Celsius
+ * (first band of the US National Weather Service, second-hand), or hard work in air above 20 (project choice); work above its
+ * reference of WBGT: {@link HeatStress}. Cold: air at 10 degrees or below, where ISO 11079 begins; bare
  * skin: wind chill of -10 or below (project choice), skin may freeze from -28 (Environment Canada, second-hand).
  */
 public final class ComfortCautions {
@@ -52,6 +53,12 @@ public final class ComfortCautions {
                 cautions.add(bareSkin(chill));
             }
         });
+        if (!cautions.isEmpty()) {
+            cautions.add(
+                    "Small children, older people, who is pregnant or ill, and who takes medicine for heart, water or sleep bear"
+                            + " heat and cold less than these figures tell: ask a doctor or midwife beforehand, and let nobody be"
+                            + " alone.");
+        }
         return List.copyOf(cautions);
     }
 

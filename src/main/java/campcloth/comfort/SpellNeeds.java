@@ -29,8 +29,12 @@ public record SpellNeeds(Spell spell, Surroundings surroundings, Reading neededC
     private static final String MILD_MODEL =
             "two-node skin temperature after an hour, at most ISO 11079:2007 at 10 degrees";
 
+    /** Where nothing is known of the place. */
     public static SpellNeeds of(Spell spell) {
-        Surroundings around = Surroundings.of(spell);
+        return of(spell, Surroundings.of(spell));
+    }
+
+    static SpellNeeds of(Spell spell, Surroundings around) {
         Reading neutral = required(around, around.airC(), ColdCriterion.NEUTRAL);
         Reading minimal = required(around, around.airC(), ColdCriterion.MINIMAL);
         return around.airC() <= WARMEST_COLD_C

@@ -5,8 +5,10 @@ import campcloth.comfort.model.RadiantField;
 import campcloth.event.Activity;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
+import campcloth.event.Place;
 import campcloth.event.Spell;
-import campcloth.event.Sun;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What surrounds the wearer during a spell, as the models want it.
@@ -15,12 +17,9 @@ import campcloth.event.Sun;
  * and roughness from memory). Relative air speed: sqrt(v^2 + w^2) of wind and walking, the root mean square over all directions
  * in which one may walk.
  *
- * <p>Mean radiant temperature: that of the air, with sun and fire added ({@link RadiantField}). The season's sun is not in a
- * spell; FULL is presumed as a beam of 600 W/m2 at 45 degrees of altitude on a body half of which is shaded by itself, a hat and
- * trees, over grass of reflectance 0.2, on clothing of middle colour (absorptance 0.7); PART as half of that (project choice,
- * about 21 and 11 K). The cold of a clear night sky is not in it: a spell does not tell the clouds.
+ * <p>Mean radiant temperature: that of sky and ground, with sun and fire added ({@link Overhead}, {@link RadiantField}).
  *
- * <p>A fire warms whoever sits, cooks or tends there, facing it; distance and size that nobody told are presumed as 2.5 m
+ * <p>A fire warms whoever sits, cooks or tends there, facing it, on that side only: the back sees the night; distance and size that nobody told are presumed as 2.5 m
  * (seated), 1.2 m (cooking, tending) and 30 kW, and no more than 1 kW/m2, where people step back (project choice).
  *
  * @param airC air temperature
@@ -48,31 +47,45 @@ public record Surroundings(
     private static final double BODY_HEIGHT_M = 1.1;
     private static final double FORECAST_HEIGHT_M = 10;
 
-    private static final RadiantField.Sun FULL_SUN = new RadiantField.Sun(600, 45, 1, 1, 0.5, 0.2, 0.7);
-    private static final double PART_OF_SUN = 0.5;
-
     private static final double SEATED_M = 2.5;
     private static final double AT_WORK_M = 1.2;
     private static final double FIRE_KW = 30;
     private static final double MOST_FIRE_WM2 = 1000;
 
+    /** Where nothing is known of the place. */
     public static Surroundings of(Spell spell) {
+        return of(spell, Optional.empty());
+    }
+
+    /** On the mean of the spell. */
+    public static Surroundings of(Spell spell, Optional<Place> place) {
+        return between(spell, place, 0, spell.hours());
+    }
+
+    /** On the mean between two hours after the spell began. */
+    static Surroundings between(Spell spell, Optional<Place> place, double fromH, double toH) {
         Activity activity = spell.activity();
         boolean seated = seated(spell);
         double windMs =
                 spell.windMs() * Math.log(BODY_HEIGHT_M / ROUGHNESS_M) / Math.log(FORECAST_HEIGHT_M / ROUGHNESS_M);
-        double flux = sunWm2(spell.sun(), seated)
+        double flux = Overhead.sunWm2(spell, place, fromH, toH, seated)
                 + spell.fireInUse().map(fire -> fireWm2(fire, seated)).orElse(0.0);
+        double surroundingsC = Overhead.surroundingsC(spell);
         return new Surroundings(
                 spell.airC(),
                 spell.humidityPercent(),
                 windMs,
                 Math.hypot(windMs, activity.walkingMs()),
                 activity.walkingMs(),
-                flux > 0 ? RadiantField.radiantC(spell.airC(), flux) : spell.airC(),
+                flux > 0 ? RadiantField.radiantC(surroundingsC, flux) : surroundingsC,
                 seated,
                 activity.lowMet(),
                 activity.highMet());
+    }
+
+    /** What is presumed of sun and sky because nobody said otherwise, a sentence each. */
+    public static List<String> presumed(List<Spell> spells, Optional<Place> place) {
+        return Overhead.presumed(spells, place);
     }
 
     Air air() {
@@ -83,14 +96,6 @@ public record Surroundings(
         return switch (spell.activity()) {
             case SLEEPING, RESTING, SEATED -> true;
             default -> spell.fire().filter(f -> f.role() == FireRole.SEATED).isPresent();
-        };
-    }
-
-    private static double sunWm2(Sun sun, boolean seated) {
-        return switch (sun) {
-            case FULL -> RadiantField.sunFluxWm2(FULL_SUN, seated);
-            case PART -> PART_OF_SUN * RadiantField.sunFluxWm2(FULL_SUN, seated);
-            case NONE -> 0;
         };
     }
 

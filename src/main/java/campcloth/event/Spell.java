@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param sun how much sun reaches the wearer
  * @param activity what the wearer does
  * @param fire the fire the wearer is at, if any
+ * @param sky what was said of the sky, if anything
  */
 public record Spell(
         String name,
@@ -24,7 +25,8 @@ public record Spell(
         double windMs,
         Sun sun,
         Activity activity,
-        Optional<OpenFire> fire) {
+        Optional<OpenFire> fire,
+        Optional<Sky> sky) {
 
     private static final int LONGEST_NAME = 100;
     private static final Range HOURS = new Range("hours", 0.1, 72, "h");
@@ -40,6 +42,27 @@ public record Spell(
         AIR.check(airC);
         HUMIDITY.check(humidityPercent);
         WIND.check(windMs);
+        if (sun == Sun.FULL && sky.filter(s -> !s.open()).isPresent()) {
+            throw Refused.of("shelter", "stands beside full sun", "say PART or NONE for the sun, or leave shelter out");
+        }
+    }
+
+    /** A spell of whose sky nothing was said. */
+    public Spell(
+            String name,
+            double hours,
+            double airC,
+            double humidityPercent,
+            double windMs,
+            Sun sun,
+            Activity activity,
+            Optional<OpenFire> fire) {
+        this(name, hours, airC, humidityPercent, windMs, sun, activity, fire, Optional.empty());
+    }
+
+    /** What was said of the sky. */
+    public Sky skyTold() {
+        return sky.orElse(Sky.UNTOLD);
     }
 
     /** The fire, where the wearer has a role at it. */
@@ -49,6 +72,6 @@ public record Spell(
 
     /** The same spell at another fire. */
     public Spell withFire(OpenFire other) {
-        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, Optional.of(other));
+        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, Optional.of(other), sky);
     }
 }

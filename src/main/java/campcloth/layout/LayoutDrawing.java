@@ -1,5 +1,6 @@
 package campcloth.layout;
 
+import campcloth.figure.SvgText;
 import campcloth.figure.Words;
 import java.util.List;
 

@@ -6,6 +6,7 @@ import campcloth.advice.Quantity;
 import campcloth.advice.Ranking;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
+import campcloth.comfort.Course;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
@@ -61,9 +62,16 @@ record AdviceAnswer(
             @Schema(
                     description =
                             "what would better the verdict of fire and rules; empty where they have nothing against it")
-            List<WhatIfBody> whatIf) {
+            List<WhatIfBody> whatIf,
 
-        static Ranked of(Judged judged, Map<String, Double> weights, List<WhatIfBody> whatIf) {
+            @Schema(
+                    description =
+                            "all spells in their order, body and sweat carried on; null where the answer has too many cloths for so long an event")
+            @Nullable
+            CourseSummaryBody course) {
+
+        static Ranked of(
+                Judged judged, Map<String, Double> weights, List<WhatIfBody> whatIf, Course.@Nullable Summary course) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -78,7 +86,8 @@ record AdviceAnswer(
                             .toList(),
                     judged.warnings(),
                     judged.rules().stream().map(RuleBody::of).toList(),
-                    whatIf);
+                    whatIf,
+                    course == null ? null : CourseSummaryBody.of(course));
         }
     }
 
@@ -198,11 +207,16 @@ record AdviceAnswer(
             List<RulesBody.ConflictBody> ruleConflicts,
             Optional<Long> eventVersion,
             WornOutfitBody outfit,
-            Function<Judged, List<WhatIfBody>> whatIf) {
+            Function<Judged, List<WhatIfBody>> whatIf,
+            Map<String, Course.Summary> courses) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
-                        .map(judged -> Ranked.of(judged, ranking.weights(), whatIf.apply(judged)))
+                        .map(judged -> Ranked.of(
+                                judged,
+                                ranking.weights(),
+                                whatIf.apply(judged),
+                                courses.get(judged.candidate().id())))
                         .toList(),
                 new Considered(
                         ranking.judged().size(),

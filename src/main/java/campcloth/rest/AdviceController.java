@@ -1,49 +1,35 @@
 package campcloth.rest;
 
 import campcloth.advice.Adviser;
+import campcloth.advice.Candidate;
+import campcloth.advice.Judged;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
-import campcloth.cloth.Outfit;
-import campcloth.cloth.Wear;
-import campcloth.comfort.Wardrobe;
-import campcloth.event.Event;
-import campcloth.event.Events;
-import campcloth.event.KeptEvent;
-import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
-import campcloth.figure.Refused;
-import campcloth.garment.Design;
-import campcloth.garment.Designs;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
-/** Ranks cloths for an event and a garment. */
+/** The advice: cloths ranked for an event and a garment. */
 @RestController
 @Tag(name = "Advice", description = "Which cloth? Ranked with reasons, melt warnings and rules")
 class AdviceController {
 
     private final Adviser adviser;
     private final Candidates candidates;
-    private final Outfits outfits;
-    private final Events events;
-    private final Seasons seasons;
+    private final Questions questions;
     private final Fibres fibres;
 
-    AdviceController(
-            Adviser adviser, Candidates candidates, Outfits outfits, Events events, Seasons seasons, Fibres fibres) {
+    AdviceController(Adviser adviser, Candidates candidates, Questions questions, Fibres fibres) {
         this.adviser = adviser;
         this.candidates = candidates;
-        this.outfits = outfits;
-        this.events = events;
-        this.seasons = seasons;
+        this.questions = questions;
         this.fibres = fibres;
     }
 
@@ -54,67 +40,24 @@ class AdviceController {
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
-        ClothingUse.mustBeOrdinary("garment.use", request.garment().use());
-        Judged judged = event(request);
-        Event event = judged.event();
-        GarmentBody garment = request.garment();
-        Design design = Refused.within("garment", () -> Designs.named(garment.design()));
-        Outfit outfit = outfits.of("garment.outfit", garment.outfit());
-        SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
-        Wear wear = wear(design, garment, skin.touches());
-        Wear wearAtFire = wear(design, garment, skin.touchesAtFire());
-        Question question = new Question(event, wear, wearAtFire, outfit, candidates.of(request.cloths()));
+        Questions.Asked asked = questions.of(
+                request.event(), request.eventId(), request.garment(), () -> candidates.of(request.cloths()));
+        Question question = asked.question();
         Ranking ranking = adviser.rank(question);
+        List<Candidate> page = ranking.judged().stream()
+                .limit(request.answers())
+                .map(Judged::candidate)
+                .toList();
+        List<String> presumed = new ArrayList<>(asked.presumed());
+        presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
         return AdviceAnswer.of(
                 ranking,
-                presumed(garment, design, event, ranking, skin),
+                presumed,
                 request.answers(),
-                RulesBody.ConflictBody.of(event.rules(), fibres),
-                judged.version(),
-                WornOutfitBody.of(outfit, adviser.wornBesides(question)),
-                ranked -> WhatIfBody.of(adviser.whatIf(question, ranked.candidate())));
-    }
-
-    private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
-        return Refused.within("garment", () -> design.wear(onSkin, garment.measurements()));
-    }
-
-    /** Whether people wear more than one layer: where warm underwear is presumed, too. */
-    private static boolean isCold(Event event) {
-        return event.spells().stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C);
-    }
-
-    /** The event that is judged, with its version where it is one on file. */
-    private record Judged(Event event, Optional<Long> version) {}
-
-    private Judged event(AdviceRequest request) {
-        EventBody inline = request.event();
-        String id = request.eventId();
-        if ((inline == null) == (id == null)) {
-            throw Refused.of(
-                    "event",
-                    inline == null ? "is missing" : "stands beside eventId",
-                    "give either event or eventId; a season alone is enough: {\"season\": \"SUMMER\"}");
-        }
-        if (inline != null) {
-            return new Judged(Refused.within("event", () -> inline.event(seasons, fibres)), Optional.empty());
-        }
-        String wanted = String.valueOf(id);
-        KeptEvent kept = EventController.kept(events, wanted);
-        return new Judged(kept.event(), Optional.of(kept.version()));
-    }
-
-    private static List<String> presumed(
-            GarmentBody garment, Design design, Event event, Ranking ranking, SkinSide skin) {
-        List<String> presumed = new ArrayList<>();
-        if (event.spellsPresumed()) {
-            presumed.add("No spells were given: those usual for "
-                    + event.season().name().toLowerCase(Locale.ROOT)
-                    + " here were taken, not a forecast. Give the real weather when it is known.");
-        }
-        skin.sentence().ifPresent(presumed::add);
-        presumed.addAll(design.assumptions(garment.measurements()));
-        presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
-        return presumed;
+                RulesBody.ConflictBody.of(question.event().rules(), fibres),
+                asked.eventVersion(),
+                WornOutfitBody.of(question.outfit(), adviser.wornBesides(question)),
+                ranked -> WhatIfBody.of(adviser.whatIf(question, ranked.candidate())),
+                page.isEmpty() ? Map.of() : adviser.courses(question, page));
     }
 }

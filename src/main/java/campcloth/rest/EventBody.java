@@ -10,6 +10,8 @@ import campcloth.event.OpenFire;
 import campcloth.event.SafetyRule;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
+import campcloth.event.Shelter;
+import campcloth.event.Sky;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
 import campcloth.fibre.Fibres;
@@ -19,6 +21,8 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +59,11 @@ record EventBody(
                 format = "date",
                 description = "its last day; the first one where it is left out")
         @Nullable
-        String endsOn) {
+        String endsOn,
+
+        @Schema(example = "51.5", description = "north positive; with a spell's startsAt the sun follows from it")
+        @Nullable
+        Double latitudeDeg) {
 
     /** A spell of weather and activity. */
     @Schema(name = "Spell")
@@ -70,11 +78,26 @@ record EventBody(
             @Schema(example = "1.5", description = "as forecast, at 10 m height") @NotNull
             Double windMs,
 
-            @Schema(description = "NONE where it is left out") @Nullable
+            @Schema(description = "NONE where it is left out; FULL where latitudeDeg and startsAt are told") @Nullable
             Sun sun,
 
             @NotNull Activity activity,
-            @Nullable @Valid FireBody fire) {
+            @Nullable @Valid FireBody fire,
+
+            @Schema(example = "13:30", description = "local solar time: the sun is highest at 12:00")
+            @Nullable
+            @Size(max = 8)
+            String startsAt,
+
+            @Schema(
+                    example = "25",
+                    description =
+                            "share of the sky that clouds cover; the sky is as warm as the air where it is left out")
+            @Nullable
+            Double cloudPercent,
+
+            @Schema(description = "OPEN where it is left out; no cold sky under trees or a tent") @Nullable
+            Shelter shelter) {
 
         static SpellBody of(Spell spell) {
             return new SpellBody(
@@ -85,19 +108,44 @@ record EventBody(
                     spell.windMs(),
                     spell.sun(),
                     spell.activity(),
-                    spell.fire().map(FireBody::of).orElse(null));
+                    spell.fire().map(FireBody::of).orElse(null),
+                    spell.skyTold().startsAt().map(LocalTime::toString).orElse(null),
+                    spell.skyTold().cloudPercent().orElse(null),
+                    spell.skyTold().shelter().orElse(null));
         }
 
-        Spell spell(int number) {
+        private Optional<Sky> sky() {
+            Sky told = new Sky(
+                    Optional.ofNullable(startsAt).map(SpellBody::time),
+                    Optional.ofNullable(cloudPercent),
+                    Optional.ofNullable(shelter));
+            return told.equals(Sky.UNTOLD) ? Optional.empty() : Optional.of(told);
+        }
+
+        private static LocalTime time(String written) {
+            try {
+                return LocalTime.parse(written);
+            } catch (DateTimeParseException none) {
+                throw Refused.of("startsAt", "is no time of day", "write hours and minutes of solar time, as 13:30");
+            }
+        }
+
+        /** In the open under a sun that can be reckoned. */
+        private Sun sunUntold(boolean placed) {
+            return placed && startsAt != null && shelter != Shelter.TREES_OR_TENT ? Sun.FULL : Sun.NONE;
+        }
+
+        Spell spell(int number, boolean placed) {
             return new Spell(
                     name == null || name.isBlank() ? "spell " + (number + 1) : name,
                     hours,
                     airC,
                     humidityPercent,
                     windMs,
-                    sun == null ? Sun.NONE : sun,
+                    sun == null ? sunUntold(placed) : sun,
                     activity,
-                    fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)));
+                    fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)),
+                    sky());
         }
     }
 
@@ -146,7 +194,8 @@ record EventBody(
                 event.rules().stream().map(RuleBody::of).toList(),
                 event.spellsPresumed(),
                 event.dates().map(days -> days.startsOn().toString()).orElse(null),
-                event.dates().map(days -> days.endsOn().toString()).orElse(null));
+                event.dates().map(days -> days.endsOn().toString()).orElse(null),
+                event.latitudeDeg().orElse(null));
     }
 
     /** Refuses a body that carries the id of another event than the address. */
@@ -160,10 +209,11 @@ record EventBody(
         List<SpellBody> given = spells == null ? List.of() : spells;
         List<Spell> known = given.isEmpty()
                 ? seasons.spells(season)
-                : each("spells", given.size(), i -> given.get(i).spell(i));
+                : each("spells", given.size(), i -> given.get(i).spell(i, latitudeDeg != null));
         List<SafetyRule> onFile = RuleBody.rules(rules, fibres);
         boolean presumed = given.isEmpty() || Boolean.TRUE.equals(spellsPresumed);
-        return new Event(name == null ? "" : name, season, known, onFile, presumed, dates());
+        return new Event(
+                name == null ? "" : name, season, known, onFile, presumed, dates(), Optional.ofNullable(latitudeDeg));
     }
 
     private Optional<EventDates> dates() {

@@ -75,7 +75,7 @@ final class RuleDraw {
     Event event(List<SafetyRule> rules) {
         List<Spell> spells = new ArrayList<>(List.of(FireFixtures.spell("noon", Optional.empty())));
         fires().forEach(fire -> spells.add(FireFixtures.spell("fireside", Optional.of(fire))));
-        return new Event("Wendlow river camp", Season.SUMMER, spells, rules, false, dates());
+        return new Event("Wendlow river camp", Season.SUMMER, spells, rules, false, dates(), Optional.empty());
     }
 
     /** The same rule with one thing in it made stricter. */

@@ -58,6 +58,8 @@ class ApiDocumentTest {
                         "/api/events/{id}/rules",
                         "/api/events/{id}/rules/versions",
                         "/api/advice",
+                        "/api/advice/course",
+                        "/api/advice/course.svg",
                         "/api/cutting-plans",
                         "/api/cutting-plans/{id}",
                         "/api/cutting-plans/{id}/layout.svg",

@@ -33,6 +33,14 @@ final class Bodies {
              "cloths": {"ids": []}, "limit": 20}
             """.formatted(EVENT);
 
+    static final String COURSE = """
+            {"event": {"name": "Wendlow river camp", "season": "SUMMER", "latitudeDeg": 51.5, "spells": [
+              {"name": "noon", "hours": 5, "airC": 27, "humidityPercent": 50, "windMs": 1.5, "sun": "FULL",
+               "activity": "WALKING", "startsAt": "10:30", "cloudPercent": 25, "shelter": "OPEN"}]},
+             "garment": {"design": "tunic", "nextToSkin": true, "wearer": {"chestCm": 98}},
+             "cloth": {"name": "Remnant from the bin", "blend": [{"fibre": "flax", "percent": 100}], "weightGsm": 210}}
+            """;
+
     static final String CLOTH = """
             {"name": "Remnant from the bin", "blend": [{"fibre": "flax", "percent": 70.0},
               {"fibre": "polyester", "percent": 30.0}], "weave": "PLAIN", "surface": "PLAIN", "finish": "NONE",

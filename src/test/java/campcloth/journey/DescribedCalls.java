@@ -28,6 +28,7 @@ final class DescribedCalls {
             "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
             "Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330"),
             "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
+            "CourseRequest", List.of("\"tunic\"", "\"armour\""),
             "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
             "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
             "LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31"),

@@ -35,6 +35,8 @@ class HostileInputTest {
             "/api/cloths", Bodies.CLOTH,
             "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION,
             "/api/advice", Bodies.ADVICE,
+            "/api/advice/course", Bodies.COURSE,
+            "/api/advice/course.svg", Bodies.COURSE,
             "/api/cutting-plans", Bodies.CUTTING_PLAN,
             "/api/fire", Bodies.FIRE,
             "/api/layouts", Bodies.LAYOUT,

@@ -13,10 +13,15 @@ import campcloth.event.Provenance;
 import campcloth.event.RuleConditions;
 import campcloth.event.RuleReach;
 import campcloth.event.SafetyRule;
+import campcloth.event.Shelter;
+import campcloth.event.Sky;
+import campcloth.event.Spell;
 import campcloth.plan.CuttingPlan;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -117,6 +122,27 @@ class StoredFormatTest {
         String named = sample("event").replace("\"fireKw\": null", "\"fireKw\": null, \"kind\": \"BONFIRE\"");
         Event event = json.read(named, Event.class);
         assertThat(event.spells().get(1).fire().orElseThrow().heatKw()).hasValue(500.0);
+        assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
+        assertThat(event.place()).isEmpty();
+        assertThat(event.spells().get(0).sky()).isEmpty();
+    }
+
+    @Test
+    void placeAndSkyAreKept() throws IOException {
+        Event old = json.read(sample("event"), Event.class);
+        Spell first = old.spells().get(0);
+        Sky sky = new Sky(Optional.of(LocalTime.of(13, 30)), Optional.of(25.0), Optional.of(Shelter.OPEN));
+        Spell told = new Spell(
+                first.name(),
+                first.hours(),
+                first.airC(),
+                first.humidityPercent(),
+                first.windMs(),
+                first.sun(),
+                first.activity(),
+                first.fire(),
+                Optional.of(sky));
+        Event event = new Event(old.name(), old.season(), List.of(told), old.rules()).at(51.5);
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }
 

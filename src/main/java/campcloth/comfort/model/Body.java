@@ -42,4 +42,25 @@ public record Body(
     public State state() {
         return new State(skinC, coreC, skinShare, bloodFlowLM2H, sweatCallGM2H);
     }
+
+    /** The same with more evaporation in the next minute, as out of wet clothing. */
+    public Body evaporatingMore(double wm2) {
+        return new Body(
+                skinC,
+                coreC,
+                skinShare,
+                bloodFlowLM2H,
+                metabolicWm2,
+                breathWm2,
+                dryWm2,
+                evaporationWm2 + wm2,
+                skinStorageWm2,
+                coreStorageWm2,
+                sweatCallGM2H,
+                sweatGM2H,
+                wettedness,
+                wettednessAsked,
+                clothingC,
+                radiativeWm2K);
+    }
 }

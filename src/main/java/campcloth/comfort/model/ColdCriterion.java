@@ -5,7 +5,7 @@ public enum ColdCriterion {
     /** IREQ minimal: cold, but the heat balance just holds. */
     MINIMAL {
         @Override
-        double skinC(double metabolicWm2) {
+        public double skinC(double metabolicWm2) {
             return 33.34 - 0.0354 * metabolicWm2;
         }
 
@@ -17,7 +17,7 @@ public enum ColdCriterion {
     /** IREQ neutral: neither cool nor warm. */
     NEUTRAL {
         @Override
-        double skinC(double metabolicWm2) {
+        public double skinC(double metabolicWm2) {
             return 35.7 - 0.0285 * metabolicWm2;
         }
 
@@ -28,7 +28,7 @@ public enum ColdCriterion {
     };
 
     /** Mean skin temperature t_sk, degrees Celsius. */
-    abstract double skinC(double metabolicWm2);
+    public abstract double skinC(double metabolicWm2);
 
     /** Skin wettedness w_sk, share of the skin. */
     abstract double wettedness(double metabolicWm2);

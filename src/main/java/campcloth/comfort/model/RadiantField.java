@@ -5,7 +5,7 @@ package campcloth.comfort.model;
  * does the same: tr = ((tr0 + 273.15)^4 + flux / sigma)^(1/4) - 273.15.
  *
  * <p>Sun: ASHRAE 55 appendix C, E = f_eff (0.5 f_svv (I_diff + I_refl) + f_p f_bes I_dir) tau, with I_refl = (I_dir sin beta +
- * I_diff) rho and I_diff = 0.2 I_dir; the field ERF = E alpha / 0.95.
+ * I_diff) rho and I_diff = 0.2 I_dir where only the beam is known; the field ERF = E alpha / 0.95.
  *
  * <p>Fire: point source, q = 0.3 Q / (4 pi r^2) (radiated share 0.3, NUREG-1805), on a body that faces it: f_p 0.29 seated,
  * 0.35 standing. Good beyond about two diameters of the flame, without wind. One temperature hides that the front is hot and
@@ -18,18 +18,13 @@ public final class RadiantField {
     private static final double DIFFUSE_SHARE = 0.2;
     private static final double RADIATED_SHARE = 0.3;
 
-    /** Projected area factor of a body that faces the sun at 0, 15, .. 90 degrees of altitude. */
-    private static final double[] SEATED_FP = {0.29, 0.324, 0.305, 0.303, 0.262, 0.224, 0.177};
-
-    private static final double[] STANDING_FP = {0.35, 0.35, 0.314, 0.258, 0.206, 0.144, 0.082};
-    private static final double ALTITUDE_STEP = 15;
-
     private RadiantField() {}
 
     /**
      * A sun, and how it reaches the body.
      *
      * @param directWm2 direct beam I_dir
+     * @param diffuseWm2 light of the sky on level ground I_diff
      * @param altitudeDegrees altitude beta
      * @param transmittance tau, 1 outdoors
      * @param skyShare share of the sky that is seen, f_svv
@@ -39,30 +34,61 @@ public final class RadiantField {
      */
     public record Sun(
             double directWm2,
+            double diffuseWm2,
             double altitudeDegrees,
             double transmittance,
             double skyShare,
             double sunlitShare,
             double groundReflectance,
-            double absorptance) {}
+            double absorptance) {
 
-    /** Effective radiant field of the sun, W per m2 of the whole body. */
-    public static double effectiveFieldWm2(Sun sun, boolean seated) {
-        return radiatingShare(seated) * sunFluxWm2(sun, seated);
+        /** A sun of which only the beam is known. */
+        public Sun(
+                double directWm2,
+                double altitudeDegrees,
+                double transmittance,
+                double skyShare,
+                double sunlitShare,
+                double groundReflectance,
+                double absorptance) {
+            this(
+                    directWm2,
+                    DIFFUSE_SHARE * directWm2,
+                    altitudeDegrees,
+                    transmittance,
+                    skyShare,
+                    sunlitShare,
+                    groundReflectance,
+                    absorptance);
+        }
     }
 
+    /** Effective radiant field of a sun so far off the front of the body, W per m2 of the whole body. */
+    public static double effectiveFieldWm2(Sun sun, double sharpDegrees, boolean seated) {
+        return radiatingShare(seated) * fluxWm2(sun, ProjectedArea.at(sun.altitudeDegrees, sharpDegrees, seated));
+    }
+
+    /** On a body that faces the sun. */
     public static double sunFluxWm2(Sun sun, boolean seated) {
-        double diffuse = DIFFUSE_SHARE * sun.directWm2;
-        double reflected =
-                (sun.directWm2 * Math.sin(Math.toRadians(sun.altitudeDegrees)) + diffuse) * sun.groundReflectance;
-        double incoming = 0.5 * sun.skyShare * (diffuse + reflected)
-                + projected(sun.altitudeDegrees, seated) * sun.sunlitShare * sun.directWm2;
+        return fluxWm2(sun, ProjectedArea.facing(sun.altitudeDegrees, seated));
+    }
+
+    /** On a body that turns about: the mean over all sides. */
+    public static double sunFluxTurningWm2(Sun sun, boolean seated) {
+        return fluxWm2(sun, ProjectedArea.turning(sun.altitudeDegrees, seated));
+    }
+
+    private static double fluxWm2(Sun sun, double projected) {
+        double reflected = (sun.directWm2 * Math.sin(Math.toRadians(sun.altitudeDegrees)) + sun.diffuseWm2)
+                * sun.groundReflectance;
+        double incoming =
+                0.5 * sun.skyShare * (sun.diffuseWm2 + reflected) + projected * sun.sunlitShare * sun.directWm2;
         return incoming * sun.transmittance * sun.absorptance / EMITTANCE;
     }
 
     public static double fireFluxWm2(double fireKw, double distanceM, double mostWm2, boolean seated) {
         double arriving = RADIATED_SHARE * fireKw * 1000 / (4 * Math.PI * distanceM * distanceM);
-        return projected(0, seated) * Math.min(mostWm2, arriving);
+        return ProjectedArea.facing(0, seated) * Math.min(mostWm2, arriving);
     }
 
     public static double radiantC(double surroundingsC, double fluxWm2) {
@@ -72,12 +98,5 @@ public final class RadiantField {
     /** Share of the body that exchanges radiation with its surroundings, f_eff. */
     private static double radiatingShare(boolean seated) {
         return seated ? 0.696 : 0.725;
-    }
-
-    private static double projected(double altitudeDegrees, boolean seated) {
-        double[] factors = seated ? SEATED_FP : STANDING_FP;
-        double place = altitudeDegrees / ALTITUDE_STEP;
-        int below = Math.min(factors.length - 2, (int) place);
-        return factors[below] + (place - below) * (factors[below + 1] - factors[below]);
     }
 }

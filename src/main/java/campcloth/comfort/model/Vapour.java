@@ -14,4 +14,9 @@ final class Vapour {
     static double saturationKpa(double tempC) {
         return 0.1333 * Math.exp(18.6686 - 4030.183 / (tempC + 235));
     }
+
+    /** The temperature at which air of that vapour pressure is saturated. */
+    static double dewPointC(double vapourKpa) {
+        return 4030.183 / (18.6686 - Math.log(vapourKpa / 0.1333)) - 235;
+    }
 }

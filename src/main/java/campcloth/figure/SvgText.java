@@ -1,11 +1,11 @@
-package campcloth.layout;
+package campcloth.figure;
 
 /** Text made fit for XML 1.0: marks escaped, characters that XML does not allow or that steer the output left out. */
-final class SvgText {
+public final class SvgText {
 
     private SvgText() {}
 
-    static String of(String text) {
+    public static String of(String text) {
         StringBuilder escaped = new StringBuilder();
         text.codePoints().filter(SvgText::isPrintable).forEach(character -> {
             switch (character) {

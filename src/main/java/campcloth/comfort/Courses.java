@@ -1,0 +1,58 @@
+package campcloth.comfort;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Wear;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The course of an event in any cloth, minute by minute: the two-node bodies and the sweat in their clothing go on from spell to
+ * spell in the order given. Two are followed, as elsewhere: one who works little, for cold, and one who works much, for heat; at a
+ * change of activity the first is presumed as wet with sweat as the second. At the best figures of the cloth; its intervals are
+ * not in it.
+ *
+ * <p>Starts rested and dry. Sleep is not followed, bedding decides: after it the wearer starts again rested and dry. Where
+ * the two-node model does not hold but ISO 11079 does, cold is judged by insulation alone; after such a spell with less than the
+ * minimal insulation the skin starts at its minimal criterion. Once hardly anything changes the rest of the stretch is taken as
+ * the same, so that long spells cost no more than short ones. The clothing stays the same, dry or wet it insulates alike.
+ */
+public final class Courses {
+
+    private final Comfort comfort;
+    private final List<Stretch> stretches;
+
+    private Courses(Comfort comfort, List<Stretch> stretches) {
+        this.comfort = comfort;
+        this.stretches = stretches;
+    }
+
+    public static Courses in(Comfort comfort) {
+        return new Courses(comfort, Stretch.of(comfort.needs(), comfort.place()));
+    }
+
+    /** How many minutes the event has. */
+    public int minutes() {
+        return stretches.get(stretches.size() - 1).toMinute();
+    }
+
+    /**
+     * The course in a cloth.
+     *
+     * @param completed cloth whose thickness, air permeability and vapour resistance are known or estimated
+     */
+    public Course of(Cloth completed, Wear wear) {
+        return in(comfort.ensemble(completed, wear));
+    }
+
+    /** The course in certain clothing. */
+    public Course in(Ensemble clothing) {
+        List<Moment> moments = new ArrayList<>(minutes());
+        Before before = new Before.Rested();
+        for (Stretch stretch : stretches) {
+            Walk walk = Walk.of(stretch, clothing, before);
+            walk.through(moments);
+            before = walk.left();
+        }
+        return new Course(comfort.needs(), moments);
+    }
+}
