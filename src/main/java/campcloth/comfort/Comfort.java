@@ -3,9 +3,8 @@ package campcloth.comfort;
 import static campcloth.comfort.SpellNeeds.WM2_PER_MET;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.Property;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
-import campcloth.comfort.Ensemble.Sheet;
 import campcloth.comfort.Reading.OutOfRange;
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort.Heat;
@@ -18,7 +17,6 @@ import campcloth.comfort.model.Pmv;
 import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.Worn;
 import campcloth.event.Spell;
-import campcloth.figure.Figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -34,17 +32,25 @@ public final class Comfort {
 
     private final List<SpellNeeds> needs;
     private final double coldestAirC;
+    private final Outfit outfit;
 
-    private Comfort(List<SpellNeeds> needs, double coldestAirC) {
+    private Comfort(List<SpellNeeds> needs, double coldestAirC, Outfit outfit) {
         this.needs = needs;
         this.coldestAirC = coldestAirC;
+        this.outfit = outfit;
     }
 
-    /** For the spells of an event; there must be one at least. */
+    /** For the spells of an event, of whose wearer nobody said what else is worn; there must be one at least. */
     public static Comfort in(List<Spell> spells) {
         return new Comfort(
                 spells.stream().map(SpellNeeds::of).toList(),
-                spells.stream().mapToDouble(Spell::airC).min().orElseThrow());
+                spells.stream().mapToDouble(Spell::airC).min().orElseThrow(),
+                Outfit.UNTOLD);
+    }
+
+    /** The same event for a wearer of that outfit. */
+    public Comfort wearing(Outfit other) {
+        return new Comfort(needs, coldestAirC, other);
     }
 
     /** What each spell asks for, in their order. */
@@ -52,9 +58,9 @@ public final class Comfort {
         return needs;
     }
 
-    /** What is presumed to be worn besides a garment worn that way. */
+    /** What is worn besides a garment worn that way: told, and presumed. */
     public Wardrobe wardrobe(Wear wear) {
-        return Wardrobe.with(wear, coldestAirC);
+        return Wardrobe.with(wear, coldestAirC, outfit);
     }
 
     /** The clothing with the cloth in it, at its best figures, before wind and walking. */
@@ -152,13 +158,11 @@ public final class Comfort {
     private record Three(Ensemble open, Ensemble middle, Ensemble close) {
 
         static Three of(Cloth cloth, Wear wear, Wardrobe wardrobe) {
-            Figure thickness = cloth.required(Property.THICKNESS_MM);
-            Figure permeability = cloth.required(Property.AIR_PERMEABILITY_MM_S);
-            Figure vapour = cloth.required(Property.VAPOUR_RESISTANCE_M2PA_W);
+            Sheets sheets = Sheets.of(cloth);
             return new Three(
-                    Ensemble.of(new Sheet(thickness.low(), permeability.high(), vapour.low()), wear, wardrobe),
-                    Ensemble.of(new Sheet(thickness.value(), permeability.value(), vapour.value()), wear, wardrobe),
-                    Ensemble.of(new Sheet(thickness.high(), permeability.low(), vapour.high()), wear, wardrobe));
+                    Ensemble.of(sheets, wear, wardrobe, End.OPEN),
+                    Ensemble.of(sheets, wear, wardrobe, End.MIDDLE),
+                    Ensemble.of(sheets, wear, wardrobe, End.CLOSE));
         }
 
         ThreeWorn worn(Motion motion) {

@@ -1,5 +1,7 @@
 package campcloth.rest;
 
+import static campcloth.figure.Words.fixed;
+
 import campcloth.advice.Assessment;
 import campcloth.advice.Judged;
 import campcloth.advice.Quantity;
@@ -177,7 +179,7 @@ record AdviceAnswer(
                 + String.join(
                         ", ",
                         wardrobe.garments().stream()
-                                .map(g -> g.name() + " (" + g.clo() + " clo)")
+                                .map(g -> g.name() + " (" + fixed(g.clo().value(), 2) + " clo)")
                                 .toList())
                 + ".";
     }
