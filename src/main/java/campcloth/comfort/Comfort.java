@@ -82,19 +82,30 @@ public final class Comfort {
         Surroundings around = needs.surroundings();
         return new SpellComfort(
                 needs,
-                warmth(needs, ensembles.worn(SpellNeeds.motion(around, around.lowMet()))),
+                warmth(needs, ensembles),
                 heat(around, ensembles.worn(SpellNeeds.motion(around, around.highMet()))),
                 vote(around, ensembles));
     }
 
-    private static Warmth warmth(SpellNeeds needs, ThreeWorn worn) {
+    /** Of a spell only what {@link #of} tells of warmth: much quicker. */
+    public List<Warmth> warmth(Cloth completed, Wear wear) {
+        Three ensembles = Three.of(completed, wear, wardrobe(wear));
+        return needs.stream().map(need -> warmth(need, ensembles)).toList();
+    }
+
+    private static Warmth warmth(SpellNeeds needs, Three ensembles) {
+        Surroundings around = needs.surroundings();
+        ThreeWorn dry = ensembles.worn(SpellNeeds.motion(around, around.lowMet()));
+        WetWear wet = WetWear.of(needs, dry);
+        ThreeWorn worn = wet.worn();
         Optional<OutOfRange> tooWindy = Motion.outside(needs.surroundings().relativeMs());
         Reading resultant = tooWindy.<Reading>map(o -> o).orElseGet(() -> worn.span(Worn::clo));
         return new Warmth(
                 resultant,
                 less(resultant, needs.neededClo()),
                 less(resultant, needs.minimalClo()),
-                hours(needs.surroundings(), worn));
+                hours(needs.surroundings(), worn),
+                wet.loss());
     }
 
     private static Reading less(Reading have, Reading need) {

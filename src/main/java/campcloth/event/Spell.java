@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param sun how much sun reaches the wearer
  * @param activity what the wearer does
  * @param fire the fire the wearer is at, if any
+ * @param wet how wet the clothes are; nobody said where it is empty: counted as dry
  */
 public record Spell(
         String name,
@@ -24,7 +25,8 @@ public record Spell(
         double windMs,
         Sun sun,
         Activity activity,
-        Optional<OpenFire> fire) {
+        Optional<OpenFire> fire,
+        Optional<Wetness> wet) {
 
     private static final int LONGEST_NAME = 100;
     private static final Range HOURS = new Range("hours", 0.1, 72, "h");
@@ -42,8 +44,26 @@ public record Spell(
         WIND.check(windMs);
     }
 
+    /** A spell of which nobody said that the clothes are wet. */
+    public Spell(
+            String name,
+            double hours,
+            double airC,
+            double humidityPercent,
+            double windMs,
+            Sun sun,
+            Activity activity,
+            Optional<OpenFire> fire) {
+        this(name, hours, airC, humidityPercent, windMs, sun, activity, fire, Optional.empty());
+    }
+
     /** The fire, where the wearer has a role at it. */
     public Optional<OpenFire> fireInUse() {
         return fire.filter(f -> f.role() != FireRole.NONE);
+    }
+
+    /** How wet the clothes are, where somebody said that they are. */
+    public Optional<Wetness> wetting() {
+        return wet.filter(w -> w != Wetness.DRY);
     }
 }

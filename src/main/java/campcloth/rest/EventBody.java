@@ -11,6 +11,7 @@ import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.event.Wetness;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -63,7 +64,10 @@ record EventBody(
             Sun sun,
 
             @NotNull Activity activity,
-            @Nullable @Valid FireBody fire) {
+            @Nullable @Valid FireBody fire,
+
+            @Schema(description = "how wet the clothes are; counted as dry where it is left out") @Nullable
+            Wetness wet) {
 
         static SpellBody of(Spell spell) {
             return new SpellBody(
@@ -74,7 +78,8 @@ record EventBody(
                     spell.windMs(),
                     spell.sun(),
                     spell.activity(),
-                    spell.fire().map(FireBody::of).orElse(null));
+                    spell.fire().map(FireBody::of).orElse(null),
+                    spell.wet().orElse(null));
         }
 
         Spell spell(int number) {
@@ -86,7 +91,8 @@ record EventBody(
                     windMs,
                     sun == null ? Sun.NONE : sun,
                     activity,
-                    fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)));
+                    fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)),
+                    Optional.ofNullable(wet));
         }
     }
 
