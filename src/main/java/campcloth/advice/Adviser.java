@@ -9,9 +9,11 @@ import campcloth.event.Event;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -25,9 +27,15 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
-        Comfort comfort = Comfort.in(question.event().spells());
+        Comfort comfort = Comfort.in(question.event().spells()).wearing(question.outfit());
         if (question.candidates().isEmpty()) {
-            return new Ranking(List.of(), comfort.needs(), comfort.wardrobe(question.wear()), Map.of(), List.of());
+            return new Ranking(
+                    List.of(),
+                    comfort.needs(),
+                    comfort.wardrobe(question.wear()),
+                    Map.of(),
+                    List.of(),
+                    Optional.empty());
         }
         return ranked(question, comfort);
     }
@@ -39,15 +47,22 @@ public final class Adviser {
                 comfort, Estimates.complete(question.candidates().get(0).cloth()), wear);
         boolean atFire = event.spells().stream().anyMatch(s -> s.fireInUse().isPresent());
         Map<String, Double> weights = Criteria.weights(Demands.of(bounds, wear.nextToSkin(), atFire));
-        List<Judged> judged = new ArrayList<>();
+        List<Weighed> weighed = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
         for (Candidate candidate : question.candidates()) {
             Facts facts = facts(candidate.cloth(), question, comfort, bounds);
             cautions.addAll(facts.fire().cautions());
-            judged.add(judged(candidate, facts, weights));
+            weighed.add(new Weighed(judged(candidate, facts, weights), facts));
         }
         cautions.addAll(EventCautions.of(event, bounds));
-        return new Ranking(judged, comfort.needs(), comfort.wardrobe(wear), weights, List.copyOf(cautions));
+        weighed.sort(Comparator.comparing(Weighed::judged, Ranking.BEST_FIRST));
+        return new Ranking(
+                weighed.stream().map(Weighed::judged).toList(),
+                comfort.needs(),
+                comfort.wardrobe(wear),
+                weights,
+                List.copyOf(cautions),
+                LayerAdvice.of(weighed, question, comfort, fire));
     }
 
     private Facts facts(Cloth cloth, Question question, Comfort comfort, Bounds bounds) {
@@ -75,7 +90,8 @@ public final class Adviser {
                 total(criteria, weights, Assessment::scoreHigh),
                 criteria,
                 warnings,
-                facts.fire().rules());
+                facts.fire().rules(),
+                WetSpell.of(facts.spells()));
     }
 
     /** The gate of fire and rules, and caution where any warning asks for it. */

@@ -93,6 +93,11 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
                 .sum();
     }
 
+    /** Insulation of the warmest garment of a kind in the lists, clo. */
+    public static double warmestClo(Kind kind) {
+        return ToldGarments.listedClo(kind, true);
+    }
+
     /** What is really worn of a kind; what was said not to be worn is left out. */
     List<WornGarment> worn(Kind kind) {
         return garments.stream()

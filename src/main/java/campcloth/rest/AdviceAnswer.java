@@ -11,6 +11,8 @@ import campcloth.advice.Warning;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
+import campcloth.comfort.WornGarment;
+import campcloth.comfort.WornGarment.Standing;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.figure.Basis;
 import campcloth.fire.RuleOutcome;
@@ -31,7 +33,11 @@ record AdviceAnswer(
         @Schema(description = "what each spell asks of the clothing")
         List<SpellBody> spells,
 
-        List<String> cautions) {
+        List<String> cautions,
+
+        @Schema(description = "what to wear besides; null where a cloth is warm enough alone, or none may be chosen")
+        @Nullable
+        LayersBody layers) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -43,7 +49,10 @@ record AdviceAnswer(
             double scoreHigh,
             List<CriterionBody> criteria,
             List<Warning> warnings,
-            List<RuleBody> rulesApplied) {
+            List<RuleBody> rulesApplied,
+
+            @Schema(description = "what wet clothes cost, for each spell that says they are wet")
+            List<WetBody> wet) {
 
         static Ranked of(Judged judged, Map<String, Double> weights) {
             return new Ranked(
@@ -59,7 +68,8 @@ record AdviceAnswer(
                             .map(a -> CriterionBody.of(a, weights.getOrDefault(a.criterion(), 0.0)))
                             .toList(),
                     judged.warnings(),
-                    judged.rules().stream().map(RuleBody::of).toList());
+                    judged.rules().stream().map(RuleBody::of).toList(),
+                    judged.wet().stream().map(WetBody::of).toList());
         }
     }
 
@@ -170,17 +180,28 @@ record AdviceAnswer(
                         ranking.count(Verdict.RULED_OUT)),
                 presumed,
                 ranking.needs().stream().map(SpellBody::of).toList(),
-                ranking.cautions());
+                ranking.cautions(),
+                ranking.layers().map(LayersBody::of).orElse(null));
     }
 
-    /** What is presumed to be worn besides, as a sentence. */
+    /** What is worn besides, as a sentence; what was said not to be worn is not in it. */
     static String wornBesides(Wardrobe wardrobe) {
         return "Worn besides the garment: "
                 + String.join(
                         ", ",
                         wardrobe.garments().stream()
-                                .map(g -> g.name() + " (" + fixed(g.clo().value(), 2) + " clo)")
+                                .filter(garment -> garment.clo().value() > 0)
+                                .map(AdviceAnswer::told)
                                 .toList())
                 + ".";
+    }
+
+    private static String told(WornGarment garment) {
+        return garment.name()
+                + " ("
+                + fixed(garment.clo().value(), 2)
+                + " clo"
+                + (garment.standing() == Standing.TOLD ? ", told: " + garment.because() : "")
+                + ")";
     }
 }

@@ -3,6 +3,7 @@ package campcloth.rest;
 import campcloth.advice.Adviser;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
@@ -53,7 +54,8 @@ class AdviceController {
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
         Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
         Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
-        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, candidates.of(request.cloths())));
+        Ranking ranking =
+                adviser.rank(new Question(event, wear, wearAtFire, Outfit.UNTOLD, candidates.of(request.cloths())));
         return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
     }
 
