@@ -181,7 +181,7 @@ class LayerAdviceTest {
     }
 
     private static Activity anyOf(SplittableRandom random) {
-        return List.of(Activity.STANDING, Activity.WALKING, Activity.CAMP_WORK).get(random.nextInt(3));
+        return List.of(Activity.STANDING, Activity.WALKING, Activity.WORKING).get(random.nextInt(3));
     }
 
     private static Spell spell(String name, double airC, double windMs, Activity activity) {
