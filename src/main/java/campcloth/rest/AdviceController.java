@@ -30,13 +30,16 @@ class AdviceController {
 
     private final Adviser adviser;
     private final Candidates candidates;
+    private final Outfits outfits;
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
 
-    AdviceController(Adviser adviser, Candidates candidates, Events events, Seasons seasons, Fibres fibres) {
+    AdviceController(
+            Adviser adviser, Candidates candidates, Outfits outfits, Events events, Seasons seasons, Fibres fibres) {
         this.adviser = adviser;
         this.candidates = candidates;
+        this.outfits = outfits;
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
@@ -54,8 +57,8 @@ class AdviceController {
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
         Wear wear = wear(design, garment, garment.touchesSkin().orElse(!isCold(event)));
         Wear wearAtFire = wear(design, garment, garment.touchesSkin().orElse(true));
-        Ranking ranking =
-                adviser.rank(new Question(event, wear, wearAtFire, Outfit.UNTOLD, candidates.of(request.cloths())));
+        Outfit outfit = outfits.of("garment.outfit", garment.outfit());
+        Ranking ranking = adviser.rank(new Question(event, wear, wearAtFire, outfit, candidates.of(request.cloths())));
         return AdviceAnswer.of(ranking, presumed(garment, design, event, ranking), request.answers());
     }
 

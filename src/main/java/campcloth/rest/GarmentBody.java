@@ -1,9 +1,12 @@
 package campcloth.rest;
 
+import campcloth.cloth.Outfit;
 import campcloth.garment.Measurements;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +24,12 @@ record GarmentBody(
         Boolean nextToSkin,
 
         @Schema(description = "measurements in cm by key", example = "{\"chestCm\": 98}") @Nullable @Size(max = 40)
-        Map<String, @NotNull Double> wearer) {
+        Map<String, @NotNull Double> wearer,
+
+        @Schema(description = "what is worn with it or sewn into it besides its own cloth")
+        @Nullable
+        @Size(max = Outfit.MOST_PARTS)
+        List<@NotNull @Valid OutfitBody> outfit) {
 
     Optional<Boolean> touchesSkin() {
         return Optional.ofNullable(nextToSkin);
