@@ -42,6 +42,7 @@ class StoredFormatTest {
         Event event = json.read(sample("event"), Event.class);
         assertThat(event.spells()).hasSize(2);
         assertThat(event.spells().get(1).fire().orElseThrow().role()).isEqualTo(FireRole.SEATED);
+        assertThat(event.spells()).allMatch(spell -> spell.wet().isEmpty());
         assertThat(event.rules().get(0).maxMeltablePercent()).isEqualTo(Optional.of(33.0));
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }

@@ -4,7 +4,7 @@ package campcloth.comfort.model;
  * What wet clothing still does: water takes the place of air in the cloth, so that it insulates less, and drying takes heat.
  *
  * <p>Loss of insulation: a share of the insulation as worn, from memory of manikin measurements of wet clothing; not confirmed.
- * That the loss grows with the water, whatever the fit, was measured by Wang and others 2015 (abstract); that the kind of fibre
+ * That the loss grows with the water, whatever the fit, was measured by a manikin study of 2015 (abstract); that the kind of fibre
  * makes no difference to the heat lost through a wet cloth, only the water in it, by Crow 1996 (abstract, cotton and polyester
  * weaves and knitted underwear). So there is no difference between fibres here.
  *
