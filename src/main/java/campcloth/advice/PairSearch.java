@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
 
 /**
  * Two cloths for a hot day and a cold night: one for the garment, worn alone in the heat, one for a cloak over it in the cold. Of
- * the best ranked cloths the coolest are tried with the thickest, tightest cloths that are heavy enough for a cloak and that fire
+ * the coolest cloths the best ranked are tried with the thickest, tightest cloths that are heavy enough for a cloak and that fire
  * and rules let pass as a loose outer layer; the pair that meets the cold best wins, the cooler garment among equals. A bounded
  * search: not every pair is tried (project choice).
  *
@@ -40,12 +40,13 @@ final class PairSearch {
     /** Lighter cloth hangs badly as a cloak and keeps little: project choice, g/m2. */
     private static final double LEAST_CLOAK_GSM = 280;
 
-    private static final int BEST_RANKED = 12;
     private static final int GARMENTS = 5;
     private static final int CLOAKS = 8;
 
     /** Where comfort ends, over the comfortable wettedness. */
     private static final double HOT = 1;
+
+    private static final double NEARLY = 1.1;
 
     private final Question question;
     private final Comfort comfort;
@@ -77,11 +78,7 @@ final class PairSearch {
         if (hot.isEmpty() || cold.isEmpty() || hasCloak) {
             return Optional.empty();
         }
-        List<Weighed> garments = open.stream()
-                .limit(BEST_RANKED)
-                .sorted(Comparator.comparingDouble(w -> heat(w.facts().spells(), hot)))
-                .limit(GARMENTS)
-                .toList();
+        List<Weighed> garments = coolest(open, hot);
         List<Choice> choices = new ArrayList<>();
         for (Candidate cloak : cloaks()) {
             for (Weighed garment : garments) {
@@ -91,6 +88,19 @@ final class PairSearch {
             }
         }
         return choices.stream().min(Choice.BEST).map(PairSearch::told);
+    }
+
+    /** As cool as comfort asks, or nearly as cool as the coolest of all where none is; of these the best ranked. */
+    private static List<Weighed> coolest(List<Weighed> open, List<Integer> hot) {
+        double least = open.stream()
+                .mapToDouble(w -> heat(w.facts().spells(), hot))
+                .min()
+                .orElseThrow();
+        double most = Math.max(HOT, NEARLY * least);
+        return open.stream()
+                .filter(w -> heat(w.facts().spells(), hot) <= most)
+                .limit(GARMENTS)
+                .toList();
     }
 
     private Optional<ColdGap> gap(Weighed garment, Candidate cloak, Predicate<SpellNeeds> cold) {
@@ -178,7 +188,7 @@ final class PairSearch {
         String garment = choice.garment.judged().candidate().cloth().name();
         String heat = choice.heat <= HOT
                 ? "comfortable in the heat"
-                : "wetter than comfortable in the heat, as every cloth tried";
+                : "wetter than comfortable in the heat, as in the coolest of these cloths";
         String because = "By day " + garment + " alone: " + heat + " (" + fixed(choice.heat, 2)
                 + " of the comfortable wettedness). In the cold a cloak of "
                 + choice.cloak.cloth().name() + " over it: "
