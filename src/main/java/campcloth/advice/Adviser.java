@@ -15,10 +15,12 @@ import campcloth.fire.PartJudgement;
 import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -46,9 +48,15 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
-        Comfort comfort = Comfort.in(question.event().spells(), question.event().place());
+        Comfort comfort = comfort(question);
         if (question.candidates().isEmpty()) {
-            return new Ranking(List.of(), comfort.needs(), comfort.wardrobe(question.wear()), Map.of(), List.of());
+            return new Ranking(
+                    List.of(),
+                    comfort.needs(),
+                    comfort.wardrobe(question.wear()),
+                    Map.of(),
+                    List.of(),
+                    Optional.empty());
         }
         return ranked(question, comfort);
     }
@@ -72,7 +80,12 @@ public final class Adviser {
     }
 
     private static Courses courses(Question question) {
-        return Courses.in(Comfort.in(question.event().spells(), question.event().place()));
+        return Courses.in(comfort(question));
+    }
+
+    private static Comfort comfort(Question question) {
+        Event event = question.event();
+        return Comfort.in(event.spells(), event.place()).wearing(question.outfit());
     }
 
     private Ranking ranked(Question question, Comfort comfort) {
@@ -82,16 +95,23 @@ public final class Adviser {
                 comfort, Estimates.complete(question.candidates().get(0).cloth()), wear);
         boolean atFire = event.spells().stream().anyMatch(s -> s.fireInUse().isPresent());
         Map<String, Double> weights = Criteria.weights(Demands.of(bounds, wear.nextToSkin(), atFire));
-        List<Judged> judged = new ArrayList<>();
+        List<Weighed> weighed = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
         List<Warning> ofTheRest = Warnings.ofTheRest(wornBesides(question));
         for (Candidate candidate : question.candidates()) {
             Facts facts = facts(candidate.cloth(), question, comfort, bounds);
             cautions.addAll(facts.fire().cautions());
-            judged.add(judged(candidate, facts, weights, ofTheRest));
+            weighed.add(new Weighed(judged(candidate, facts, weights, ofTheRest), facts));
         }
         cautions.addAll(EventCautions.of(event, bounds));
-        return new Ranking(judged, comfort.needs(), comfort.wardrobe(wear), weights, List.copyOf(cautions));
+        weighed.sort(Comparator.comparing(Weighed::judged, Ranking.BEST_FIRST));
+        return new Ranking(
+                weighed.stream().map(Weighed::judged).toList(),
+                comfort.needs(),
+                comfort.wardrobe(wear),
+                weights,
+                List.copyOf(cautions),
+                LayerAdvice.of(weighed, question, comfort, fire));
     }
 
     private Facts facts(Cloth cloth, Question question, Comfort comfort, Bounds bounds) {
@@ -121,7 +141,8 @@ public final class Adviser {
                 total(criteria, weights, Assessment::scoreHigh),
                 criteria,
                 warnings,
-                facts.fire().rules());
+                facts.fire().rules(),
+                WetSpell.of(facts.spells()));
     }
 
     /** The gate of fire and rules, and caution where any warning asks for it. */

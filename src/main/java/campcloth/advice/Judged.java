@@ -15,6 +15,7 @@ import java.util.List;
  * @param criteria what each criterion says, always all of them
  * @param warnings what to heed, most urgent first
  * @param rules what each rule says
+ * @param wet what wet clothes cost, for each spell in which somebody said that they are wet
  */
 public record Judged(
         Candidate candidate,
@@ -25,11 +26,13 @@ public record Judged(
         double scoreHigh,
         List<Assessment> criteria,
         List<Warning> warnings,
-        List<RuleOutcome> rules) {
+        List<RuleOutcome> rules,
+        List<WetSpell> wet) {
 
     public Judged {
         criteria = List.copyOf(criteria);
         warnings = List.copyOf(warnings);
         rules = List.copyOf(rules);
+        wet = List.copyOf(wet);
     }
 }

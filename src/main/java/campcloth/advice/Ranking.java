@@ -5,6 +5,7 @@ import campcloth.comfort.Wardrobe;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The cloths judged, best first: by verdict, then by score, so that no score carries a cloth past a stricter verdict.
@@ -14,15 +15,17 @@ import java.util.Map;
  * @param wardrobe what is presumed to be worn besides
  * @param weights how much each criterion counts at this event, by name, together 1; empty where there was nothing to rank
  * @param cautions what to bear in mind with all of them
+ * @param layers what to wear besides; empty where a cloth is warm enough, or none may be chosen
  */
 public record Ranking(
         List<Judged> judged,
         List<SpellNeeds> needs,
         Wardrobe wardrobe,
         Map<String, Double> weights,
-        List<String> cautions) {
+        List<String> cautions,
+        Optional<Layers> layers) {
 
-    private static final Comparator<Judged> BEST_FIRST = Comparator.comparing(Judged::verdict)
+    static final Comparator<Judged> BEST_FIRST = Comparator.comparing(Judged::verdict)
             .thenComparing(Comparator.comparing(Judged::suitsDesign).reversed())
             .thenComparing(Comparator.comparingDouble(Judged::score).reversed())
             .thenComparing(j -> j.candidate().id());

@@ -99,7 +99,21 @@ final class Warmth implements Criterion {
         reason += worst.marginClo().value() < 0
                 ? ", so " + fixed(-worst.marginClo().value(), 2) + " clo are missing."
                 : ".";
-        return reason + wind(facts, worst.spell(), given) + leftOut(facts.spells());
+        return reason + wet(worst.spell()) + wind(facts, worst.spell(), given) + leftOut(facts.spells());
+    }
+
+    private static String wet(SpellComfort spell) {
+        return spell.warmth()
+                .wet()
+                .map(loss ->
+                        " Being wet costs " + span(loss.lostClo(), 2) + " clo of it, already off, and drying takes "
+                                + span(loss.dryingWm2(), 0) + " W/m2 (from memory of measurements).")
+                .orElse("");
+    }
+
+    private static String span(Value value, int decimals) {
+        return fixed(value.value(), decimals) + " (" + fixed(value.low(), decimals) + " to "
+                + fixed(value.high(), decimals) + ")";
     }
 
     private static String leftOut(List<SpellComfort> spells) {
@@ -130,7 +144,8 @@ final class Warmth implements Criterion {
                 ? "it is nearly windtight"
                 : permeability < 200 ? "it lets some wind through" : "the wind goes through it";
         return " Wind of " + number(spell.needs().spell().windMs()) + " m/s (" + fixed(windMs, 1)
-                + " m/s at the body) and movement leave that of " + fixed(still, 2) + " clo in still air; at "
+                + " m/s at the body)" + (spell.warmth().wet().isPresent() ? ", wet" : "")
+                + " and movement leave that of " + fixed(still, 2) + " clo in still air; at "
                 + fixed(permeability, 0) + " mm/s " + tightness + ".";
     }
 

@@ -3,9 +3,8 @@ package campcloth.comfort;
 import static campcloth.comfort.SpellNeeds.WM2_PER_MET;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.Property;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
-import campcloth.comfort.Ensemble.Sheet;
 import campcloth.comfort.Reading.OutOfRange;
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort.Heat;
@@ -19,7 +18,6 @@ import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.Worn;
 import campcloth.event.Place;
 import campcloth.event.Spell;
-import campcloth.figure.Figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -36,14 +34,16 @@ public final class Comfort {
     private final List<SpellNeeds> needs;
     private final Optional<Place> place;
     private final double coldestAirC;
+    private final Outfit outfit;
 
-    private Comfort(List<SpellNeeds> needs, Optional<Place> place, double coldestAirC) {
+    private Comfort(List<SpellNeeds> needs, Optional<Place> place, double coldestAirC, Outfit outfit) {
         this.needs = needs;
         this.place = place;
         this.coldestAirC = coldestAirC;
+        this.outfit = outfit;
     }
 
-    /** For the spells of an event whose place is not known; there must be one at least. */
+    /** For the spells of an event whose place is not known, of whose wearer nobody said what else is worn; at least one. */
     public static Comfort in(List<Spell> spells) {
         return in(spells, Optional.empty());
     }
@@ -55,7 +55,13 @@ public final class Comfort {
                         .map(spell -> SpellNeeds.of(spell, Surroundings.of(spell, place)))
                         .toList(),
                 place,
-                spells.stream().mapToDouble(Spell::airC).min().orElseThrow());
+                spells.stream().mapToDouble(Spell::airC).min().orElseThrow(),
+                Outfit.UNTOLD);
+    }
+
+    /** The same event for a wearer of that outfit. */
+    public Comfort wearing(Outfit other) {
+        return new Comfort(needs, place, coldestAirC, other);
     }
 
     /** What each spell asks for, in their order. */
@@ -68,9 +74,9 @@ public final class Comfort {
         return place;
     }
 
-    /** What is presumed to be worn besides a garment worn that way. */
+    /** What is worn besides a garment worn that way: told, and presumed. */
     public Wardrobe wardrobe(Wear wear) {
-        return Wardrobe.with(wear, coldestAirC);
+        return Wardrobe.with(wear, coldestAirC, outfit);
     }
 
     /** The clothing with the cloth in it, at its best figures, before wind and walking. */
@@ -92,19 +98,30 @@ public final class Comfort {
         Surroundings around = needs.surroundings();
         return new SpellComfort(
                 needs,
-                warmth(needs, ensembles.worn(SpellNeeds.motion(around, around.lowMet()))),
+                warmth(needs, ensembles),
                 heat(around, ensembles.worn(SpellNeeds.motion(around, around.highMet()))),
                 vote(around, ensembles));
     }
 
-    private static Warmth warmth(SpellNeeds needs, ThreeWorn worn) {
+    /** Of a spell only what {@link #of} tells of warmth: much quicker. */
+    public List<Warmth> warmth(Cloth completed, Wear wear) {
+        Three ensembles = Three.of(completed, wear, wardrobe(wear));
+        return needs.stream().map(need -> warmth(need, ensembles)).toList();
+    }
+
+    private static Warmth warmth(SpellNeeds needs, Three ensembles) {
+        Surroundings around = needs.surroundings();
+        ThreeWorn dry = ensembles.worn(SpellNeeds.motion(around, around.lowMet()));
+        WetWear wet = WetWear.of(needs, dry);
+        ThreeWorn worn = wet.worn();
         Optional<OutOfRange> tooWindy = Motion.outside(needs.surroundings().relativeMs());
         Reading resultant = tooWindy.<Reading>map(o -> o).orElseGet(() -> worn.span(Worn::clo));
         return new Warmth(
                 resultant,
                 less(resultant, needs.neededClo()),
                 less(resultant, needs.minimalClo()),
-                hours(needs.surroundings(), worn));
+                hours(needs.surroundings(), worn),
+                wet.loss());
     }
 
     static Reading less(Reading have, Reading need) {
@@ -173,13 +190,11 @@ public final class Comfort {
     private record Three(Ensemble open, Ensemble middle, Ensemble close) {
 
         static Three of(Cloth cloth, Wear wear, Wardrobe wardrobe) {
-            Figure thickness = cloth.required(Property.THICKNESS_MM);
-            Figure permeability = cloth.required(Property.AIR_PERMEABILITY_MM_S);
-            Figure vapour = cloth.required(Property.VAPOUR_RESISTANCE_M2PA_W);
+            Sheets sheets = Sheets.of(cloth);
             return new Three(
-                    Ensemble.of(new Sheet(thickness.low(), permeability.high(), vapour.low()), wear, wardrobe),
-                    Ensemble.of(new Sheet(thickness.value(), permeability.value(), vapour.value()), wear, wardrobe),
-                    Ensemble.of(new Sheet(thickness.high(), permeability.low(), vapour.high()), wear, wardrobe));
+                    Ensemble.of(sheets, wear, wardrobe, End.OPEN),
+                    Ensemble.of(sheets, wear, wardrobe, End.MIDDLE),
+                    Ensemble.of(sheets, wear, wardrobe, End.CLOSE));
         }
 
         ThreeWorn worn(Motion motion) {

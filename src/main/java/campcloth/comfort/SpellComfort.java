@@ -1,6 +1,7 @@
 package campcloth.comfort;
 
 import campcloth.comfort.Reading.Value;
+import java.util.Optional;
 
 /**
  * What a cloth does for its wearer in one spell; intervals follow from the intervals of the cloth's figures. Clothing for cold
@@ -22,9 +23,22 @@ public record SpellComfort(SpellNeeds needs, Warmth warmth, Heat heat, Reading v
      * @param minimalMarginClo that insulation less the minimal one; there only where ISO 11079 holds
      * @param hoursUntilCooling hours until the wearer has cooled by 40 Wh/m2 (ISO 11079, minimal criterion); 8 where it is 8
      *     hours or more or no cooling at all
+     * @param wet what being wet costs, already off the others; empty where nobody said that the clothes are wet
      */
     public record Warmth(
-            Reading resultantClo, Reading marginClo, Reading minimalMarginClo, Reading hoursUntilCooling) {}
+            Reading resultantClo,
+            Reading marginClo,
+            Reading minimalMarginClo,
+            Reading hoursUntilCooling,
+            Optional<WetLoss> wet) {}
+
+    /**
+     * What being wet costs.
+     *
+     * @param lostClo insulation as worn, less that of dry clothing in which the wearer would lose as much heat
+     * @param dryingWm2 how much of the heat loss is drying alone
+     */
+    public record WetLoss(Value lostClo, Value dryingWm2) {}
 
     /**
      * Heat: the two-node body after an hour of the spell.

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param activity what the wearer does
  * @param fire the fire the wearer is at, if any
  * @param sky what was said of the sky, if anything
+ * @param wet how wet the clothes are; nobody said where it is empty: counted as dry
  */
 public record Spell(
         String name,
@@ -26,7 +27,9 @@ public record Spell(
         Sun sun,
         Activity activity,
         Optional<OpenFire> fire,
-        Optional<Sky> sky) {
+        Optional<Sky> sky,
+
+        Optional<Wetness> wet) {
 
     private static final int LONGEST_NAME = 100;
     private static final Range HOURS = new Range("hours", 0.1, 72, "h");
@@ -47,7 +50,7 @@ public record Spell(
         }
     }
 
-    /** A spell of whose sky nothing was said. */
+    /** A spell of whose sky and of whose wet nothing was said. */
     public Spell(
             String name,
             double hours,
@@ -57,7 +60,7 @@ public record Spell(
             Sun sun,
             Activity activity,
             Optional<OpenFire> fire) {
-        this(name, hours, airC, humidityPercent, windMs, sun, activity, fire, Optional.empty());
+        this(name, hours, airC, humidityPercent, windMs, sun, activity, fire, Optional.empty(), Optional.empty());
     }
 
     /** What was said of the sky. */
@@ -72,6 +75,21 @@ public record Spell(
 
     /** The same spell at another fire. */
     public Spell withFire(OpenFire other) {
-        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, Optional.of(other), sky);
+        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, Optional.of(other), sky, wet);
+    }
+
+    /** The same spell under another sky. */
+    public Spell withSky(Sky other) {
+        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, fire, Optional.of(other), wet);
+    }
+
+    /** The same spell in clothes as wet as that. */
+    public Spell withWet(Wetness other) {
+        return new Spell(name, hours, airC, humidityPercent, windMs, sun, activity, fire, sky, Optional.of(other));
+    }
+
+    /** How wet the clothes are, where somebody said that they are. */
+    public Optional<Wetness> wetting() {
+        return wet.filter(w -> w != Wetness.DRY);
     }
 }

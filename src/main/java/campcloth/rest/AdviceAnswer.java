@@ -1,5 +1,7 @@
 package campcloth.rest;
 
+import static campcloth.figure.Words.fixed;
+
 import campcloth.advice.Assessment;
 import campcloth.advice.Judged;
 import campcloth.advice.Quantity;
@@ -10,6 +12,8 @@ import campcloth.comfort.Course;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
+import campcloth.comfort.WornGarment;
+import campcloth.comfort.WornGarment.Standing;
 import campcloth.event.Provenance;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.figure.Basis;
@@ -45,7 +49,11 @@ record AdviceAnswer(
         @Nullable
         Long eventVersion,
 
-        WornOutfitBody outfit) {
+        WornOutfitBody outfit,
+
+        @Schema(description = "what to wear besides; null where a cloth is warm enough alone, or none may be chosen")
+        @Nullable
+        LayersBody layers) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -58,6 +66,9 @@ record AdviceAnswer(
             List<CriterionBody> criteria,
             List<Warning> warnings,
             List<RuleBody> rulesApplied,
+
+            @Schema(description = "what wet clothes cost, for each spell that says they are wet")
+            List<WetBody> wet,
 
             @Schema(
                     description =
@@ -86,6 +97,7 @@ record AdviceAnswer(
                             .toList(),
                     judged.warnings(),
                     judged.rules().stream().map(RuleBody::of).toList(),
+                    judged.wet().stream().map(WetBody::of).toList(),
                     whatIf,
                     course == null ? null : CourseSummaryBody.of(course));
         }
@@ -228,17 +240,28 @@ record AdviceAnswer(
                 ranking.cautions(),
                 ruleConflicts,
                 eventVersion.orElse(null),
-                outfit);
+                outfit,
+                ranking.layers().map(LayersBody::of).orElse(null));
     }
 
-    /** What is presumed to be worn besides, as a sentence. */
+    /** What is worn besides, as a sentence; what was said not to be worn is not in it. */
     static String wornBesides(Wardrobe wardrobe) {
         return "Worn besides the garment: "
                 + String.join(
                         ", ",
                         wardrobe.garments().stream()
-                                .map(g -> g.name() + " (" + g.clo() + " clo)")
+                                .filter(garment -> garment.clo().value() > 0)
+                                .map(AdviceAnswer::told)
                                 .toList())
                 + ".";
+    }
+
+    private static String told(WornGarment garment) {
+        return garment.name()
+                + " ("
+                + fixed(garment.clo().value(), 2)
+                + " clo"
+                + (garment.standing() == Standing.TOLD ? ", told: " + garment.because() : "")
+                + ")";
     }
 }

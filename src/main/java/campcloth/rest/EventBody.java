@@ -14,6 +14,7 @@ import campcloth.event.Shelter;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.event.Wetness;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -97,7 +98,10 @@ record EventBody(
             Double cloudPercent,
 
             @Schema(description = "OPEN where it is left out; no cold sky under trees or a tent") @Nullable
-            Shelter shelter) {
+            Shelter shelter,
+
+            @Schema(description = "how wet the clothes are; counted as dry where it is left out") @Nullable
+            Wetness wet) {
 
         static SpellBody of(Spell spell) {
             return new SpellBody(
@@ -111,7 +115,8 @@ record EventBody(
                     spell.fire().map(FireBody::of).orElse(null),
                     spell.skyTold().startsAt().map(LocalTime::toString).orElse(null),
                     spell.skyTold().cloudPercent().orElse(null),
-                    spell.skyTold().shelter().orElse(null));
+                    spell.skyTold().shelter().orElse(null),
+                    spell.wet().orElse(null));
         }
 
         private Optional<Sky> sky() {
@@ -145,7 +150,8 @@ record EventBody(
                     sun == null ? sunUntold(placed) : sun,
                     activity,
                     fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)),
-                    sky());
+                    sky(),
+                    Optional.ofNullable(wet));
         }
     }
 

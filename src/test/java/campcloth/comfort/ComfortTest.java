@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Reading.Value;
 import campcloth.event.Activity;
@@ -146,9 +147,10 @@ class ComfortTest {
     @Test
     void theWardrobeFollowsTheColdestSpellThroughTheWholeEvent() {
         Comfort event = Comfort.in(List.of(SUMMER_NOON, WINDY_WATCH));
-        assertThat(event.wardrobe(Samples.OUTER_TUNIC)).isEqualTo(Wardrobe.with(Samples.OUTER_TUNIC, 2));
-        assertThat(Wardrobe.with(Samples.OUTER_TUNIC, 2).clo())
-                .isGreaterThan(Wardrobe.with(Samples.OUTER_TUNIC, 20).clo() + 0.35);
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC)).isEqualTo(Wardrobe.with(Samples.OUTER_TUNIC, 2, Outfit.UNTOLD));
+        assertThat(Wardrobe.with(Samples.OUTER_TUNIC, 2, Outfit.UNTOLD).clo())
+                .isGreaterThan(
+                        Wardrobe.with(Samples.OUTER_TUNIC, 20, Outfit.UNTOLD).clo() + 0.35);
         assertThat(event.of(LINEN, Samples.OUTER_TUNIC)).hasSize(2);
     }
 

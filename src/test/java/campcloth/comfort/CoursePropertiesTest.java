@@ -133,8 +133,8 @@ class CoursePropertiesTest {
                 from(0, 6),
                 Sun.NONE,
                 activities[random.nextInt(activities.length)],
-                Optional.empty(),
-                Optional.of(new Sky(Optional.of(LocalTime.of(random.nextInt(24), 0)), cloud, Optional.empty())));
+                Optional.empty())
+                .withSky(new Sky(Optional.of(LocalTime.of(random.nextInt(24), 0)), cloud, Optional.empty()));
     }
 
     private static Spell part(Spell spell, double hours, double later) {
@@ -147,11 +147,11 @@ class CoursePropertiesTest {
                 spell.windMs(),
                 spell.sun(),
                 spell.activity(),
-                spell.fire(),
-                Optional.of(new Sky(
+                spell.fire())
+                .withSky(new Sky(
                         sky.startsAt().map(t -> t.plusSeconds((long) (later * 3600))),
                         sky.cloudPercent(),
-                        sky.shelter())));
+                        sky.shelter()));
     }
 
     private Cloth cloth() {

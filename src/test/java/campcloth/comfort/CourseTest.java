@@ -170,16 +170,7 @@ class CourseTest {
     }
 
     private static Spell under(Spell spell, Sky sky) {
-        return new Spell(
-                spell.name(),
-                spell.hours(),
-                spell.airC(),
-                spell.humidityPercent(),
-                spell.windMs(),
-                spell.sun(),
-                spell.activity(),
-                spell.fire(),
-                Optional.of(sky));
+        return spell.withSky(sky);
     }
 
     static Course course(Spell... spells) {

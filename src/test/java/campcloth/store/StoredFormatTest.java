@@ -69,6 +69,7 @@ class StoredFormatTest {
         assertThat(event.spells()).hasSize(2);
         assertThat(event.spells().get(1).fire().orElseThrow().role()).isEqualTo(FireRole.SEATED);
         assertThat(event.spells().get(1).fire().orElseThrow().kind()).isEmpty();
+        assertThat(event.spells()).allMatch(spell -> spell.wet().isEmpty());
         assertThat(event.rules().get(0).conditions().maxMeltablePercent()).isEqualTo(Optional.of(33.0));
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }
@@ -132,16 +133,7 @@ class StoredFormatTest {
         Event old = json.read(sample("event"), Event.class);
         Spell first = old.spells().get(0);
         Sky sky = new Sky(Optional.of(LocalTime.of(13, 30)), Optional.of(25.0), Optional.of(Shelter.OPEN));
-        Spell told = new Spell(
-                first.name(),
-                first.hours(),
-                first.airC(),
-                first.humidityPercent(),
-                first.windMs(),
-                first.sun(),
-                first.activity(),
-                first.fire(),
-                Optional.of(sky));
+        Spell told = first.withSky(sky);
         Event event = new Event(old.name(), old.season(), List.of(told), old.rules()).at(51.5);
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }

@@ -57,7 +57,7 @@ final class ColdBalance {
         double evaporation = wettedness * vapourGapKpa / (VAPOUR_KPA_K * (boundaryM2KW + insulationM2KW)); // E
         double throughClothing = metabolicWm2 - evaporation - respirationWm2 - storedWm2;
         double clothingC = skinC - insulationM2KW * throughClothing; // t_cl
-        double hr = radiative(clothingC);
+        double hr = radiative(clothingC, air.radiantC());
         double hc = 1 / boundaryM2KW - hr;
         double radiation = fcl * hr * (clothingC - air.radiantC()); // R
         double convection = fcl * hc * (clothingC - air.airC()); // C
@@ -65,9 +65,9 @@ final class ColdBalance {
     }
 
     /** h_r, with the quotient of the fourth powers written out, so that equal temperatures do no harm. */
-    private double radiative(double clothingC) {
+    static double radiative(double clothingC, double radiantC) {
         double clothing = clothingC + 273;
-        double radiant = air.radiantC() + 273;
+        double radiant = radiantC + 273;
         return 5.67e-8 * 0.95 * 0.77 * (clothing * clothing + radiant * radiant) * (clothing + radiant);
     }
 }

@@ -32,15 +32,24 @@ public final class VapourResistance {
      * Standing still in calm air.
      *
      * @param basicM2KW basic insulation of the whole clothing
+     * @param beyondOrdinaryM2KpaW what its cloths resist beyond ordinary cloth, {@link #beyondOrdinary} of each layer
+     */
+    public static double still(double basicM2KW, double beyondOrdinaryM2KpaW) {
+        double resistance = basicM2KW / (LEWIS_K_KPA * ORDINARY_PERMEABILITY) + beyondOrdinaryM2KpaW;
+        return Math.max(resistance, 0.5 * basicM2KW / (LEWIS_K_KPA * BEST_PERMEABILITY));
+    }
+
+    /**
+     * What a cloth resists beyond ordinary cloth of its thickness, on the mean of the body, m2 kPa/W; below 0 where it breathes
+     * better. Layers lie one over the other, so what they resist adds.
+     *
      * @param coveredShare share of the body that the cloth covers
      * @param thicknessMm thickness of the cloth
      * @param retM2PaW its vapour resistance, m2 Pa/W
      */
-    public static double still(double basicM2KW, double coveredShare, double thicknessMm, double retM2PaW) {
+    public static double beyondOrdinary(double coveredShare, double thicknessMm, double retM2PaW) {
         double ordinaryRet = 60 * (thicknessMm / 1000 / CONDUCTIVITY_WMK) / ORDINARY_PERMEABILITY;
-        double resistance =
-                basicM2KW / (LEWIS_K_KPA * ORDINARY_PERMEABILITY) + coveredShare * (retM2PaW - ordinaryRet) / 1000;
-        return Math.max(resistance, 0.5 * basicM2KW / (LEWIS_K_KPA * BEST_PERMEABILITY));
+        return coveredShare * (retM2PaW - ordinaryRet) / 1000;
     }
 
     /** In wind and motion. */

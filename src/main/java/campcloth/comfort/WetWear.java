@@ -1,0 +1,71 @@
+package campcloth.comfort;
+
+import campcloth.comfort.Reading.Value;
+import campcloth.comfort.SpellComfort.WetLoss;
+import campcloth.comfort.model.Motion;
+import campcloth.comfort.model.WetClothing;
+import campcloth.comfort.model.WetClothing.Wetting;
+import campcloth.comfort.model.Worn;
+import campcloth.event.Wetness;
+import java.util.Optional;
+
+/**
+ * Clothing as it insulates where somebody said that it is wet, {@link WetClothing}; as it is where nobody did. Heat is judged as
+ * though it were dry: that drying cools is not credited.
+ *
+ * @param worn the clothing, what water takes away already off
+ * @param loss what that is; empty where the clothing is dry
+ */
+record WetWear(ThreeWorn worn, Optional<WetLoss> loss) {
+
+    /** Best value, mildest and worst: losses from memory, wet surface a choice of the project. */
+    private record Wettings(Wetting mild, Wetting usual, Wetting worst) {
+
+        static Wettings of(Wetness wetness) {
+            return switch (wetness) {
+                case DRY -> throw new IllegalArgumentException("dry");
+                case DAMP -> new Wettings(new Wetting(0.05, 0.05), new Wetting(0.1, 0.15), new Wetting(0.2, 0.3));
+                case WET -> new Wettings(new Wetting(0.15, 0.3), new Wetting(0.3, 0.6), new Wetting(0.5, 1));
+            };
+        }
+    }
+
+    static WetWear of(SpellNeeds needs, ThreeWorn dry) {
+        return needs.spell()
+                .wetting()
+                .filter(wetness ->
+                        Motion.outside(needs.surroundings().relativeMs()).isEmpty())
+                .map(wetness -> wet(needs, dry, Wettings.of(wetness)))
+                .orElseGet(() -> new WetWear(dry, Optional.empty()));
+    }
+
+    private static WetWear wet(SpellNeeds needs, ThreeWorn dry, Wettings wettings) {
+        WetClothing open = wet(needs, dry.open(), wettings.worst);
+        WetClothing middle = wet(needs, dry.middle(), wettings.usual);
+        WetClothing close = wet(needs, dry.close(), wettings.mild);
+        return new WetWear(
+                new ThreeWorn(as(dry.open(), open), as(dry.middle(), middle), as(dry.close(), close)),
+                Optional.of(new WetLoss(
+                        Value.spanning(
+                                lostClo(dry.middle(), middle), lostClo(dry.open(), open), lostClo(dry.close(), close)),
+                        Value.spanning(middle.dryingWm2(), open.dryingWm2(), close.dryingWm2()))));
+    }
+
+    private static WetClothing wet(SpellNeeds needs, Worn dry, Wetting wetting) {
+        Surroundings around = needs.surroundings();
+        return WetClothing.inComfort(
+                dry.insulationM2KW(),
+                around.air(),
+                SpellNeeds.motion(around, around.lowMet()),
+                around.lowMet() * SpellNeeds.WM2_PER_MET,
+                wetting);
+    }
+
+    private static Worn as(Worn dry, WetClothing wet) {
+        return new Worn(wet.equivalentM2KW(), dry.vapourResistanceM2KpaW());
+    }
+
+    private static double lostClo(Worn dry, WetClothing wet) {
+        return dry.clo() - wet.equivalentM2KW() / Worn.M2KW_PER_CLO;
+    }
+}
