@@ -35,7 +35,8 @@ class WhatIfPropertiesTest {
     private static final FireAdvice ADVICE = new FireAdvice(new FireRules(FireFixtures.FIBRES));
     private static final AtomicInteger JUDGED = new AtomicInteger();
     private static final WhatIf WHAT_IF = new WhatIf(WhatIfPropertiesTest::judge, FireFixtures.FIBRES);
-    private static final int CASES = 2500;
+    private static final int CASES = 2000;
+    private static final int CASES_TWICE = 600;
     private static final double ROUNDING = 1e-9;
     private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|safety|fireproof|compliant|certified)\\b");
 
@@ -70,7 +71,7 @@ class WhatIfPropertiesTest {
     @Test
     void anotherRuleNeverMakesItEasier() {
         AtomicInteger compared = new AtomicInteger();
-        Draw.often(CASES, 42_000_000, draw -> {
+        Draw.often(CASES_TWICE, 42_000_000, draw -> {
             FireCase now = drawn(draw);
             List<SafetyRule> more = new ArrayList<>(now.event().rules());
             more.add(rule(draw));
@@ -86,8 +87,7 @@ class WhatIfPropertiesTest {
                     if (harder.isPresent()) {
                         compared.incrementAndGet();
                         claim(
-                                easier.isPresent()
-                                        && easier.getAsDouble() <= harder.getAsDouble() + ROUNDING,
+                                easier.isPresent() && easier.getAsDouble() <= harder.getAsDouble() + ROUNDING,
                                 kind,
                                 target,
                                 easier,
@@ -99,7 +99,7 @@ class WhatIfPropertiesTest {
                 }
             }
         });
-        assertThat(compared.get()).isGreaterThan(CASES / 2);
+        assertThat(compared.get()).isGreaterThan(CASES_TWICE / 2);
     }
 
     /** Judges the case as rebuilt from the words, with each of the fibres that may stand in place of others. */
@@ -110,7 +110,7 @@ class WhatIfPropertiesTest {
                 .orElseThrow();
         boolean blend = better.changes().stream().anyMatch(c -> c.kind() == Change.Kind.OTHER_BLEND);
         for (int choice = 0; choice < (blend ? choices : 1); choice++) {
-            FireJudgement then = rebuilt(now, better.changes(), 0, null, choice);
+            FireJudgement then = rebuilt(now, better.changes(), 0, Change.Kind.HEAVIER, choice);
             claim(then.gate() == better.wouldBe(), better.text(), then.gate(), now.cloth(), now.event());
             claim(
                     then.worst().map(w -> w.hazard().grade()).equals(better.grade()),
@@ -136,14 +136,13 @@ class WhatIfPropertiesTest {
     }
 
     private static boolean hasLesser(FireCase now, Change change) {
-        double amount = number(change.to());
         return switch (change.kind()) {
             case KEEP_DISTANCE ->
                 now.fires().stream()
-                        .allMatch(f -> amount - 0.1
+                        .allMatch(f -> number(change.to()) - 0.1
                                 >= Math.max(1, PointSource.nearFieldM(f.fireKw().orElse(100.0))));
-            case HEAVIER -> amount - 10 > now.cloth().weight().lowGsm();
-            case OTHER_BLEND -> amount + 1 < percentOf(now, change.to()) - ROUNDING;
+            case HEAVIER -> number(change.to()) - 10 > now.cloth().weight().lowGsm();
+            case OTHER_BLEND -> number(change.to()) + 1 < percentOf(now, change.to()) - ROUNDING;
             default -> false;
         };
     }
@@ -161,8 +160,7 @@ class WhatIfPropertiesTest {
     }
 
     /** The case as the short words of the changes say, those of one kind by a step less. */
-    private static FireJudgement rebuilt(
-            FireCase now, List<Change> changes, int less, Change.Kind lessOf, int choice) {
+    private static FireJudgement rebuilt(FireCase now, List<Change> changes, int less, Change.Kind lessOf, int choice) {
         WornCloth cloth = now.cloth();
         Event event = now.event();
         for (Change change : changes) {
@@ -263,7 +261,8 @@ class WhatIfPropertiesTest {
             Change change = better.changes().get(0);
             return switch (kind) {
                 case KEEP_DISTANCE, HEAVIER -> number(change.to());
-                case STAY_OUT_OF_REACH -> -FireRole.valueOf(change.to().split(" at ")[0]).ordinal();
+                case STAY_OUT_OF_REACH ->
+                    -FireRole.valueOf(change.to().split(" at ")[0]).ordinal();
                 case OTHER_BLEND -> percentOf(better.before(), change.to()) - number(change.to());
                 default -> 0;
             };
@@ -283,7 +282,8 @@ class WhatIfPropertiesTest {
         List<SafetyRule> rules = draw.coin() ? List.of() : List.of(rule(draw));
         WornCloth cloth = draw.cloth();
         double gsm = cloth.weightGsm();
-        ClothWeight weight = draw.coin() ? cloth.weight() : new ClothWeight(gsm, Math.max(10, gsm * draw.between(0.5, 1)));
+        ClothWeight weight =
+                draw.coin() ? cloth.weight() : new ClothWeight(gsm, Math.max(10, gsm * draw.between(0.5, 1)));
         return new FireCase(
                 copy(cloth, cloth.blend(), weight, cloth.fit(), cloth.layer()),
                 FireFixtures.event(rules, fires.toArray(OpenFire[]::new)));
@@ -294,7 +294,9 @@ class WhatIfPropertiesTest {
                 draw.one(Arrays.asList(SafetyRule.Authority.values())),
                 "As posted at the gate",
                 draw.coin() ? Optional.of(draw.percent()) : Optional.empty(),
-                draw.coin() ? Set.of() : Set.copyOf(draw.shares().keySet().stream().limit(1).collect(Collectors.toSet())),
+                draw.coin()
+                        ? Set.of()
+                        : Set.copyOf(draw.shares().keySet().stream().limit(1).collect(Collectors.toSet())),
                 draw.coin() ? Optional.of(draw.between(50, 500)) : Optional.empty(),
                 draw.coin(),
                 draw.coin() ? Optional.of(draw.distanceM()) : Optional.empty());
