@@ -104,6 +104,6 @@ public record Surroundings(
 
     private static double fireWm2(OpenFire fire, double usualM, boolean seated) {
         return RadiantField.fireFluxWm2(
-                fire.fireKw().orElse(FIRE_KW), fire.distanceM().orElse(usualM), MOST_FIRE_WM2, seated);
+                fire.heatKw().orElse(FIRE_KW), fire.distanceM().orElse(usualM), MOST_FIRE_WM2, seated);
     }
 }

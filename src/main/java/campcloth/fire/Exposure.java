@@ -1,8 +1,8 @@
 package campcloth.fire;
 
+import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
-import campcloth.figure.Range;
 import campcloth.fire.model.PointSource;
 import java.util.Optional;
 
@@ -13,14 +13,15 @@ import java.util.Optional;
  * organisations keep between fire ring and people), under 3 m radiant heat (project choice), in the near field of
  * {@link PointSource} contact. By flux, with radiative fraction 0.40: under 1.6 kW/m2 sparks (about the limit for long work in
  * ordinary clothing: 1.5 kW/m2, report of the Dutch institute for physical safety, 2016), under 4 radiant heat (bare skin hurts
- * in 18 s), under 10 contact (hurts in 5 s), from 10 on unbearable; the last only where both distance and size were stated:
- * nobody stays there, so it is never presumed.
+ * in 18 s), under 10 contact (hurts in 5 s), from 10 on unbearable; the last only where both distance and size or kind were
+ * stated: nobody stays there, so it is never presumed.
  *
  * @param role what the wearer does there; {@link FireRole#NONE} is no exposure whatever the distance
  * @param distanceM from the fire's centre, m; empty where nobody said: then presumed near for the role
- * @param fireKw heat release, kW; empty where nobody said: then presumed {@value #PRESUMED_KW} kW
+ * @param fireKw heat release, kW; empty where nobody said: then that of its kind, or presumed {@value #PRESUMED_KW} kW
+ * @param kind what people call the fire; empty where nobody said
  */
-public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Double> fireKw) {
+public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Double> fireKw, Optional<FireKind> kind) {
 
     /** A large fire in a ring: project choice, from about 30 kg of wood an hour at 13 MJ/kg (from memory). */
     public static final double PRESUMED_KW = 100;
@@ -39,16 +40,18 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
     private static final double HALF_INTENSITY_KW_M2 = 0.75;
     private static final double HEAT_EXPONENT = 1.5;
     private static final double PART_OF_ROLE = 0.15;
-    private static final Range DISTANCE = new Range("distanceM", 0.1, 1000, "m");
-    private static final Range SIZE = new Range("fireKw", 1, 1000, "kW");
 
     public Exposure {
-        distanceM.ifPresent(DISTANCE::check);
-        fireKw.ifPresent(SIZE::check);
+        OpenFire.check(distanceM, fireKw);
+    }
+
+    /** At a fire that nobody named. */
+    public Exposure(FireRole role, Optional<Double> distanceM, Optional<Double> fireKw) {
+        this(role, distanceM, fireKw, Optional.empty());
     }
 
     public static Exposure of(OpenFire fire) {
-        return new Exposure(fire.role(), fire.distanceM(), fire.fireKw());
+        return new Exposure(fire.role(), fire.distanceM(), fire.fireKw(), fire.kind());
     }
 
     /** No fire, or no place at one. */
@@ -56,9 +59,9 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return new Exposure(FireRole.NONE, Optional.empty(), Optional.empty());
     }
 
-    /** Heat release, or the one presumed, kW. */
+    /** Heat release as given, or that of its kind, or the one presumed, kW. */
     public double fireKwOrPresumed() {
-        return fireKw.orElse(PRESUMED_KW);
+        return fireKw.or(() -> kind.map(FireKind::usualKw)).orElse(PRESUMED_KW);
     }
 
     /** Distance from the fire's centre, or the one presumed for the role, m: an unknown distance is a near one. */
@@ -81,6 +84,11 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
             return Optional.empty();
         }
         return distanceM.map(m -> PointSource.fluxKwM2(PointSource.NOMINAL_FRACTION, fireKwOrPresumed(), m));
+    }
+
+    /** The same for a fire that radiates strongly, the fraction used for grading: 0.40. */
+    public Optional<Double> strongFluxKwM2() {
+        return fluxKwM2().map(usual -> usual / PointSource.NOMINAL_FRACTION * PointSource.GRADING_FRACTION);
     }
 
     /** What of the fire reaches the wearer. */
@@ -133,7 +141,7 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         if (flux < SHORT_STAY_KW_M2) {
             return ExposureClass.RADIANT;
         }
-        boolean stated = distanceM.isPresent() && fireKw.isPresent();
+        boolean stated = distanceM.isPresent() && (fireKw.isPresent() || kind.isPresent());
         return flux < UNBEARABLE_KW_M2 || !stated ? ExposureClass.CONTACT : ExposureClass.UNBEARABLE;
     }
 

@@ -27,7 +27,7 @@ public record FireCase(WornCloth cloth, Event event) {
 
     /** At one fire, without any rule; weather and season are of no account to the fire grading. */
     public static FireCase bare(WornCloth cloth, Exposure exposure) {
-        OpenFire fire = new OpenFire(exposure.role(), exposure.distanceM(), exposure.fireKw());
+        OpenFire fire = new OpenFire(exposure.role(), exposure.distanceM(), exposure.fireKw(), exposure.kind());
         Spell spell = new Spell("fire", 1, 15, 60, 0, Sun.NONE, Activity.SEATED, Optional.of(fire));
         return new FireCase(cloth, new Event("", Season.SUMMER, List.of(spell), List.of()));
     }

@@ -2,14 +2,15 @@ package campcloth.fire;
 
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
+import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.fibre.FibreFamily;
 import campcloth.figure.Words;
 import campcloth.fire.FireReason.Factor;
 import campcloth.fire.model.HazardMatrix;
+import campcloth.fire.model.HeatBalance;
 import campcloth.fire.model.SkinTimes;
 import campcloth.fire.model.Spread;
-import campcloth.fire.model.SteadyCloth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -149,10 +150,17 @@ final class FireReasons {
                         ? "at an unknown distance, presumed at the flame"
                         : "at an unknown distance, presumed " + Words.number(exposure.distanceOrPresumedM())
                                 + " m from its centre");
-        String size = exposure.fireKw()
-                .map(kw -> "a fire of " + Words.number(kw) + " kW")
-                .orElse("a fire of unknown size, presumed " + Words.number(Exposure.PRESUMED_KW) + " kW");
+        String size = size(exposure);
         return "The wearer is " + role(exposure.role()) + " " + size + ", " + where + ".";
+    }
+
+    private static String size(Exposure exposure) {
+        String kw = Words.number(exposure.fireKwOrPresumed()) + " kW";
+        String named = exposure.kind().map(FireKind::words).orElse("a fire");
+        if (exposure.fireKw().isPresent()) {
+            return named + " of " + kw;
+        }
+        return exposure.kind().isPresent() ? named + ", counted as " + kw : named + " of unknown size, presumed " + kw;
     }
 
     private static String heat(Exposure exposure) {
@@ -166,7 +174,7 @@ final class FireReasons {
                 .map(s -> " Bare skin hurts after about " + Words.fixed(s, 0) + " s.")
                 .orElse("");
         return "Radiant heat there is about " + Words.fixed(flux, 2) + " kW/m2; cloth in it settles near "
-                + Words.fixed(SteadyCloth.temperatureC(flux), 0) + " degrees Celsius." + pain;
+                + Words.fixed(HeatBalance.ONE_SIDE.steadyC(flux), 0) + " degrees Celsius." + pain;
     }
 
     private static String role(FireRole role) {

@@ -9,9 +9,7 @@ import campcloth.cloth.Surface;
 import campcloth.cloth.Wear;
 import campcloth.cloth.Weave;
 import campcloth.fibre.Blend;
-import campcloth.fibre.Fibre;
 import campcloth.fibre.FibreFamily;
-import campcloth.figure.Figure;
 import campcloth.fire.model.Spread;
 
 /**
@@ -35,9 +33,6 @@ public record WornCloth(
 
     /** Share of the mass that a film or wax may be. */
     static final double MOST_FILM_PERCENT = 40;
-
-    /** Where the fibre that softens first does so, degrees Celsius: polylactide (from memory). */
-    private static final double WORST_SOFTENING_C = 60;
 
     /** Cloth whose mass is known exactly. */
     WornCloth(Blend blend, double weightGsm, Surface surface, Finish finish, Weave weave, Fit fit, Layer layer) {
@@ -108,31 +103,12 @@ public record WornCloth(
         return weave == Weave.OPEN_PLAIN;
     }
 
-    /** Where the first of its parts softens, degrees Celsius; infinite where nothing does. */
-    double softensC() {
-        double least = hasFilm() ? WORST_SOFTENING_C : Double.POSITIVE_INFINITY;
-        for (Blend.Share share : blend.shares()) {
-            if (share.fibre().family().countsAsMeltable()) {
-                least = Math.min(least, softensC(share.fibre()));
-            }
-        }
-        return least;
-    }
-
     private boolean isDenselyMilled() {
         boolean hasPile = weave == Weave.PILE || weave == Weave.FLEECE || weave == Weave.FUR;
         return finish == Finish.FULLED
                 && !hasPile
                 && Spread.isLittleFuel(fuelPercent())
                 && weightGsm() >= Spread.LIGHT_GSM;
-    }
-
-    private static double softensC(Fibre fibre) {
-        if (fibre.family() == FibreFamily.UNNAMED) {
-            return WORST_SOFTENING_C;
-        }
-        double known = fibre.softensC().or(fibre::meltsC).map(Figure::low).orElse(WORST_SOFTENING_C);
-        return Math.max(known, WORST_SOFTENING_C);
     }
 
     private double withFilm(double filmPercent, double fibrePercent) {

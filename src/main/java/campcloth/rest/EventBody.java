@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.event.Activity;
 import campcloth.event.Event;
+import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.event.KeptEvent;
 import campcloth.event.OpenFire;
@@ -99,15 +100,26 @@ record EventBody(
             Double distanceM,
 
             @Schema(example = "100", description = "heat release") @Nullable
-            Double fireKw) {
+            Double fireKw,
+
+            @Schema(
+                    description =
+                            "what people call it: counted as 20, 50, 100 or 500 kW; where fireKw is given too, that"
+                                    + " counts and the kind only names the fire")
+            @Nullable
+            FireKind kind) {
 
         static FireBody of(OpenFire fire) {
             return new FireBody(
-                    fire.role(), fire.distanceM().orElse(null), fire.fireKw().orElse(null));
+                    fire.role(),
+                    fire.distanceM().orElse(null),
+                    fire.fireKw().orElse(null),
+                    fire.kind().orElse(null));
         }
 
         OpenFire fire() {
-            return new OpenFire(role, Optional.ofNullable(distanceM), Optional.ofNullable(fireKw));
+            return new OpenFire(
+                    role, Optional.ofNullable(distanceM), Optional.ofNullable(fireKw), Optional.ofNullable(kind));
         }
     }
 

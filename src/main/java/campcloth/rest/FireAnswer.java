@@ -37,6 +37,14 @@ record FireAnswer(
         @Schema(description = "distance to keep from the fire's centre: an estimate for a steady fire")
         double standBackM,
 
+        @Schema(description = "what sets that distance, and the margin in it")
+        String standBackBecause,
+
+        HeatAnswer heat,
+
+        @Schema(description = "each way in which the fire threatens the cloth there; none without a fire")
+        List<ThreatAnswer> threats,
+
         List<WarningBody> warnings,
         List<String> reasons,
 
@@ -76,6 +84,9 @@ record FireAnswer(
                 hazard.reach(),
                 hazard.fluxKwM2().map(flux -> Rounded.to(flux, 4)).orElse(null),
                 Rounded.to(hazard.standBackM(), 2),
+                hazard.standBack().because(),
+                HeatAnswer.of(hazard.heat()),
+                hazard.threats().stream().map(ThreatAnswer::of).toList(),
                 warnings.stream().map(WarningBody::of).toList(),
                 hazard.reasons().stream().map(FireReason::sentence).toList(),
                 presumed,

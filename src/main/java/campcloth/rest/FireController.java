@@ -1,7 +1,6 @@
 package campcloth.rest;
 
 import campcloth.fibre.Fibres;
-import campcloth.fire.BurnTestScreen;
 import campcloth.fire.Exposure;
 import campcloth.fire.FireCase;
 import campcloth.fire.FireCautions;
@@ -47,6 +46,6 @@ class FireController {
                 request.presumed(),
                 FireCautions.forReach(hazard.reach(), List.of()),
                 WhatIfBody.of(whatIf, FireCase.bare(cloth, exposure)),
-                BurnTestBody.of(BurnTestScreen.of(cloth, request.face(fibres))));
+                request.burnTest(fibres));
     }
 }

@@ -5,6 +5,7 @@ import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
+import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.fibre.Fibres;
 import campcloth.fire.ClothWeight;
@@ -48,9 +49,19 @@ record FireRequest(
         @Nullable
         Double distanceM,
 
-        @Schema(example = "100", description = "heat that the fire gives off; a large fire of 100 where it is left out")
+        @Schema(
+                example = "100",
+                description =
+                        "heat that the fire gives off; that of its kind, or of a large fire, 100, where it is left out")
         @Nullable
         Double fireKw,
+
+        @Schema(
+                description =
+                        "what people call the fire: counted as 20, 50, 100 or 500 kW; where fireKw is given too, that"
+                                + " counts and the kind only names the fire")
+        @Nullable
+        FireKind kind,
 
         @Schema(description = "PLAIN where it is left out") @Nullable
         Weave weave,
@@ -63,12 +74,8 @@ record FireRequest(
         return cloth(fibres, Surface.RAISED);
     }
 
-    /** Whether fibre ends stand out of the face; empty where neither the surface nor the make tells. */
-    Optional<Surface> face(Fibres fibres) {
-        if (cloth(fibres, Surface.PLAIN).isRaised()) {
-            return Optional.of(Surface.RAISED);
-        }
-        return Optional.ofNullable(surface);
+    BurnTestBody burnTest(Fibres fibres) {
+        return BurnTestBody.of(cloth(fibres), cloth(fibres, Surface.PLAIN));
     }
 
     private WornCloth cloth(Fibres fibres, Surface untold) {
@@ -83,7 +90,8 @@ record FireRequest(
     }
 
     Exposure exposure() {
-        return new Exposure(role, Optional.ofNullable(distanceM), Optional.ofNullable(fireKw));
+        return new Exposure(
+                role, Optional.ofNullable(distanceM), Optional.ofNullable(fireKw), Optional.ofNullable(kind));
     }
 
     /** What nobody said of the cloth and what was taken for it, in sentences. */

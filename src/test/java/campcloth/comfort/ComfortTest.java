@@ -7,6 +7,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Reading.Value;
 import campcloth.event.Activity;
+import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
 import campcloth.event.Spell;
@@ -113,6 +114,17 @@ class ComfortTest {
                 Optional.of(new OpenFire(FireRole.SEATED, Optional.of(2.0), Optional.empty())));
         assertThat(value(SpellNeeds.of(near).neededClo()))
                 .isLessThan(value(SpellNeeds.of(away).neededClo()) - 0.1);
+    }
+
+    @Test
+    void theKindOfAFireWarmsByItsHeat() {
+        assertThat(radiantC(FireKind.COOKING_FIRE)).isLessThan(radiantC(FireKind.CAMPFIRE) - 1);
+    }
+
+    private static double radiantC(FireKind kind) {
+        OpenFire fire = new OpenFire(FireRole.SEATED, Optional.of(2.0), Optional.empty(), Optional.of(kind));
+        Spell spell = new Spell("fire", 3, 4, 80, 2, Sun.NONE, Activity.SEATED, Optional.of(fire));
+        return Surroundings.of(spell).radiantC();
     }
 
     @Test

@@ -7,9 +7,9 @@ import campcloth.event.FireRole;
 import campcloth.figure.Fault;
 import campcloth.figure.ReferenceTable;
 import campcloth.figure.ReferenceTable.Row;
+import campcloth.fire.model.HeatBalance;
 import campcloth.fire.model.PointSource;
 import campcloth.fire.model.SkinTimes;
-import campcloth.fire.model.SteadyCloth;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -52,9 +52,9 @@ class FireHeatTest {
     @Test
     void steadyTemperatureAgreesWithTheWorkedRows() throws IOException {
         each("/agreement/steady-cloth.csv", 6, row -> {
-            double celsius = SteadyCloth.temperatureC(row.number("fluxKwM2"));
+            double celsius = HeatBalance.ONE_SIDE.steadyC(row.number("fluxKwM2"));
             assertThat(celsius).isCloseTo(row.number("clothC"), within(row.number("toleranceC")));
-            assertThat(SteadyCloth.fluxKwM2(celsius)).isCloseTo(row.number("fluxKwM2"), within(0.001));
+            assertThat(HeatBalance.ONE_SIDE.fluxKwM2(celsius)).isCloseTo(row.number("fluxKwM2"), within(0.001));
         });
     }
 

@@ -111,7 +111,10 @@ final class Rebuilt {
                             double now = f.distanceM().orElse(0.0);
                             return moves
                                     ? new OpenFire(
-                                            role.orElse(f.role()), Optional.of(Math.max(now, metres)), f.fireKw())
+                                            role.orElse(f.role()),
+                                            Optional.of(Math.max(now, metres)),
+                                            f.fireKw(),
+                                            f.kind())
                                     : f;
                         })
                         .toArray(OpenFire[]::new));

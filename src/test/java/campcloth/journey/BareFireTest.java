@@ -46,6 +46,39 @@ class BareFireTest {
     }
 
     @Test
+    void theHeatTellsHowTheClothWarmsAndWhatLimitsIt() {
+        JsonNode heat = fire.answer(COTTON.formatted("1.3")).path("heat");
+        assertThat(heat.at("/usual/fluxKwM2").asDouble()).isEqualTo(1.41, within(0.005));
+        assertThat(heat.at("/strong/steadyC").asDouble())
+                .isGreaterThan(heat.at("/usual/steadyC").asDouble());
+        assertThat(heat.at("/usual/skinHurtsAfterS").asDouble()).isBetween(45.0, 115.0);
+        assertThat(heat.path("softeningPart").isNull()).isTrue();
+        assertThat(heat.path("notes").toString()).contains("steady fire");
+        JsonNode near = fire.answer(COTTON.formatted("0.5")).path("heat");
+        assertThat(near.path("usual").isNull()).isTrue();
+        assertThat(near.path("notes").toString()).contains("contact with flame");
+    }
+
+    @Test
+    void eachThreatIsAnItemOfItsOwn() {
+        JsonNode answer = fire.answer(Bodies.FIRE);
+        assertThat(answer.path("threats").findValuesAsString("kind"))
+                .containsExactly("RADIANT_HEAT", "FLAME_CONTACT", "FLARE_UP", "SPARKS");
+        assertThat(answer.path("standBackBecause").asString()).contains("steady fire", "margin");
+    }
+
+    @Test
+    void theKindOfAFireStandsForItsHeatAndTooLargeAFireIsForTheMarshal() {
+        String bonfire = COTTON.formatted("4").replace("\"fireKw\": 100", "\"kind\": \"BONFIRE\"");
+        JsonNode named = fire.answer(bonfire);
+        JsonNode given = fire.answer(COTTON.formatted("4").replace("\"fireKw\": 100", "\"fireKw\": 500"));
+        assertThat(named.path("fluxKwM2")).isEqualTo(given.path("fluxKwM2"));
+        assertThat(named.path("reasons").toString()).contains("a bonfire, counted as 500 kW");
+        fire.refused(COTTON.formatted("4").replace("\"fireKw\": 100", "\"fireKw\": 1001"), 422, "fireKw");
+        fire.refused(bonfire.replace("BONFIRE", "INFERNO"), 400, "kind");
+    }
+
+    @Test
     void polyesterCottonAtTheFireIsWarnedOfWithAllThatBelongsToIt() {
         JsonNode answer = fire.answer(Bodies.FIRE);
         assertThat(answer.path("meltablePercent").asDouble()).isEqualTo(65);
@@ -74,7 +107,7 @@ class BareFireTest {
                 .formatted("0.6");
         JsonNode answer = fire.answer(polyester);
         assertThat(answer.at("/burnTest/outcome").asString()).isEqualTo("EXEMPT_BY_FIBRE");
-        assertThat(answer.at("/burnTest/information").asString()).contains("Exempt is not harmless");
+        assertThat(answer.at("/burnTest/information").asString()).contains("polyester is exempt and melts");
         assertThat(answer.path("meltWarning").asString()).isEqualTo("STOP");
         String untold = COTTON.replace("\"surface\": \"PLAIN\",", "").formatted("2");
         assertThat(fire.answer(untold).at("/burnTest/outcome").asString()).isEqualTo("NOT_KNOWN");

@@ -42,7 +42,16 @@ class StoredFormatTest {
         Event event = json.read(sample("event"), Event.class);
         assertThat(event.spells()).hasSize(2);
         assertThat(event.spells().get(1).fire().orElseThrow().role()).isEqualTo(FireRole.SEATED);
+        assertThat(event.spells().get(1).fire().orElseThrow().kind()).isEmpty();
         assertThat(event.rules().get(0).maxMeltablePercent()).isEqualTo(Optional.of(33.0));
+        assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
+    }
+
+    @Test
+    void theKindOfAFireIsKept() throws IOException {
+        String named = sample("event").replace("\"fireKw\": null", "\"fireKw\": null, \"kind\": \"BONFIRE\"");
+        Event event = json.read(named, Event.class);
+        assertThat(event.spells().get(1).fire().orElseThrow().heatKw()).hasValue(500.0);
         assertThat(json.read(json.write(event), Event.class)).isEqualTo(event);
     }
 

@@ -15,8 +15,11 @@ public final class PointSource {
     /** Radiative fraction for grading: upper end for wood flames, about 0.30 to 0.38 (from memory); project choice. */
     public static final double GRADING_FRACTION = 0.40;
 
-    /** Least distance in fire diameters (from memory of the literature on the model). */
-    private static final double LEAST_DIAMETERS = 2.5;
+    /**
+     * Least distance in fire diameters (from memory, no source found; a report on pool fires says only that the formula is
+     * accurate far off and errs within a few diameters of the fire).
+     */
+    public static final double LEAST_DIAMETERS = 2.5;
 
     /**
      * Heat release per ground area of a stacked wood fire, kW/m2: project choice. A wider fire of the same heat release would
