@@ -4,45 +4,35 @@ import campcloth.cloth.Surface;
 import campcloth.figure.Range;
 
 /**
- * Class of a clothing textile by its burn time in the test of 16 CFR Part 1610: how long a flame takes 127 mm up a strip held
- * at 45 degrees (1610.3). The limits are those of 16 CFR 1610.4, as amended in 2023 (88 FR 73221).
- *
- * <p>Of one measured time. The part tests several strips before and after cleaning and takes the worse class (1610.7): that is
- * left to the laboratory. Says nothing of melting, nor of what stands upright at an open fire.
+ * Class of a cloth by the burning time of the 45 degree test of 16 CFR 1610.4, for who has a test report: for information only, it
+ * grades nothing here. What the class does not tell: melting, burning upwards, a whole garment.
  */
 public enum BurnTestClass {
-    /** Class 1, normal flammability. */
-    NORMAL,
-    /** Class 2, intermediate; raised surfaces only. */
-    INTERMEDIATE,
-    /** Class 3, rapid and intense burning: not to be used for clothing. */
-    RAPID;
+    /** Normal flammability. */
+    CLASS_1,
+    /** Intermediate flammability; raised surfaces only. */
+    CLASS_2,
+    /** Rapid and intense burning: not for clothing. */
+    CLASS_3;
 
-    /** 1610.4(a)(1). */
     private static final double PLAIN_S = 3.5;
-
-    /** 1610.4(b)(2). */
-    private static final double RAISED_RAPID_S = 4.0;
-
-    /** 1610.4(a)(2). */
-    private static final double RAISED_NORMAL_S = 7.0;
-
-    private static final Range BURN_TIME = new Range("burnTimeS", 0, 600, "s");
+    private static final double RAISED_RAPID_S = 4;
+    private static final double RAISED_NORMAL_S = 7;
+    private static final Range TIME = new Range("burnTimeS", 0, 600, "s");
 
     /**
      * @param surface plain or raised
-     * @param burnTimeS measured burn time, s
-     * @param baseBurns whether the ground cloth of a raised surface starts burning elsewhere than where the flame was held to;
-     *     makes no difference for a plain one
+     * @param burnTimeS mean time that the flame takes to the stop thread, s
+     * @param baseBurns whether the base below a raised face ignites or fuses; of no account for a plain surface
      */
     public static BurnTestClass of(Surface surface, double burnTimeS, boolean baseBurns) {
-        BURN_TIME.check(burnTimeS);
+        TIME.check(burnTimeS);
         if (surface == Surface.PLAIN) {
-            return burnTimeS >= PLAIN_S ? NORMAL : RAPID;
+            return burnTimeS >= PLAIN_S ? CLASS_1 : CLASS_3;
         }
-        if (!baseBurns || burnTimeS > RAISED_NORMAL_S) {
-            return NORMAL;
+        if (burnTimeS > RAISED_NORMAL_S || !baseBurns) {
+            return CLASS_1;
         }
-        return burnTimeS >= RAISED_RAPID_S ? INTERMEDIATE : RAPID;
+        return burnTimeS >= RAISED_RAPID_S ? CLASS_2 : CLASS_3;
     }
 }

@@ -1,163 +1,99 @@
 package campcloth.fire;
 
-import campcloth.cloth.Surface;
 import campcloth.fibre.Blend;
 import campcloth.fibre.FibreFamily;
 import campcloth.figure.Words;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
- * Whether cloth sold for clothing in the United States would have to be burnt in the test of 16 CFR Part 1610 before its maker
- * may vouch for it. Information only: no grade, verdict or warning rests on it.
+ * Whether cloth sold for clothing in the United States needs a burning test by 16 CFR 1610.1(d): for information only, it grades
+ * nothing here. Exempt are plain surfaces of 2.6 oz/yd2 (88.2 g/m2) or more whatever the fibre, and any surface of any mass made
+ * wholly of acrylic, modacrylic, nylon, olefin, polyester, wool or several of these. The test measures how fast flame spreads over
+ * a strip at 45 degrees, not what melts.
  *
- * <p>16 CFR 1610.1(d) frees from the test (1) plain cloth of 2.6 oz/yd2 or more of any fibre and (2) cloth of any weight and
- * surface that is all acrylic, modacrylic, nylon, olefin, polyester or wool, or a mixture of these (seen as quoted by others).
- * Nylon is polyamide, olefin is polypropylene and polyethylene. Only sheep's wool counts as wool here, no other hair; nor
- * do elastic variants count as polyester or olefin: where the part might mean more, the test is said to be needed (project
- * choice).
+ * <p>Nylon is read as polyamide, olefin as polypropylene and polyethylene; of the animal fibres only wool itself counts, since the
+ * part names no other. Film, wax and a raised face of milled wool count as what they are: cloth with a film is not made wholly of
+ * its fibres.
  *
- * <p>Not a test, no finding of law. The test looks at how fast flame spreads, not at melting.
- *
- * @param outcome what it comes to
+ * @param outcome what the screen comes to
  * @param because why
  */
 public record BurnTestScreen(Outcome outcome, String because) {
 
-    public static final String SOURCE =
-            "16 CFR 1610.1(d), Standard for the Flammability of Clothing Textiles, as amended by 88 FR 73221 (2023)";
+    /** 2.6 oz/yd2 as it is quoted in g/m2; a hair more than the ounces come to. */
+    private static final double LEAST_GSM = 88.2;
 
+    /** Said with every outcome. */
     public static final String INFORMATION =
-            "This concerns cloth as sold for clothing in the United States and how fast flame spreads over it, not melting and"
-                    + " not an open fire at a camp. Exempt is not harmless: polyester is exempt and melts onto skin. It changes"
-                    + " no grade and no warning here.";
+            "Information about a rule for cloth sold for clothing in the United States (16 CFR 1610), no finding about this"
+                    + " garment. Exempt from that test does not mean harmless at a campfire: it measures how fast flame spreads at"
+                    + " 45 degrees, not melting; polyester is exempt and melts, and thin cotton that is exempt burns fast when it"
+                    + " hangs.";
 
-    /** 2.6 oz/yd2 as the Consumer Product Safety Commission rounds it, g/m2. */
-    public static final double EXEMPT_GSM = 88.2;
+    /** Id of the source in the catalogue. */
+    public static final String SOURCE = "cfr-16-1610-1-d";
 
     private static final Set<String> EXEMPT_FIBRES =
             Set.of("acrylic", "modacrylic", "polyamide", "polypropylene", "polyethylene", "polyester", "wool");
 
-    /** What the part asks of a cloth. */
+    private static final double ROUNDING_PERCENT = 1e-9;
+
+    /** What the screen comes to. */
     public enum Outcome {
-        /** Plain and heavy enough. */
-        EXEMPT_BY_WEIGHT,
-        /** All of the fibres named in the part. */
         EXEMPT_BY_FIBRE,
-        /** Neither. */
+        EXEMPT_BY_WEIGHT,
         TEST_NEEDED,
-        /** What is known of the cloth does not decide it. */
+        /** What is known of the cloth does not tell. */
         NOT_KNOWN
     }
 
-    /** Whether something holds, does not, or is not known. */
-    private enum Finding {
-        YES,
-        NO,
-        OPEN
-    }
-
-    /** Of a cloth as it is worn; how it is worn makes no difference. */
     public static BurnTestScreen of(WornCloth cloth) {
-        return of(cloth, Optional.of(cloth.isRaised() ? Surface.RAISED : Surface.PLAIN));
-    }
-
-    /**
-     * The same where it may not be known whether its face is raised.
-     *
-     * @param surface the face; empty where nobody said
-     */
-    public static BurnTestScreen of(WornCloth cloth, Optional<Surface> surface) {
-        return of(
-                cloth.blend(),
-                cloth.hasFilm(),
-                surface,
-                cloth.weight().lowGsm(),
-                cloth.weight().givenGsm());
-    }
-
-    /**
-     * Of what is known of a cloth.
-     *
-     * @param hasFilm whether film or wax is on it, which is no fibre of the part
-     * @param lowGsm least that it may weigh, g/m2
-     * @param highGsm most that it may weigh, g/m2
-     */
-    public static BurnTestScreen of(
-            Blend blend, boolean hasFilm, Optional<Surface> surface, double lowGsm, double highGsm) {
-        Finding byFibre = byFibre(blend, hasFilm);
-        if (byFibre == Finding.YES) {
+        boolean raised = cloth.isRaised();
+        ClothWeight weight = cloth.weight();
+        boolean heavy = weight.lowGsm() >= LEAST_GSM;
+        if (!cloth.hasFilm() && exemptPercent(cloth.blend()) >= 100 - ROUNDING_PERCENT) {
             return new BurnTestScreen(
                     Outcome.EXEMPT_BY_FIBRE,
-                    "All of it is " + FibreWords.named(blend, family -> true)
-                            + ", which the part exempts at any weight.");
+                    "It is made wholly of " + FibreWords.named(cloth.blend(), family -> true)
+                            + ": exempt at any mass, plain or raised.");
         }
-        Finding byWeight = byWeight(surface, lowGsm, highGsm);
-        if (byWeight == Finding.YES) {
+        if (!raised && heavy) {
             return new BurnTestScreen(
                     Outcome.EXEMPT_BY_WEIGHT,
-                    "Its face is plain and it weighs " + Words.number(lowGsm)
-                            + " g/m2 or more; the part exempts plain cloth" + " from " + limit()
-                            + " on, whatever its fibre.");
+                    "Its face is plain and it weighs " + grams(weight.lowGsm())
+                            + " or more: exempt from 2.6 oz/yd2 (88.2 g/m2) on, whatever the fibre.");
         }
-        if (byFibre == Finding.NO && byWeight == Finding.NO) {
+        if (!raised && weight.givenGsm() >= LEAST_GSM) {
             return new BurnTestScreen(
-                    Outcome.TEST_NEEDED,
-                    "It is " + notExempt(blend) + ", and "
-                            + (surface.equals(Optional.of(Surface.RAISED))
-                                    ? "its face is raised."
-                                    : "it weighs less than " + limit() + "."));
+                    Outcome.NOT_KNOWN,
+                    "Its face is plain; it is given as " + grams(weight.givenGsm()) + ", but a piece may weigh "
+                            + grams(weight.lowGsm()) + ", under 88.2 g/m2: weigh it.");
         }
-        return new BurnTestScreen(Outcome.NOT_KNOWN, String.join(" ", open(byFibre, byWeight, hasFilm, surface)));
+        if (mayBeExempt(cloth)) {
+            return new BurnTestScreen(
+                    Outcome.NOT_KNOWN,
+                    "What is not named of its fibre decides: it may or may not be one of those that are exempt.");
+        }
+        String fibres = cloth.hasFilm()
+                ? "it has a film or wax on it"
+                : "it is not made wholly of acrylic, modacrylic, nylon, olefin, polyester or wool";
+        return new BurnTestScreen(
+                Outcome.TEST_NEEDED,
+                (raised ? "Its face is raised" : "It is lighter than 88.2 g/m2") + " and " + fibres
+                        + ": cloth sold for clothing is tested then.");
     }
 
-    private static Finding byFibre(Blend blend, boolean hasFilm) {
-        boolean othersNamed = blend.shares().stream()
-                .anyMatch(s -> s.fibre().family() != FibreFamily.UNNAMED
-                        && !EXEMPT_FIBRES.contains(s.fibre().key()));
-        if (othersNamed) {
-            return Finding.NO;
-        }
-        return hasFilm || blend.percentOf(FibreFamily.UNNAMED) > 0 ? Finding.OPEN : Finding.YES;
+    /** Whether all that is named is exempt and the rest is not named. */
+    private static boolean mayBeExempt(WornCloth cloth) {
+        double unnamed = cloth.blend().percentOf(FibreFamily.UNNAMED);
+        return !cloth.hasFilm() && unnamed > 0 && exemptPercent(cloth.blend()) + unnamed >= 100 - ROUNDING_PERCENT;
     }
 
-    private static Finding byWeight(Optional<Surface> surface, double lowGsm, double highGsm) {
-        if (highGsm < EXEMPT_GSM || surface.equals(Optional.of(Surface.RAISED))) {
-            return Finding.NO;
-        }
-        return lowGsm < EXEMPT_GSM || surface.isEmpty() ? Finding.OPEN : Finding.YES;
+    private static double exemptPercent(Blend blend) {
+        return EXEMPT_FIBRES.stream().mapToDouble(blend::percentOf).sum();
     }
 
-    private static String notExempt(Blend blend) {
-        return "not all of the exempt fibres (it has "
-                + FibreWords.joined(
-                        blend.shares().stream()
-                                .map(Blend.Share::fibre)
-                                .filter(f -> !EXEMPT_FIBRES.contains(f.key()))
-                                .map(f -> f.family() == FibreFamily.UNNAMED ? "unnamed fibre" : f.name())
-                                .distinct()
-                                .toList(),
-                        "and")
-                + "; of hair only sheep's wool is counted)";
-    }
-
-    private static List<String> open(Finding byFibre, Finding byWeight, boolean hasFilm, Optional<Surface> surface) {
-        List<String> open = new ArrayList<>();
-        if (byFibre == Finding.OPEN) {
-            open.add(hasFilm ? "What its film or wax counts as is not known." : "Part of its fibre is not named.");
-        }
-        if (byWeight == Finding.OPEN) {
-            open.add(
-                    surface.isEmpty()
-                            ? "Nobody said whether its face is raised."
-                            : "It may weigh less than " + limit() + " or not: weigh it.");
-        }
-        return open;
-    }
-
-    private static String limit() {
-        return "2.6 oz/yd2 (" + Words.number(EXEMPT_GSM) + " g/m2)";
+    private static String grams(double gsm) {
+        return Words.number(gsm) + " g/m2";
     }
 }

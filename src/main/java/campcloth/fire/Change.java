@@ -78,7 +78,7 @@ public sealed interface Change
 
         static OpenFire moved(OpenFire fire, FireRole role, double metres) {
             double now = fire.distanceM().orElse(0.0);
-            return new OpenFire(role, Optional.of(Math.max(now, metres)), fire.fireKw());
+            return new OpenFire(role, Optional.of(Math.max(now, metres)), fire.fireKw(), fire.kind());
         }
     }
 

@@ -72,19 +72,16 @@ final class Dials {
                 .toList();
     }
 
-    /** Never inside the ring nor a near field, where the formula for radiant heat does not hold. */
+    /**
+     * From where people stand at the nearest, for who is told another place may have a fire nearer than before: steps that are no
+     * change better nothing. Never inside the ring nor a near field, where the formula for radiant heat does not hold.
+     */
     private static List<Change> distances(FireCase now) {
         if (now.fires().isEmpty()) {
             return List.of();
         }
-        double nearest = now.fires().stream()
-                .filter(fire -> !Exposure.handsAtTheFire(fire.role()))
-                .mapToDouble(fire -> fire.distanceM().orElse(0.0))
-                .min()
-                .orElse(0);
         int least = now.fires().stream().mapToInt(f -> stepsUp(leastM(f))).max().orElse(0);
-        int first = Math.max(least, (int) Math.floor(nearest * STEPS_A_METRE + ROUNDING) + 1);
-        return IntStream.rangeClosed(first, MOST_M * STEPS_A_METRE)
+        return IntStream.rangeClosed(least, MOST_M * STEPS_A_METRE)
                 .mapToObj(step -> (Change) new Change.KeepDistance(step / (double) STEPS_A_METRE))
                 .toList();
     }

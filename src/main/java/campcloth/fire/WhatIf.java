@@ -82,7 +82,9 @@ public final class WhatIf {
         List<List<Change>> dialsOfThis = dials.of(now);
         List<Better> found = new ArrayList<>();
         for (List<Change> dial : dialsOfThis) {
-            addDistinct(found, from, target -> single(now, from, dial, target));
+            if (!isExchanged(found, dial)) {
+                addDistinct(found, from, target -> single(now, from, dial, target));
+            }
         }
         if (found.isEmpty()) {
             for (int i = 0; i < dialsOfThis.size(); i++) {
@@ -95,6 +97,15 @@ public final class WhatIf {
             }
         }
         return leastOfEachKind(found);
+    }
+
+    /** Whether another fibre in the place of the same ones was found to do already. */
+    private static boolean isExchanged(List<Better> found, List<Change> dial) {
+        return dial.get(0) instanceof OtherBlend blend
+                && found.stream()
+                        .flatMap(better -> better.changes().stream())
+                        .anyMatch(c ->
+                                c instanceof OtherBlend other && other.fibres().equals(blend.fibres()));
     }
 
     /** What just betters the verdict, and what clears it where that is more. */

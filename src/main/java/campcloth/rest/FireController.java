@@ -2,7 +2,6 @@ package campcloth.rest;
 
 import campcloth.cloth.Outfit;
 import campcloth.fibre.Fibres;
-import campcloth.fire.BurnTestScreen;
 import campcloth.fire.Exposure;
 import campcloth.fire.FireCase;
 import campcloth.fire.FireCautions;
@@ -57,6 +56,6 @@ class FireController {
                 request.presumed(),
                 FireCautions.forReach(hazard.reach(), List.of()),
                 WhatIfBody.of(whatIf.of(FireCase.bare(cloth, exposure))),
-                BurnTestBody.of(BurnTestScreen.of(cloth, request.face(fibres))));
+                request.burnTest(fibres));
     }
 }

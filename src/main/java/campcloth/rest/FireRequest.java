@@ -91,12 +91,8 @@ record FireRequest(
         return cloth(fibres, Surface.RAISED);
     }
 
-    /** Whether fibre ends stand out of the face; empty where neither the surface nor the make tells. */
-    Optional<Surface> face(Fibres fibres) {
-        if (cloth(fibres, Surface.PLAIN).isRaised()) {
-            return Optional.of(Surface.RAISED);
-        }
-        return Optional.ofNullable(surface);
+    BurnTestBody burnTest(Fibres fibres) {
+        return BurnTestBody.of(cloth(fibres), cloth(fibres, Surface.PLAIN));
     }
 
     private WornCloth cloth(Fibres fibres, Surface untold) {

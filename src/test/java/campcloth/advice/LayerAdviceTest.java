@@ -170,9 +170,8 @@ class LayerAdviceTest {
     void wetClothesAreToldOnlyWhereSomebodySaysSo() {
         assertThat(Camp.judged(cloth(LINEN), Camp.event(List.of(), COLD_WATCH)).wet())
                 .isEmpty();
-        Spell soaked = new Spell(
-                "watch", 4, 4, 85, 3, Sun.NONE, Activity.STANDING, Optional.empty())
-                .withWet(Wetness.WET);
+        Spell soaked =
+                new Spell("watch", 4, 4, 85, 3, Sun.NONE, Activity.STANDING, Optional.empty()).withWet(Wetness.WET);
         Judged judged = Camp.judged(cloth(LINEN), Camp.event(List.of(), soaked));
         assertThat(judged.wet()).singleElement().satisfies(wet -> {
             assertThat(wet.spell()).isEqualTo("watch");

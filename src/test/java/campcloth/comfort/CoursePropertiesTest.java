@@ -126,28 +126,28 @@ class CoursePropertiesTest {
         Activity[] activities = Activity.values();
         Optional<Double> cloud = random.nextBoolean() ? Optional.of(from(0, 100)) : Optional.empty();
         return new Spell(
-                "Wendlow",
-                random.nextInt(1, 6),
-                airC,
-                from(20, 95),
-                from(0, 6),
-                Sun.NONE,
-                activities[random.nextInt(activities.length)],
-                Optional.empty())
+                        "Wendlow",
+                        random.nextInt(1, 6),
+                        airC,
+                        from(20, 95),
+                        from(0, 6),
+                        Sun.NONE,
+                        activities[random.nextInt(activities.length)],
+                        Optional.empty())
                 .withSky(new Sky(Optional.of(LocalTime.of(random.nextInt(24), 0)), cloud, Optional.empty()));
     }
 
     private static Spell part(Spell spell, double hours, double later) {
         Sky sky = spell.skyTold();
         return new Spell(
-                spell.name(),
-                hours,
-                spell.airC(),
-                spell.humidityPercent(),
-                spell.windMs(),
-                spell.sun(),
-                spell.activity(),
-                spell.fire())
+                        spell.name(),
+                        hours,
+                        spell.airC(),
+                        spell.humidityPercent(),
+                        spell.windMs(),
+                        spell.sun(),
+                        spell.activity(),
+                        spell.fire())
                 .withSky(new Sky(
                         sky.startsAt().map(t -> t.plusSeconds((long) (later * 3600))),
                         sky.cloudPercent(),

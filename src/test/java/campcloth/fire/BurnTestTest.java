@@ -1,119 +1,108 @@
 package campcloth.fire;
 
-import static campcloth.fire.FireFixtures.event;
-import static campcloth.fire.FireFixtures.fire;
-import static campcloth.fire.FireFixtures.plain;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
-import campcloth.cloth.MassPerArea;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.event.FireRole;
-import campcloth.figure.Refused;
+import campcloth.figure.Fault;
+import campcloth.figure.ReferenceTable;
+import campcloth.figure.ReferenceTable.Row;
 import campcloth.fire.BurnTestScreen.Outcome;
-import campcloth.fire.FireJudgement.Gate;
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.api.TestFactory;
 
+/** The burning test of 16 CFR 1610: its classes, what is exempt from it, and that neither says anything about melting. */
 class BurnTestTest {
 
-    @ParameterizedTest
-    @CsvFileSource(resources = "/published/cfr-16-1610.csv", numLinesToSkip = 1)
-    void classesAsInTheRegulation(Surface surface, double burnTimeS, boolean baseBurns, BurnTestClass expected) {
-        assertThat(BurnTestClass.of(surface, burnTimeS, baseBurns)).isEqualTo(expected);
+    @TestFactory
+    Stream<DynamicTest> exemptionsComeOutAsTheRegulationHasThem() throws IOException {
+        List<Row> rows = rows("cfr-16-1610-exemptions.csv", "blend", "weightGsm", "surface", "outcome");
+        assertThat(rows).hasSize(21);
+        return rows.stream()
+                .map(row -> DynamicTest.dynamicTest(
+                        row.text("blend") + " " + row.text("weightGsm") + " " + row.text("surface"),
+                        () -> assertThat(BurnTestScreen.of(cloth(row)).outcome())
+                                .isEqualTo(row.word("outcome", Outcome.class))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> classesComeOutAsTheRegulationHasThem() throws IOException {
+        List<Row> rows = rows("cfr-16-1610-classes.csv", "surface", "burnTimeS", "baseBurns", "class");
+        assertThat(rows).hasSize(11);
+        return rows.stream()
+                .map(row -> DynamicTest.dynamicTest(
+                        row.text("surface") + " " + row.text("burnTimeS") + " " + row.text("baseBurns"),
+                        () -> assertThat(BurnTestClass.of(
+                                        row.word("surface", Surface.class),
+                                        row.number("burnTimeS"),
+                                        Boolean.parseBoolean(row.text("baseBurns"))))
+                                .isEqualTo(row.word("class", BurnTestClass.class))));
     }
 
     @Test
-    void aTimeThatIsNoneIsRefused() {
-        assertThatThrownBy(() -> BurnTestClass.of(Surface.PLAIN, -1, false)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> BurnTestClass.of(Surface.PLAIN, Double.NaN, false))
-                .isInstanceOf(Refused.class);
-    }
-
-    @ParameterizedTest
-    @CsvFileSource(resources = "/published/cfr-16-1610-exempt.csv", numLinesToSkip = 1)
-    void exemptionsAsInTheRegulation(String blend, double weightOzYd2, Surface surface, Outcome expected) {
-        WornCloth cloth = WornCloth.woven(
-                FireFixtures.FIBRES.blend(blend),
-                MassPerArea.gsmOfOuncesPerSquareYard(weightOzYd2),
-                surface,
-                Fit.CLOSE,
-                Layer.OUTER);
-        assertThat(BurnTestScreen.of(cloth).outcome()).isEqualTo(expected);
+    void whatIsExemptIsWarnedOfWhereItMelts() {
+        for (String blend : List.of("polyester 100", "polyamide 100", "acrylic 100", "modacrylic 100")) {
+            WornCloth cloth = FireFixtures.plain(blend, 150);
+            assertThat(BurnTestScreen.of(cloth).outcome()).isEqualTo(Outcome.EXEMPT_BY_FIBRE);
+            FireHazard seated = FireGrading.grade(cloth, FireFixtures.at(FireRole.SEATED, 2));
+            assertThat(seated.meltWarning()).isGreaterThanOrEqualTo(MeltWarning.WARN);
+            assertThat(BurnTestScreen.INFORMATION).contains("polyester is exempt and melts");
+        }
     }
 
     @Test
-    void anExemptPolyesterIsWarnedOfAllTheSame() {
-        WornCloth polyester = plain("polyester 100", 200);
-        assertThat(BurnTestScreen.of(polyester).outcome()).isEqualTo(Outcome.EXEMPT_BY_FIBRE);
-        FireJudgement judgement = new FireAdvice(new FireRules(FireFixtures.FIBRES))
-                .judge(polyester, event(List.of(), fire(FireRole.COOKING, 0.6)));
-        assertThat(judgement.meltWarning()).isEqualTo(MeltWarning.STOP);
-        assertThat(judgement.gate()).isEqualTo(Gate.RULED_OUT);
-        assertThat(judgement.warnings()).anyMatch(w -> w.code() == FireWarning.Code.MELT);
-        assertThat(BurnTestScreen.INFORMATION).contains("polyester is exempt and melts", "United States");
-    }
-
-    /** Only the fibres that the part names: silk is no wool there, elastane no polyester. */
-    @Test
-    void whatIsNotNamedInThePartIsNotExempt() {
-        assertThat(light("wool 50; silk 50")).isEqualTo(Outcome.TEST_NEEDED);
-        assertThat(light("polyester 95; elastane 5")).isEqualTo(Outcome.TEST_NEEDED);
-    }
-
-    @Test
-    void unnamedFibreDecidesNothingUnlessTheRestDoes() {
-        assertThat(light("polyester 90; other 10")).isEqualTo(Outcome.NOT_KNOWN);
-        assertThat(light("cotton 90; other 10")).isEqualTo(Outcome.TEST_NEEDED);
-        assertThat(BurnTestScreen.of(plain("unknown 100", 200)).outcome()).isEqualTo(Outcome.EXEMPT_BY_WEIGHT);
-    }
-
-    @Test
-    void aWeightThatStraddlesTheLimitIsNotKnown() {
-        assertThat(weighing(80, 100)).isEqualTo(Outcome.NOT_KNOWN);
-        assertThat(weighing(88.2, 100)).isEqualTo(Outcome.EXEMPT_BY_WEIGHT);
-        assertThat(weighing(80, 88.1)).isEqualTo(Outcome.TEST_NEEDED);
-    }
-
-    @Test
-    void aFaceThatNobodyToldIsNotKnown() {
-        WornCloth cotton = plain("cotton 100", 200);
-        BurnTestScreen screen = BurnTestScreen.of(cotton, Optional.empty());
-        assertThat(screen.outcome()).isEqualTo(Outcome.NOT_KNOWN);
-        assertThat(screen.because()).contains("Nobody said whether its face is raised");
-        assertThat(BurnTestScreen.of(plain("wool 100", 60), Optional.empty()).outcome())
-                .isEqualTo(Outcome.EXEMPT_BY_FIBRE);
-        assertThat(BurnTestScreen.of(plain("cotton 100", 60), Optional.empty()).outcome())
-                .isEqualTo(Outcome.TEST_NEEDED);
-    }
-
-    @Test
-    void filmOrWaxIsNoneOfTheFibres() {
+    void filmIsNoExemptFibre() {
         WornCloth coated = new WornCloth(
-                FireFixtures.FIBRES.blend("polyester 100"),
-                70,
+                FireFixtures.FIBRES.blend("polyamide 100"),
+                60,
                 Surface.PLAIN,
                 Finish.COATED,
                 Weave.PLAIN,
-                Fit.CLOSE,
+                Fit.LOOSE,
                 Layer.OUTER);
-        assertThat(BurnTestScreen.of(coated).outcome()).isEqualTo(Outcome.NOT_KNOWN);
+        assertThat(BurnTestScreen.of(coated).outcome()).isEqualTo(Outcome.TEST_NEEDED);
     }
 
-    private static Outcome light(String blend) {
-        return BurnTestScreen.of(plain(blend, 60)).outcome();
+    @Test
+    void pieceThatMayBeLighterIsToBeWeighed() {
+        WornCloth cloth = new WornCloth(
+                FireFixtures.FIBRES.blend("cotton 100"),
+                new ClothWeight(95, 80),
+                Surface.PLAIN,
+                Finish.NONE,
+                Weave.PLAIN,
+                Fit.LOOSE,
+                Layer.OUTER);
+        assertThat(BurnTestScreen.of(cloth).outcome()).isEqualTo(Outcome.NOT_KNOWN);
+        assertThat(BurnTestScreen.of(cloth).because()).endsWith("weigh it.");
     }
 
-    private static Outcome weighing(double lowGsm, double highGsm) {
-        return BurnTestScreen.of(
-                        FireFixtures.FIBRES.blend("cotton 100"), false, Optional.of(Surface.PLAIN), lowGsm, highGsm)
-                .outcome();
+    private static WornCloth cloth(Row row) {
+        return WornCloth.woven(
+                FireFixtures.FIBRES.blend(row.text("blend")),
+                row.number("weightGsm"),
+                row.word("surface", Surface.class),
+                Fit.LOOSE,
+                Layer.OUTER);
+    }
+
+    private static List<Row> rows(String file, String... columns) throws IOException {
+        List<Fault> faults = new ArrayList<>();
+        try (Reader text = FireFixtures.resource("/published/" + file)) {
+            List<Row> rows =
+                    ReferenceTable.read(file, text, List.of(columns), faults).map(row -> row);
+            assertThat(faults).isEmpty();
+            return rows;
+        }
     }
 }

@@ -92,6 +92,28 @@ class BareFireTest {
     }
 
     @Test
+    void whatWouldBetterItIsToldWhereThereIsSomethingToBetter() {
+        JsonNode whatIf = fire.answer(Bodies.FIRE).path("whatIf");
+        assertThat(whatIf.isEmpty()).isFalse();
+        assertThat(whatIf.findValuesAsString("text")).allMatch(text -> text.contains("would then be"));
+        assertThat(whatIf.findValuesAsString("wouldBe")).doesNotContain("RULED_OUT");
+        assertThat(fire.answer(COTTON.formatted("4")).path("whatIf").isEmpty()).isTrue();
+    }
+
+    @Test
+    void theBurnTestIsToldBesideTheMeltWarningAndChangesNothingOfIt() {
+        String polyester = COTTON.replace("cotton", "polyester")
+                .replace("SEATED", "COOKING")
+                .formatted("0.6");
+        JsonNode answer = fire.answer(polyester);
+        assertThat(answer.at("/burnTest/outcome").asString()).isEqualTo("EXEMPT_BY_FIBRE");
+        assertThat(answer.at("/burnTest/information").asString()).contains("polyester is exempt and melts");
+        assertThat(answer.path("meltWarning").asString()).isEqualTo("STOP");
+        String untold = COTTON.replace("\"surface\": \"PLAIN\",", "").formatted("2");
+        assertThat(fire.answer(untold).at("/burnTest/outcome").asString()).isEqualTo("NOT_KNOWN");
+    }
+
+    @Test
     void whatIsNotSaidIsPresumedTheWorseAndTold() {
         String bare = """
                 {"blend": [{"fibre": "polyester", "percent": 100}], "weightGsm": 150, "role": "SEATED"}
