@@ -1,6 +1,9 @@
 package campcloth.fire;
 
+import campcloth.cloth.Cloth;
 import campcloth.cloth.Property;
+import campcloth.fibre.FibreFamily;
+import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Range;
 
@@ -23,8 +26,12 @@ public record ClothWeight(double givenGsm, double lowGsm) {
         WEIGHT.check(lowGsm);
     }
 
-    static ClothWeight of(Figure weightGsm) {
-        return new ClothWeight(weightGsm.value(), weightGsm.low());
+    /** Of a completed cloth. Where nobody weighed it nor told its fibres, it may be as light as any cloth. */
+    static ClothWeight of(Cloth completed) {
+        Figure weightGsm = completed.required(Property.WEIGHT_GSM);
+        boolean nothingKnown =
+                weightGsm.basis() == Basis.ESTIMATED && completed.blend().percentOf(FibreFamily.UNNAMED) > 0;
+        return new ClothWeight(weightGsm.value(), nothingKnown ? WEIGHT.least() : weightGsm.low());
     }
 
     static ClothWeight exactly(double weightGsm) {

@@ -93,7 +93,7 @@ public final class FireWarnings {
         return far
                 ? " Choose another cloth: steady heat does not soften it there, but a flare-up or an ember can."
                 : " Choose another cloth, or keep at least " + Words.fixed(hazard.standBackM(), 1)
-                        + " m away (estimate for a steady fire).";
+                        + " m away (an estimate).";
     }
 
     private static String spread(WornCloth cloth) {

@@ -2,16 +2,19 @@ package campcloth.fire;
 
 import campcloth.figure.Words;
 import campcloth.fire.model.HeatBalance;
+import campcloth.fire.model.Melt;
 import campcloth.fire.model.PointSource;
+import campcloth.fire.model.Spread;
 import java.util.Optional;
 
 /**
- * The distance to keep from a steady fire, the greatest of four: where it sends no more than 1.6 kW/m2 (about the limit for a
+ * The distance to keep from a fire, the greatest of five: where a steady fire sends no more than 1.6 kW/m2 (about the limit for a
  * long stay), where steady heat leaves the cloth 20 degrees below where its first part softens, the ring of 1 m, the near field of
- * {@link PointSource}. The fire is counted as radiating 0.40 of its heat. An estimate: gusts, flare-ups and embers are worse.
+ * {@link PointSource}, and for cloth that sparks melt or set alight the {@value #SPARKS_M} m within which they land often. The
+ * fire is counted as radiating 0.40 of its heat. An estimate: gusts, flare-ups and flying embers are worse.
  *
  * @param metres from the fire's centre, m
- * @param limit which of the four is greatest
+ * @param limit which of the five is greatest
  * @param because the same in words, with the margin that is in it
  */
 public record StandBack(double metres, Limit limit, String because) {
@@ -21,8 +24,12 @@ public record StandBack(double metres, Limit limit, String because) {
         RING,
         NEAR_FIELD,
         LONG_STAY,
-        SOFTENING
+        SOFTENING,
+        SPARKS
     }
+
+    /** Sparks land often within some metres of a camp fire (from memory); as far off as who only passes by. Project choice. */
+    private static final double SPARKS_M = 3;
 
     /** Flux that ordinary clothing bears for long, kW/m2: about 1.5 by a 2016 report on heat radiation contours. */
     private static final double LONG_STAY_KW_M2 = 1.6;
@@ -45,7 +52,19 @@ public record StandBack(double metres, Limit limit, String because) {
             double bearable = HeatBalance.ONE_SIDE.fluxKwM2(softening.get().clothC() - MARGIN_K);
             greatest = greatest.or(metres(fireKw, bearable), Limit.SOFTENING, softens(softening.get()));
         }
+        if (fearsSparks(cloth)) {
+            greatest = greatest.or(SPARKS_M, Limit.SPARKS, sparks(cloth, greatest.metres));
+        }
         return greatest;
+    }
+
+    /** What melts by more than a trace of a label, or can flash and is not nearly all wool. */
+    private static boolean fearsSparks(WornCloth cloth) {
+        return sparksMelt(cloth) || (cloth.canFlash() && !Spread.isLittleFuel(cloth.fuelPercent()));
+    }
+
+    private static boolean sparksMelt(WornCloth cloth) {
+        return cloth.meltablePercent() > Melt.TRACE_PERCENT;
     }
 
     private StandBack or(double other, Limit otherLimit, String otherBecause) {
@@ -54,6 +73,13 @@ public record StandBack(double metres, Limit limit, String because) {
 
     private static double metres(double fireKw, double fluxKwM2) {
         return PointSource.distanceM(PointSource.GRADING_FRACTION, fireKw, fluxKwM2);
+    }
+
+    private static String sparks(WornCloth cloth, double steadyM) {
+        return "Nearer than " + Words.number(SPARKS_M) + " m sparks land often (from memory; project choice): "
+                + (sparksMelt(cloth) ? "they melt holes through it." : "they catch on its raised face.")
+                + " That is its margin over the " + Words.fixed(steadyM, 1)
+                + " m that a steady fire alone asks for. A gust or a flare-up reaches farther.";
     }
 
     private static String ring() {

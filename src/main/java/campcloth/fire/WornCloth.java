@@ -5,7 +5,6 @@ import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Layer;
-import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Wear;
 import campcloth.cloth.Weave;
@@ -63,7 +62,7 @@ public record WornCloth(
     static WornCloth of(Cloth cloth, Fit fit, Layer layer) {
         return new WornCloth(
                 cloth.blend(),
-                ClothWeight.of(cloth.required(Property.WEIGHT_GSM)),
+                ClothWeight.of(cloth),
                 cloth.surface(),
                 cloth.finish(),
                 cloth.weave(),

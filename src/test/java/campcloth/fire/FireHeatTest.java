@@ -72,7 +72,8 @@ class FireHeatTest {
         Exposure bonfire = new Exposure(FireRole.SEATED, Optional.empty(), Optional.of(500.0));
         double wool = standBackM("wool 100", ring);
         assertThat(wool).isCloseTo(1.41, within(0.01)); // 1.6 kW/m2 at radiative fraction 0.40
-        assertThat(standBackM("polyester 100", ring)).isEqualTo(wool);
+        assertThat(standBackM("polyester 100", ring)).isEqualTo(3); // where sparks land often
+        assertThat(standBackM("cotton 95; polyester 5", ring)).isEqualTo(wool);
         assertThat(standBackM("cotton 95; polylactide 5", ring)).isGreaterThan(2 * wool);
         assertThat(standBackM("wool 100", bonfire)).isGreaterThan(2 * wool);
         assertThat(standBackM("wool 100", new Exposure(FireRole.SEATED, Optional.empty(), Optional.of(5.0))))

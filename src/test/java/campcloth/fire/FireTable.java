@@ -35,8 +35,9 @@ final class FireTable {
 
     private static final Exposure PASSING = at(FireRole.PASSING, 4, 100);
     private static final Exposure SEATED = at(FireRole.SEATED, 2, 100);
-    private static final List<Exposure> AT_THE_FLAME =
-            List.of(at(FireRole.COOKING, 1.2, 100), at(FireRole.TENDING, 1, 100), at(FireRole.CARRYING, 0.6, 10));
+    private static final Exposure COOKING = at(FireRole.COOKING, 1.2, 100);
+    private static final Exposure TENDING = at(FireRole.TENDING, 1, 100);
+    private static final Exposure CARRYING = at(FireRole.CARRYING, 0.6, 10);
 
     private FireTable() {}
 
@@ -46,8 +47,8 @@ final class FireTable {
                 .map(id -> ShippedCatalogue.get().cloth(id))
                 .map(FireTable::row)
                 .collect(Collectors.joining("\n", """
-                        | cloth, g/m2 | passing, 4 m | seated, 2 m | cooking 1.2 m, tending 1 m, carrying a torch | the same, worn close | keep back | what counts |
-                        | --- | --- | --- | --- | --- | --- | --- |
+                        | cloth, g/m2 | passing, 4 m | seated, 2 m | cooking, 1.2 m | tending, 1 m | carrying a torch | cooking, worn close | keep back | what counts |
+                        | --- | --- | --- | --- | --- | --- | --- | --- | --- |
                         """, ""));
     }
 
@@ -58,10 +59,12 @@ final class FireTable {
                 + String.join(
                         " | ",
                         cloth.name() + ", " + Words.number(loose.weightGsm()),
-                        cell(loose, List.of(PASSING)),
-                        cell(loose, List.of(SEATED)),
-                        cell(loose, AT_THE_FLAME),
-                        cell(worn(cloth, Fit.CLOSE), AT_THE_FLAME),
+                        cell(loose, PASSING),
+                        words(seated),
+                        cell(loose, COOKING),
+                        cell(loose, TENDING),
+                        cell(loose, CARRYING),
+                        cell(worn(cloth, Fit.CLOSE), COOKING),
                         Words.fixed(seated.standBackM(), 1) + " m",
                         reasons(seated))
                 + " |";
@@ -76,12 +79,8 @@ final class FireTable {
                 .collect(Collectors.joining(" "));
     }
 
-    /** One grade where all are the same, otherwise each. */
-    private static String cell(WornCloth cloth, List<Exposure> exposures) {
-        return exposures.stream()
-                .map(exposure -> words(FireGrading.grade(cloth, exposure)))
-                .distinct()
-                .collect(Collectors.joining(" / "));
+    private static String cell(WornCloth cloth, Exposure exposure) {
+        return words(FireGrading.grade(cloth, exposure));
     }
 
     private static String words(FireHazard hazard) {

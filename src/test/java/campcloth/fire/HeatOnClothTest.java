@@ -106,7 +106,10 @@ class HeatOnClothTest {
     void whatSetsTheDistanceIsNamedWithItsMargin() {
         assertThat(back("wool 100", 5).limit()).isEqualTo(Limit.RING);
         assertThat(back("wool 100", 100).limit()).isEqualTo(Limit.LONG_STAY);
-        assertThat(back("polyester 100", 100).because()).contains("1.6 kW/m2", "0.4 of its heat", "flare-up");
+        assertThat(back("wool 100", 100).because()).contains("1.6 kW/m2", "0.4 of its heat", "flare-up");
+        assertThat(back("polyester 100", 100).limit()).isEqualTo(Limit.SPARKS);
+        assertThat(back("polyester 100", 100).because()).contains("melt holes", "margin over the 1.4 m");
+        assertThat(back("polyester 100", 1000).limit()).isEqualTo(Limit.LONG_STAY);
         StandBack early = back("polylactide 5; wool 95", 100);
         assertThat(early.limit()).isEqualTo(Limit.SOFTENING);
         assertThat(early.because()).contains("20 degrees", "60 degrees Celsius", "polylactide");
