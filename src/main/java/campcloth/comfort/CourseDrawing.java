@@ -7,6 +7,7 @@ import campcloth.comfort.Course.InSpell;
 import campcloth.comfort.CoursePanel.Line;
 import campcloth.comfort.Reading.Value;
 import campcloth.figure.SvgText;
+import campcloth.figure.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -232,7 +233,7 @@ public final class CourseDrawing {
             String rest = sentence;
             while (rest.length() > LONGEST_LINE) {
                 int blank = rest.lastIndexOf(' ', LONGEST_LINE);
-                int cut = blank > LONGEST_LINE / 2 ? blank : LONGEST_LINE;
+                int cut = Words.cut(rest, blank > LONGEST_LINE / 2 ? blank : LONGEST_LINE);
                 lines.add(rest.substring(0, cut));
                 rest = "    " + rest.substring(cut).strip();
             }
@@ -242,6 +243,6 @@ public final class CourseDrawing {
     }
 
     private static String shortened(String words, int most) {
-        return words.length() <= most ? words : words.substring(0, Math.max(1, most - 1)) + "\u2026";
+        return words.length() <= most ? words : words.substring(0, Words.cut(words, Math.max(1, most - 1))) + "\u2026";
     }
 }

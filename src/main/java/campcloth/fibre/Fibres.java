@@ -4,6 +4,7 @@ import campcloth.figure.Fault;
 import campcloth.figure.Figure;
 import campcloth.figure.ReferenceTable;
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -78,10 +79,15 @@ public final class Fibres {
 
     /** The fibre of that key, however it is capitalised; refuses a key that is not in the table. */
     public Fibre require(String key) {
+        return require(key, "fibre");
+    }
+
+    /** The same for a field of another name. */
+    public Fibre require(String key, String field) {
         return named(key.strip().toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> Refused.of(
-                        "fibre",
-                        "'" + key + "' is not a fibre known here",
+                        field,
+                        Words.quoted(key) + " is not a fibre known here",
                         "use a generic name such as wool, cotton, flax (linen), polyamide (nylon), viscose (rayon), elastane"
                                 + " (spandex), polyester, or 'other' or 'unknown'"));
     }

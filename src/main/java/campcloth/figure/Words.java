@@ -4,10 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as people read them: the same everywhere, whatever the locale of the machine. */
+/** Numbers and words as people read them: the same everywhere, whatever the locale of the machine. */
 public final class Words {
 
     private static final int LONGEST_PLAIN = 16;
+    private static final int LONGEST_SHOWN = 60;
 
     private Words() {}
 
@@ -33,5 +34,22 @@ public final class Words {
     public static String fixed(double value, int decimals) {
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString();
+    }
+
+    /** What somebody wrote, between quotation marks, for refusals: cut where it is long. */
+    public static String quoted(String written) {
+        return "'" + shortened(written) + "'";
+    }
+
+    /** At most 60 characters. */
+    public static String shortened(String written) {
+        return written.length() > LONGEST_SHOWN ? written.substring(0, cut(written, LONGEST_SHOWN)) + "..." : written;
+    }
+
+    /** Where to cut a text: there, or one before where that would leave half of a surrogate pair. */
+    public static int cut(String text, int at) {
+        return at > 0 && at < text.length() && Character.isSurrogatePair(text.charAt(at - 1), text.charAt(at))
+                ? at - 1
+                : at;
     }
 }

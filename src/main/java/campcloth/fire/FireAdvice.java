@@ -63,6 +63,24 @@ public final class FireAdvice {
                 FireCautions.forReach(reach, event.rules()));
     }
 
+    /**
+     * Whether the judgement comes to that gate or to a milder one. Judges by the same functions, but without the sentences, each
+     * fire once, and ends with the first thing that is stricter.
+     */
+    boolean reaches(WornCloth cloth, Event event, Gate target) {
+        List<OpenFire> fires = event.spells().stream()
+                .flatMap(s -> s.fireInUse().stream())
+                .distinct()
+                .toList();
+        return fires.stream()
+                        .map(fire -> ofHazard(FireGrading.grade(cloth, Exposure.of(fire))))
+                        .allMatch(gate -> gate.compareTo(target) <= 0)
+                && event.rules().stream()
+                        .map(rule -> ofRule(
+                                rules.check(rule, cloth, fires, event.dates()).outcome()))
+                        .allMatch(gate -> gate.compareTo(target) <= 0);
+    }
+
     private static List<SpellHazard> spells(WornCloth cloth, Event event) {
         List<SpellHazard> spells = new ArrayList<>();
         for (Spell spell : event.spells()) {

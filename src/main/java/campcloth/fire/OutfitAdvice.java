@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Judges a garment with what is sewn into it, and what is worn beside it, at an event. What is sewn in belongs to the garment:
@@ -32,8 +33,28 @@ public final class OutfitAdvice {
 
     /** What would change the judgement of a cloth with all that is sewn into the garment. */
     public WhatIf.Answer whatIf(WornCloth cloth, Outfit outfit, Event event) {
-        return new WhatIf((other, then) -> ofGarment(other, outfit, then), fire.fibres())
-                .of(new FireCase(cloth, event));
+        WhatIf.Judge judge = new WhatIf.Judge() {
+            @Override
+            public FireJudgement judge(WornCloth other, Event then) {
+                return ofGarment(other, outfit, then);
+            }
+
+            @Override
+            public boolean reaches(WornCloth other, Event then, Gate target) {
+                return OutfitAdvice.this.reaches(other, outfit, then, target);
+            }
+        };
+        return new WhatIf(judge, fire.fibres()).of(new FireCase(cloth, event));
+    }
+
+    /** Whether {@link #ofGarment} comes to that gate or a milder one; parts that are alike are looked at once. */
+    boolean reaches(WornCloth cloth, Outfit outfit, Event event, Gate target) {
+        WornCloth own = WornOutfit.own(cloth, outfit).worn();
+        return Stream.concat(
+                        Stream.of(own),
+                        WornOutfit.sewnIn(own, outfit, fire.fibres()).stream().map(WornPart::worn))
+                .distinct()
+                .allMatch(worn -> fire.reaches(worn, event, target));
     }
 
     /** Each garment worn beside it. */

@@ -31,6 +31,11 @@ public final class WhatIf {
     /** How fire and rules judge a cloth at an event. */
     public interface Judge {
         FireJudgement judge(WornCloth cloth, Event event);
+
+        /** Whether that comes to a gate or a milder one; who can tell it at less cost does. */
+        default boolean reaches(WornCloth cloth, Event event, Gate target) {
+            return judge(cloth, event).gate().compareTo(target) <= 0;
+        }
     }
 
     private final Judge judge;
@@ -154,15 +159,21 @@ public final class WhatIf {
     }
 
     private boolean reaches(FireCase now, List<Change> changes, Gate target) {
-        return judge(now, changes).gate().compareTo(target) <= 0;
+        FireCase then = changed(now, changes);
+        return judge.reaches(then.cloth(), then.event(), target);
     }
 
     private FireJudgement judge(FireCase now, List<Change> changes) {
+        FireCase then = changed(now, changes);
+        return judge.judge(then.cloth(), then.event());
+    }
+
+    private static FireCase changed(FireCase now, List<Change> changes) {
         FireCase then = now;
         for (Change change : changes) {
             then = change.in(then);
         }
-        return judge.judge(then.cloth(), then.event());
+        return then;
     }
 
     private Better better(FireCase now, Gate from, List<Change> changes) {

@@ -1,6 +1,7 @@
 package campcloth.garment;
 
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.garment.design.Tunic;
 import java.util.List;
 
@@ -22,7 +23,7 @@ public final class Designs {
                 .findFirst()
                 .orElseThrow(() -> Refused.of(
                         "design",
-                        "'" + key + "' is not a design known here",
+                        Words.quoted(key) + " is not a design known here",
                         "use one of "
                                 + String.join(
                                         ", ", ALL.stream().map(Design::key).toList())));

@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -11,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 final class DayText {
 
     private static final Pattern FORM = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-    private static final int LONGEST_SHOWN = 40;
 
     private DayText() {}
 
@@ -31,7 +31,6 @@ final class DayText {
     }
 
     private static Refused refused(String field, String text) {
-        String shown = text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "..." : text;
-        return Refused.of(field, "'" + shown + "' is not a day", "write year, month and day such as 2027-07-16");
+        return Refused.of(field, Words.quoted(text) + " is not a day", "write year, month and day such as 2027-07-16");
     }
 }

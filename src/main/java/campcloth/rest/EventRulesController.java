@@ -83,7 +83,7 @@ class EventRulesController {
 
     private ResponseEntity<RulesBody> answer(String id, long version) {
         KeptRules kept =
-                events.rulesAt(id, version).orElseThrow(() -> new Missing("event with version " + version, id));
+                events.rulesAt(id, version).orElseThrow(() -> new Missing("version " + version + " of an event", id));
         return ResponseEntity.ok().eTag(Versions.etag(version)).body(RulesBody.of(kept, fibres));
     }
 }

@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import java.net.URI;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -122,7 +123,8 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         String field = mismatch instanceof MethodArgumentTypeMismatchException argument
                 ? argument.getName()
                 : String.valueOf(mismatch.getPropertyName());
-        FieldError error = new FieldError(field, "'" + mismatch.getValue() + "' is not a " + wanted(mismatch));
+        FieldError error = new FieldError(
+                field, Words.quoted(String.valueOf(mismatch.getValue())) + " is not " + wanted(mismatch));
         return badRequest(mismatch, "invalid", "A parameter is not of its form", List.of(error), headers, request);
     }
 
@@ -132,7 +134,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             Class<?> type = argument.getParameter().nestedIfOptional().getNestedParameterType();
             return Unreadable.wanted(type);
         }
-        return "value of the right form";
+        return "a value of the right form";
     }
 
     @Override

@@ -17,6 +17,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A rule as it is sent and served. */
@@ -155,9 +157,9 @@ record RuleBody(
     private static Set<String> keys(String field, @Nullable List<String> written, Fibres fibres) {
         return written == null
                 ? Set.of()
-                : Set.copyOf(EventBody.each(
-                        field,
-                        written.size(),
-                        i -> fibres.require(written.get(i)).key()));
+                : IntStream.range(0, written.size())
+                        .mapToObj(i -> fibres.require(written.get(i), field + "[" + i + "]")
+                                .key())
+                        .collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.event.FireRole;
+import campcloth.figure.Words;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
@@ -32,21 +33,23 @@ final class Unreadable {
         if (json instanceof UnrecognizedPropertyException unknown) {
             return "is not a field known here; known are " + unknown.getKnownPropertyIds();
         }
-        if (json instanceof InvalidFormatException format && format.getTargetType() == String.class) {
+        if (json instanceof InvalidFormatException format
+                && format.getTargetType() == String.class
+                && format.getValue() instanceof String) {
             return "has characters that cannot be kept; leave out control characters and broken ones";
         }
         if (json instanceof InvalidFormatException format && namesAPerformance(format)) {
-            return "'" + shortened(String.valueOf(format.getValue()))
-                    + "' is not a role at a fire; say it in use (of the request or of its"
+            return Words.quoted(String.valueOf(format.getValue()))
+                    + " is not a role at a fire; say it in use (of the request or of its"
                     + " garment), as "
                     + ClothingUse.FIRE_PERFORMANCE + " or " + ClothingUse.PYROTECHNICS
                     + ": the answer then tells whom to ask. Roles are " + Arrays.toString(FireRole.values());
         }
         if (json instanceof InvalidFormatException format) {
-            return "'" + shortened(String.valueOf(format.getValue())) + "' is not a " + wanted(format.getTargetType());
+            return Words.quoted(String.valueOf(format.getValue())) + " is not " + wanted(format.getTargetType());
         }
         if (json instanceof MismatchedInputException mismatch) {
-            return "is not a " + wanted(mismatch.getTargetType());
+            return "is not " + wanted(mismatch.getTargetType());
         }
         if (json instanceof InputCoercionException) {
             return "is a number that is too large; give a smaller one";
@@ -69,24 +72,24 @@ final class Unreadable {
 
     static String wanted(Class<?> type) {
         if (type == null) {
-            return "value of the right form";
+            return "a value of the right form";
         }
         if (type.isEnum()) {
-            return "word known here; write one of " + Arrays.toString(type.getEnumConstants());
+            return "a word known here; write one of " + Arrays.toString(type.getEnumConstants());
         }
-        if (type == Integer.class || type == int.class) {
-            return "whole number";
+        if (type == Integer.class || type == int.class || type == Long.class) {
+            return "a whole number; give one without quotes, as 12";
         }
         if (type == Double.class || type == double.class) {
-            return "number";
+            return "a number; give one without quotes, as 12.5";
         }
         if (type == Boolean.class || type == boolean.class) {
-            return "true or false";
+            return "true or false; write one of them without quotes";
         }
         if (Collection.class.isAssignableFrom(type)) {
-            return "list";
+            return "a list; write it in [ ]";
         }
-        return type == String.class ? "text" : "thing of the form expected";
+        return type == String.class ? "text; write it in quotes" : "an object; write its fields in { }";
     }
 
     private static String path(JacksonException json) {
@@ -95,13 +98,9 @@ final class Unreadable {
             if (step.getPropertyName() == null) {
                 path.append('[').append(step.getIndex()).append(']');
             } else {
-                path.append(path.isEmpty() ? "" : ".").append(shortened(step.getPropertyName()));
+                path.append(path.isEmpty() ? "" : ".").append(Words.shortened(step.getPropertyName()));
             }
         }
         return path.isEmpty() ? WHOLE_BODY : path.toString();
-    }
-
-    private static String shortened(String text) {
-        return text.length() > 60 ? text.substring(0, 60) + "..." : text;
     }
 }

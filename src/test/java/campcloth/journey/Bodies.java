@@ -17,8 +17,9 @@ final class Bodies {
     static final String EVENT_WITH_EVERY_CONDITION = """
             {"name": "Wendlow river camp", "season": "SUMMER", "spells": [
               {"name": "fireside", "hours": 3, "airC": 12, "humidityPercent": 75, "windMs": 1.0, "sun": "NONE",
-               "activity": "SEATED", "fire": {"role": "SEATED", "distanceM": 2.0, "fireKw": 50}}],
-             "startsOn": "2027-07-16", "endsOn": "2027-07-18",
+               "activity": "SEATED", "fire": {"role": "SEATED", "distanceM": 2.0, "fireKw": 50,
+               "kind": "CAMPFIRE"}, "startsAt": "21:30", "cloudPercent": 25, "shelter": "OPEN", "wet": "DAMP"}],
+             "startsOn": "2027-07-16", "endsOn": "2027-07-18", "latitudeDeg": 51.5,
              "rules": [{"authority": "VENUE", "statement": "Wool or linen at the fire, close sleeves",
                "maxMeltablePercent": 5.0, "forbiddenFibres": ["acrylic"], "allowedFibres": ["flax", "wool"],
                "minWeightGsm": 250.0, "plainSurfaceOnly": true, "closeFitOnly": true, "keepAtLeastM": 1.5,
@@ -32,6 +33,17 @@ final class Bodies {
             {"event": %s, "garment": {"design": "tunic", "nextToSkin": true, "wearer": {"chestCm": 98}},
              "cloths": {"ids": []}, "limit": 20}
             """.formatted(EVENT);
+
+    private static final String OUTFIT = """
+            [{"kind": "SHIRT", "insulationClo": 0.2}, {"kind": "CLOAK", "clothId": "linen-plain-185"},
+             {"kind": "LINING", "cloth": {"name": "Old curtain", "blend": [{"fibre": "cotton", "percent": 100}],
+              "weightGsm": 140}}]
+            """;
+
+    static final String ADVICE_WITH_AN_OUTFIT = """
+            {"event": %s, "garment": {"design": "tunic", "nextToSkin": false, "use": "ORDINARY",
+              "wearer": {"chestCm": 98}, "outfit": %s}, "cloths": {"ids": ["linen-plain-185"]}, "limit": 20}
+            """.formatted(EVENT_WITH_EVERY_CONDITION, OUTFIT);
 
     static final String COURSE = """
             {"event": {"name": "Wendlow river camp", "season": "SUMMER", "latitudeDeg": 51.5, "spells": [
@@ -65,6 +77,13 @@ final class Bodies {
              "surface": "PLAIN", "fit": "LOOSE", "layer": "OUTER", "role": "SEATED", "distanceM": 2.0, "fireKw": 100,
              "weave": "PLAIN", "finish": "NONE"}
             """;
+
+    static final String FIRE_IN_AN_OUTFIT = """
+            {"blend": [{"fibre": "polyester", "percent": 65}, {"fibre": "cotton", "percent": 35}], "weightGsm": 120,
+             "surface": "PLAIN", "fit": "LOOSE", "layer": "OUTER", "role": "SEATED", "distanceM": 2.0, "fireKw": 100,
+             "kind": "LARGE_FIRE", "weave": "PLAIN", "finish": "NONE", "use": "ORDINARY",
+             "flameTreatment": "DECLARED", "outfit": %s}
+            """.formatted(OUTFIT);
 
     static final String LAYOUT = """
             {"widthCm": 140, "pieces": [

@@ -34,11 +34,11 @@ class HostileInputTest {
             "/api/labels", Bodies.LABEL,
             "/api/cloths", Bodies.CLOTH,
             "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION,
-            "/api/advice", Bodies.ADVICE,
+            "/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT,
             "/api/advice/course", Bodies.COURSE,
             "/api/advice/course.svg", Bodies.COURSE,
             "/api/cutting-plans", Bodies.CUTTING_PLAN,
-            "/api/fire", Bodies.FIRE,
+            "/api/fire", Bodies.FIRE_IN_AN_OUTFIT,
             "/api/layouts", Bodies.LAYOUT,
             "/api/comfort", Bodies.COMFORT);
 
