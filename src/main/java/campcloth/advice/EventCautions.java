@@ -20,6 +20,10 @@ final class EventCautions {
                     + " water in a cloth chills, not its fibre; dense wool is said to take up rain more slowly (common practice, no"
                     + " source). Have a dry layer to change into.";
 
+    static final String WET =
+            "Clothes told DAMP or WET are counted as that wet through the whole spell, and in the cold alone: heat is judged as"
+                    + " though they were dry.";
+
     /** Air this cold or this hot is dangerous whatever is worn, and the models say nothing there: project choice. */
     private static final double DEADLY_COLD_C = -30;
 
@@ -37,7 +41,7 @@ final class EventCautions {
             if (Sweat.dripsOff(airy)) {
                 cautions.add(name
                         + "no cloth keeps the wearer comfortable: the body cannot get rid of its heat at that work in"
-                        + " that sun. Short bouts, shade, drink, fewer layers.");
+                        + " that heat. Short bouts, shade, drink, fewer layers.");
             }
             if (Cooling.tooSoon(close)) {
                 cautions.add(name
@@ -51,7 +55,10 @@ final class EventCautions {
             }
         }
         cautions.add(RAIN);
-        cautions.addAll(ComfortCautions.of(event.spells()));
+        if (event.spells().stream().anyMatch(spell -> spell.wetting().isPresent())) {
+            cautions.add(WET);
+        }
+        cautions.addAll(ComfortCautions.of(event.spells(), event.place()));
         return cautions;
     }
 

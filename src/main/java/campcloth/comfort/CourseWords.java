@@ -15,14 +15,14 @@ public final class CourseWords {
 
     private CourseWords() {}
 
-    /** The whole event first, then its worst quarter-hours. */
+    /** The whole event first, then its worst quarter-hours where they lie beyond comfort. */
     public static List<String> summary(Course course) {
         List<String> words = new ArrayList<>();
         words.add("Of " + hours(course.hours()) + " h: too cold " + hours(course.hoursTooCold()) + " h, too warm "
                 + hours(course.hoursTooWarm()) + " h, comfortable " + hours(course.hoursInComfort()) + " h"
                 + (course.hoursNotComputed() > 0 ? ", not computed " + hours(course.hoursNotComputed()) + " h." : "."));
-        course.coldest().ifPresent(q -> words.add("Coldest quarter-hour: " + words(q)));
-        course.warmest().ifPresent(q -> words.add("Most sweating quarter-hour: " + words(q)));
+        beyondComfort(course.coldest()).ifPresent(q -> words.add("Coldest quarter-hour: " + words(q)));
+        beyondComfort(course.warmest()).ifPresent(q -> words.add("Most sweating quarter-hour: " + words(q)));
         if (course.hoursByInsulationAlone() > 0) {
             words.add("For " + hours(course.hoursByInsulationAlone())
                     + " h the body model does not hold: cold is judged by insulation alone, sweating not at all.");
@@ -35,11 +35,16 @@ public final class CourseWords {
         return words;
     }
 
+    private static Optional<QuarterHour> beyondComfort(Optional<QuarterHour> worst) {
+        return worst.filter(quarter -> quarter.beyond() > 0);
+    }
+
     /** One spell, after its number. */
     static String spell(int number, InSpell in) {
         Spell spell = in.needs().spell();
         String head = number + " " + spell.name() + ": " + number(spell.hours()) + " h, " + number(spell.airC())
-                + " degrees, " + spell.activity().name().toLowerCase(Locale.ROOT) + ". ";
+                + " degrees, " + lower(spell.activity())
+                + spell.wetting().map(wet -> " in " + lower(wet) + " clothes").orElse("") + ". ";
         Optional<String> unknown = in.notComputed().map(why -> "Not followed: " + why + ".");
         String cold = in.hoursTooCold() > 0 ? "Too cold for " + hours(in.hoursTooCold()) + " h. " : "";
         String warm = in.hoursTooWarm() > 0 ? "Too warm for " + hours(in.hoursTooWarm()) + " h. " : "";
@@ -66,7 +71,11 @@ public final class CourseWords {
                 };
     }
 
+    private static String lower(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+
     private static String hours(double hours) {
-        return fixed(hours, 1);
+        return fixed(Math.round(hours * 10) / 10.0, 1);
     }
 }

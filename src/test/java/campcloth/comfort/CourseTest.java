@@ -13,6 +13,7 @@ import campcloth.event.Shelter;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.event.Wetness;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,24 @@ class CourseTest {
         }
         assertThat(coldest).isLessThan(-0.1);
         assertThat(felt(after, 240).waterGM2()).isLessThan(soaked / 2);
+    }
+
+    @Test
+    void wetClothesAreColderAllThroughTheCourse() {
+        Course dry = course(WATCH);
+        Course damp = course(WATCH.withWet(Wetness.DAMP));
+        Course wet = course(WATCH.withWet(Wetness.WET));
+        for (int minute = 1; minute <= 120; minute++) {
+            assertThat(felt(damp, minute).skinC()).isLessThan(felt(dry, minute).skinC());
+            assertThat(felt(wet, minute).skinC()).isLessThan(felt(damp, minute).skinC());
+        }
+        SpellComfort hour = Comfort.in(List.of(WATCH.withWet(Wetness.WET)))
+                .of(WOOL, Samples.OUTER_TUNIC)
+                .get(0);
+        assertThat(value(wet.moments().get(0).dressed().givenClo()))
+                .isEqualTo(value(hour.warmth().resultantClo()));
+        assertThat(course(WATCH.withWet(Wetness.DRY)).moments().get(99).felt())
+                .isEqualTo(dry.moments().get(99).felt());
     }
 
     @Test
