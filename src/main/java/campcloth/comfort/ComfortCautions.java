@@ -24,7 +24,6 @@ public final class ComfortCautions {
     private static final double WARM_WORK_C = 20;
     private static final double HARD_WORK_MET = 3.5;
     private static final double HOTTEST_INDEX_C = 50;
-    private static final double COLD_C = 10;
     private static final double BITTER_CHILL_C = -10;
     private static final double FREEZING_CHILL_C = -28;
 
@@ -43,7 +42,7 @@ public final class ComfortCautions {
                             + " aiders at once, and cool the person until they come.");
         }
         stress.ifPresent(cautions::add);
-        if (spells.stream().anyMatch(spell -> spell.airC() <= COLD_C)) {
+        if (spells.stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C)) {
             cautions.add(
                     "Cold: stay dry, add layers before you shiver, warm up in between; children and older people cool"
                             + " faster than these figures tell. Hands, feet and face come first.");

@@ -13,6 +13,8 @@ import java.util.Optional;
 /** The course of an event in plain sentences. */
 public final class CourseWords {
 
+    private static final double LEAST_TOLD_H = 0.1;
+
     private CourseWords() {}
 
     /** The whole event first, then its worst quarter-hours where they lie beyond comfort. */
@@ -45,7 +47,7 @@ public final class CourseWords {
         String head = number + " " + spell.name() + ": " + number(spell.hours()) + " h, " + number(spell.airC())
                 + " degrees, " + lower(spell.activity())
                 + spell.wetting().map(wet -> " in " + lower(wet) + " clothes").orElse("") + ". ";
-        Optional<String> unknown = in.notComputed().map(why -> "Not followed: " + why + ".");
+        Optional<String> unknown = in.notComputed().map(why -> "The body is not followed: " + why + ".");
         String cold = in.hoursTooCold() > 0 ? "Too cold for " + hours(in.hoursTooCold()) + " h. " : "";
         String warm = in.hoursTooWarm() > 0 ? "Too warm for " + hours(in.hoursTooWarm()) + " h. " : "";
         String rest = cold.isEmpty() && warm.isEmpty() && unknown.isEmpty() ? "Comfortable." : "";
@@ -76,6 +78,8 @@ public final class CourseWords {
     }
 
     private static String hours(double hours) {
-        return fixed(Math.round(hours * 10) / 10.0, 1);
+        return hours > 0 && hours < LEAST_TOLD_H
+                ? "less than " + fixed(LEAST_TOLD_H, 1)
+                : fixed(Math.round(hours * 10) / 10.0, 1);
     }
 }

@@ -16,6 +16,7 @@ import java.util.List;
  * minimal insulation the skin starts at its minimal criterion. Once hardly anything changes the rest of the stretch is taken as
  * the same, so that long spells cost no more than short ones. The clothing stays the same. In a spell told damp or wet it insulates
  * less, for cold ({@link WetWear}); what is sweated into it takes no insulation away.
+ * That loss is reckoned for the skin of comfort: on a colder one drying takes less, so it errs on the cold side.
  */
 public final class Courses {
 

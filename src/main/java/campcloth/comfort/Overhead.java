@@ -108,7 +108,9 @@ final class Overhead {
             presumed.add("Sun of middling strength and height was presumed where latitude or hour is not told.");
         }
         if (spells.stream().anyMatch(s -> moves(s, place))) {
-            presumed.add("The sun stands as on the middle day of the season, in solar time.");
+            presumed.add(
+                    "The sun stands as on the first day of the event, or on the middle day of its season where no dates are told,"
+                            + " in solar time.");
         }
         boolean clearSun = spells.stream()
                 .anyMatch(s -> moves(s, place) && s.skyTold().cloudPercent().isEmpty());

@@ -152,6 +152,20 @@ class CourseTest {
     }
 
     @Test
+    void whatIsPresumedOfTheSunIsToldOfEachSpellThatItIsPresumedFor() {
+        Optional<Place> place = Optional.of(new Place(50, 172));
+        Spell untold = new Spell("market", 2, 20, 50, 1.5, Sun.PART, Activity.STANDING, Optional.empty());
+        Spell told = untold.withSky(new Sky(Optional.of(LocalTime.NOON), Optional.of(20.0), Optional.empty()));
+        assertThat(Surroundings.presumed(List.of(told), place))
+                .singleElement()
+                .asString()
+                .startsWith("The sun stands as on");
+        assertThat(Surroundings.presumed(List.of(untold, told), place))
+                .anyMatch(s -> s.startsWith("The sun stands as on"))
+                .anyMatch(s -> s.startsWith("Sun of middling strength"));
+    }
+
+    @Test
     void nobodyGoesOnBeyondBearing() {
         Spell furnace = new Spell("furnace", 12, 44, 60, 0.5, Sun.FULL, Activity.FIGHTING, Optional.empty());
         Course course = course(furnace);
