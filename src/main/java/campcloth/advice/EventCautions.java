@@ -4,6 +4,7 @@ import static campcloth.figure.Words.number;
 
 import campcloth.comfort.ComfortCautions;
 import campcloth.comfort.SpellComfort;
+import campcloth.comfort.Wardrobe;
 import campcloth.event.Activity;
 import campcloth.event.Event;
 import campcloth.event.Spell;
@@ -20,11 +21,14 @@ final class EventCautions {
                     + " water in a cloth chills, not its fibre; dense wool is said to take up rain more slowly (common practice, no"
                     + " source). Have a dry layer to change into.";
 
+    static final String WET =
+            "Clothes told DAMP or WET are counted as that wet through the whole spell, and in the cold alone: heat is judged as"
+                    + " though they were dry.";
+
     /** Air this cold or this hot is dangerous whatever is worn, and the models say nothing there: project choice. */
     private static final double DEADLY_COLD_C = -30;
 
     private static final double DEADLY_HEAT_C = 40;
-    private static final double COLD_C = 10;
 
     private EventCautions() {}
 
@@ -35,9 +39,7 @@ final class EventCautions {
             SpellComfort close = bounds.close().get(i);
             String name = "In \"" + airy.needs().spell().name() + "\" ";
             if (Sweat.dripsOff(airy)) {
-                cautions.add(name
-                        + "no cloth keeps the wearer comfortable: the body cannot get rid of its heat at that work in"
-                        + " that sun. Short bouts, shade, drink, fewer layers.");
+                cautions.add(name + tooHot(airy.needs().spell()));
             }
             if (Cooling.tooSoon(close)) {
                 cautions.add(name
@@ -51,7 +53,10 @@ final class EventCautions {
             }
         }
         cautions.add(RAIN);
-        cautions.addAll(ComfortCautions.of(event.spells()));
+        if (event.spells().stream().anyMatch(spell -> spell.wetting().isPresent())) {
+            cautions.add(WET);
+        }
+        cautions.addAll(ComfortCautions.of(event.spells(), event.place()));
         return cautions;
     }
 
@@ -59,7 +64,7 @@ final class EventCautions {
     static Optional<String> notComputed(SpellComfort spell) {
         Spell at = spell.needs().spell();
         boolean coldUnknown = spell.warmth().marginClo().inRange().isEmpty()
-                && at.airC() <= COLD_C
+                && at.airC() <= Wardrobe.COLD_C
                 && at.activity() != Activity.SLEEPING;
         boolean heatUnknown = spell.heat().wettednessAsked().inRange().isEmpty() && at.airC() >= DEADLY_HEAT_C;
         if (!coldUnknown && !heatUnknown && at.airC() > DEADLY_COLD_C) {
@@ -70,7 +75,14 @@ final class EventCautions {
                         + " says that this clothing is enough. Ask people who know such weather.");
     }
 
+    private static String tooHot(Spell spell) {
+        return spell.activity() == Activity.SLEEPING
+                ? "no cloth keeps the sleeper comfortable: let air through the tent, cover less, drink."
+                : "no cloth keeps the wearer comfortable: the body cannot get rid of its heat at that work in that heat."
+                        + " Short bouts, shade, drink, fewer layers.";
+    }
+
     private static boolean sleepsInTheCold(Spell spell) {
-        return spell.activity() == Activity.SLEEPING && spell.airC() <= COLD_C;
+        return spell.activity() == Activity.SLEEPING && spell.airC() <= Wardrobe.COLD_C;
     }
 }

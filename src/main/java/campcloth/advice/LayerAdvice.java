@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Layers where no cloth that may be chosen is warm enough in every spell. The comfort model is run again with each garment of
@@ -51,15 +52,16 @@ final class LayerAdvice {
     private static Layers layers(Weighed best, LayeredWear worn, ColdGap gap, Optional<LayerPair> pair) {
         List<AddedLayer> base = added(worn, BENEATH);
         List<AddedLayer> outer = added(worn, OVER);
+        Optional<Double> mustAdd = mustAdd(worn);
         return new Layers(
                 best.judged().candidate().id(),
                 gap.spell().spell().name(),
                 gap.clo(),
-                mustAdd(worn),
+                mustAdd,
                 base,
                 outer,
                 pair,
-                because(worn, gap, base, outer));
+                because(gap, mustAdd) + proposed(worn, base, outer) + atFire(worn));
     }
 
     private record Proposal(Kind kind, double listedClo, double addsClo) {}
@@ -142,14 +144,25 @@ final class LayerAdvice {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static String because(LayeredWear worn, ColdGap gap, List<AddedLayer> base, List<AddedLayer> outer) {
-        String reason = "In \"" + gap.spell().spell().name() + "\" " + fixed(gap.clo(), 2)
-                + " clo are missing with the best of these cloths, and none of them is warm enough alone. ";
-        reason += told("Beneath it: ", base) + told("Over it: ", outer) + together(worn, base, outer);
-        boolean atFire = worn.comfort().needs().stream()
-                .anyMatch(need -> need.spell().fireInUse().isPresent());
-        return reason.strip()
-                + (atFire ? " At the fire the cloth of every layer counts: ask for it, too, before you wear it." : "");
+    private static String because(ColdGap gap, Optional<Double> mustAdd) {
+        return "In \"" + gap.spell().spell().name() + "\" " + fixed(gap.clo(), 2)
+                + " clo are missing with the best of these cloths, and none of them is warm enough alone. "
+                + mustAdd.map(clo -> "Garments of " + fixed(clo, 2)
+                                + " clo more would meet the need: wind and overlap take the" + " rest of it.")
+                        .orElse("Even garments of " + fixed(MOST_ADDED_CLO, 0) + " clo more would be too little.");
+    }
+
+    private static String proposed(LayeredWear worn, List<AddedLayer> base, List<AddedLayer> outer) {
+        return told(" Beneath it and on legs, feet and hands: ", base)
+                + told(" Over it: ", outer)
+                + together(worn, base, outer);
+    }
+
+    private static String atFire(LayeredWear worn) {
+        return worn.comfort().needs().stream()
+                        .anyMatch(need -> need.spell().fireInUse().isPresent())
+                ? " At the fire the cloth of every layer counts: ask for it, too, before you wear it."
+                : "";
     }
 
     private static String told(String where, List<AddedLayer> layers) {
@@ -162,32 +175,33 @@ final class LayerAdvice {
                         .map(layer -> layer.name() + " (" + fixed(layer.addsClo(), 2) + " clo more)")
                         .collect(Collectors.joining(" + "))
                 + ": " + last.closes().words()
-                + (last.gapClo() > 0 ? ", " + fixed(last.gapClo(), 2) + " clo stay missing" : "") + ". ";
+                + stillMissing(last.gapClo()) + ".";
     }
 
-    /** Both lists, where neither alone is enough. */
+    /** Both lists, where neither alone is enough; and what else to do where not even that is. */
     private static String together(LayeredWear worn, List<AddedLayer> base, List<AddedLayer> outer) {
-        if (base.isEmpty() || outer.isEmpty() || meets(base) || meets(outer)) {
+        if (meets(base) || meets(outer)) {
             return "";
         }
         LayeredWear all = worn;
-        for (AddedLayer layer : outer) {
+        for (AddedLayer layer : Stream.concat(outer.stream(), base.stream()).toList()) {
             all = all.with(part(layer)).orElse(all);
         }
-        for (AddedLayer layer : base) {
-            all = all.with(part(layer)).orElse(all);
-        }
-        return all.gap()
-                .map(gap -> "All together: " + gap.closes().words()
-                        + (gap.clo() > 0
-                                ? ", " + fixed(gap.clo(), 2)
-                                        + " clo stay missing: move, warm up in between, stay shorter."
-                                : "."))
-                .orElse("");
+        String both = base.isEmpty() || outer.isEmpty()
+                ? ""
+                : all.gap()
+                        .map(gap -> " All together: " + gap.closes().words() + stillMissing(gap.clo()) + ".")
+                        .orElse("");
+        boolean enough = all.gap().filter(gap -> gap.closes() == Closes.NEUTRAL).isPresent();
+        return both + (enough ? "" : " Move, warm up in between, stay shorter.");
+    }
+
+    private static String stillMissing(double clo) {
+        return clo > 0 ? ", " + fixed(clo, 2) + " clo stay missing" : "";
     }
 
     private static boolean meets(List<AddedLayer> layers) {
-        return layers.get(layers.size() - 1).closes() == Closes.NEUTRAL;
+        return !layers.isEmpty() && layers.get(layers.size() - 1).closes() == Closes.NEUTRAL;
     }
 
     private static OutfitPart part(AddedLayer layer) {

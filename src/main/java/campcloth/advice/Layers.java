@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param spell where most insulation is missing with it
  * @param gapClo what is missing there as worn
  * @param mustAddClo garment insulation I_clu to add so that nothing is missing in any spell; empty where 3 clo are too little
- * @param base garments beneath, each on top of those before
+ * @param base garments beneath it or on legs, feet and hands, each on top of those before
  * @param outer garments over it, each on top of those before
  * @param pair two cloths for a hot day and a cold night; empty where there is no such day or no such cloth
  * @param because in plain words

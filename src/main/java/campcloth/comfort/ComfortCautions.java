@@ -3,10 +3,12 @@ package campcloth.comfort;
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.model.HeatIndex;
 import campcloth.comfort.model.WindChill;
+import campcloth.event.Place;
 import campcloth.event.Spell;
 import campcloth.figure.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Short cautions about heat illness and cold injury that no cloth takes away; they defer to marshals, first aiders and the
@@ -22,16 +24,16 @@ public final class ComfortCautions {
     private static final double WARM_WORK_C = 20;
     private static final double HARD_WORK_MET = 3.5;
     private static final double HOTTEST_INDEX_C = 50;
-    private static final double COLD_C = 10;
     private static final double BITTER_CHILL_C = -10;
     private static final double FREEZING_CHILL_C = -28;
 
     private ComfortCautions() {}
 
     /** The cautions that the weather of these spells calls for, each once; none in mild weather. */
-    public static List<String> of(List<Spell> spells) {
+    public static List<String> of(List<Spell> spells, Optional<Place> place) {
         List<String> cautions = new ArrayList<>();
-        if (spells.stream().anyMatch(ComfortCautions::warm)) {
+        Optional<String> stress = HeatStress.caution(spells, place);
+        if (stress.isPresent() || spells.stream().anyMatch(ComfortCautions::warm)) {
             cautions.add(
                     "Heat: rest in the shade, drink, open or take off layers. Dizziness, headache, sickness or cramps:"
                             + " stop, cool down, tell a marshal or first aider.");
@@ -39,8 +41,8 @@ public final class ComfortCautions {
                     "Confusion, collapse or hot skin in the heat is an emergency: call the emergency number and the first"
                             + " aiders at once, and cool the person until they come.");
         }
-        HeatStress.caution(spells).ifPresent(cautions::add);
-        if (spells.stream().anyMatch(spell -> spell.airC() <= COLD_C)) {
+        stress.ifPresent(cautions::add);
+        if (spells.stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C)) {
             cautions.add(
                     "Cold: stay dry, add layers before you shiver, warm up in between; children and older people cool"
                             + " faster than these figures tell. Hands, feet and face come first.");

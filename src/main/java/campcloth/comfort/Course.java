@@ -20,8 +20,9 @@ public record Course(List<SpellNeeds> needs, List<Moment> moments) {
 
     /** What it leaves out, a sentence each. */
     public static final List<String> LEFT_OUT = List.of(
-            "Sweat that stays in the clothing is followed, and the chill when it dries; the insulation that wet cloth loses and"
-                    + " rain are not.",
+            "Clothes told DAMP or WET insulate less in the cold for as long as that spell lasts and no longer: neither soaking nor"
+                    + " drying out is followed. Sweat that stays in them is, and the chill when it dries, but not the insulation"
+                    + " it takes.",
             "The same clothing is worn through all spells; who takes layers off or on does better than this.",
             "The body model is made for an hour in a room and an average adult: outdoors and for many hours it is an"
                     + " approximation.");

@@ -140,7 +140,10 @@ public final class CourseDrawing {
             double right = LEFT + WIDTH * to / hours;
             String name = (i + 1) + " " + spells.get(i).needs().spell().name();
             int room = (int) ((right - left - 6) / (CHARACTER * SMALL));
-            String words = name.length() <= room ? name : room >= 8 ? shortened(name, room) : (i + 1) + "";
+            String number = (i + 1) + "";
+            String words = name.length() <= room
+                    ? name
+                    : room >= 8 ? shortened(name, room) : room >= number.length() ? number : "";
             svg.append(text((left + right) / 2, y + 12, SMALL, "middle", words));
             svg.append("<path d=\"M" + n(left + 2) + " " + n(y + 18) + "H" + n(right - 2)
                     + "\" stroke=\"#000\" stroke-width=\"1.4\"/>\n");

@@ -119,7 +119,9 @@ final class CoursePanel {
                     + "/>" + text(x + 40, y, KEY_SIZE, "start", line.name));
             x += 40 + line.name.length() * CHARACTER * KEY_SIZE + 18;
         }
-        return svg.append(String.join("", parts)).append('\n').toString();
+        String ground = "<rect x=\"" + n(left) + "\" y=\"" + n(y - 13) + "\" width=\"" + n(x - left)
+                + "\" height=\"17\" fill=\"#fff\"/>";
+        return ground + svg.append(String.join("", parts)).append('\n');
     }
 
     private double x(double minute) {

@@ -14,7 +14,9 @@ import java.util.List;
  * <p>Starts rested and dry. Sleep is not followed, bedding decides: after it the wearer starts again rested and dry. Where
  * the two-node model does not hold but ISO 11079 does, cold is judged by insulation alone; after such a spell with less than the
  * minimal insulation the skin starts at its minimal criterion. Once hardly anything changes the rest of the stretch is taken as
- * the same, so that long spells cost no more than short ones. The clothing stays the same, dry or wet it insulates alike.
+ * the same, so that long spells cost no more than short ones. The clothing stays the same. In a spell told damp or wet it insulates
+ * less, for cold ({@link WetWear}); what is sweated into it takes no insulation away.
+ * That loss is reckoned for the skin of comfort: on a colder one drying takes less, so it errs on the cold side.
  */
 public final class Courses {
 

@@ -5,70 +5,77 @@ import campcloth.comfort.model.Air;
 import campcloth.comfort.model.Sunlight;
 import campcloth.comfort.model.Wbgt;
 import campcloth.event.Activity;
+import campcloth.event.Place;
+import campcloth.event.Sky;
 import campcloth.event.Spell;
-import campcloth.event.Sun;
 import campcloth.figure.Words;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Spells whose {@link Wbgt} passes the reference for their work, judged with the higher metabolic rate of the activity and the
- * wind at body height. FULL sun is presumed as 544 W/m2 on level ground, 78 % of it direct, at 45 degrees (a beam of 600 W/m2
- * and a fifth of that from the sky), under a clear sky; PART as the mean of that and shade (project choice). In shade the
- * surroundings are as warm as the air; a fire is not in it. Sleepers are not judged. Work shared with rest: mean metabolic rate of
- * an hour at the reference. Second layer: {@code acgih-clothing-adjustment}.
+ * wind at body height, hour by hour where the sun moves. The sun on open ground and its share in PART are those of
+ * {@link Overhead}: of place, hour and cloud, or the presumed one. In the sun the sky is that of {@link Overhead} where clouds
+ * or a shelter are told, else a clear one; in shade the surroundings are as warm as the air; a fire is not in it. Sleepers are
+ * not judged. Work shared with rest: mean metabolic rate of an hour at the reference. Second layer:
+ * {@code acgih-clothing-adjustment}.
  */
 final class HeatStress {
 
-    private static final Sunlight FULL_SUN = new Sunlight(544, 0.78, 45);
-    private static final double PART_OF_SUN = 0.5;
     private static final int MINUTES = 60;
     private static final int STEP_MINUTES = 5;
 
     private HeatStress() {}
 
-    /** One caution for all such spells, told for the worst of them; none where every spell keeps to the reference. */
-    static Optional<String> caution(List<Spell> spells) {
-        List<Passed> passed =
-                spells.stream().flatMap(spell -> Passed.of(spell).stream()).toList();
-        double hours = passed.stream().mapToDouble(p -> p.spell.hours()).sum();
+    /** One caution for all such spells, told for the worst hour of them; none where every spell keeps to the reference. */
+    static Optional<String> caution(List<Spell> spells, Optional<Place> place) {
+        List<Passed> passed = spells.stream()
+                .filter(spell -> spell.activity() != Activity.SLEEPING)
+                .flatMap(spell -> passed(spell, place).stream())
+                .toList();
+        double hours = passed.stream().mapToDouble(Passed::hours).sum();
         return passed.stream().max(Comparator.comparingDouble(Passed::excessK)).map(worst -> words(worst, hours));
     }
 
-    /** Estimated WBGT of a spell, empty where it is too cool or too hot to be estimated. */
-    static Optional<Double> wbgtC(Spell spell) {
-        double airC = spell.airC();
-        double speedMs = Surroundings.of(spell).windMs();
-        Optional<Double> shade = reading(new Air(airC, airC, speedMs, spell.humidityPercent()), Sunlight.NONE);
-        double openC = Wbgt.openSurroundingsC(airC, spell.humidityPercent());
-        Optional<Double> sun = reading(new Air(airC, openC, speedMs, spell.humidityPercent()), FULL_SUN);
-        double part = share(spell.sun());
-        return shade.flatMap(without -> sun.map(with -> part * with + (1 - part) * without));
+    private static List<Passed> passed(Spell spell, Optional<Place> place) {
+        int pieces = Overhead.moves(spell, place) ? (int) Math.ceil(spell.hours()) : 1;
+        double hours = spell.hours() / pieces;
+        double met = spell.activity().highMet();
+        double reference = referenceC(met, false);
+        return IntStream.range(0, pieces)
+                .mapToObj(piece -> wbgtC(spell, place, (piece + 0.5) * hours))
+                .flatMap(Optional::stream)
+                .filter(wbgt -> wbgt > reference)
+                .map(wbgt -> new Passed(spell, hours, wbgt, reference, referenceC(met, true)))
+                .toList();
     }
 
-    private static double share(Sun sun) {
-        return switch (sun) {
-            case FULL -> 1;
-            case PART -> PART_OF_SUN;
-            case NONE -> 0;
-        };
+    /** Estimated WBGT so many hours after the spell began; empty where it is too cool or too hot to be estimated. */
+    static Optional<Double> wbgtC(Spell spell, Optional<Place> place, double afterH) {
+        double airC = spell.airC();
+        double humidity = spell.humidityPercent();
+        double speedMs = Surroundings.of(spell).windMs();
+        double share = Overhead.share(spell.sun());
+        Optional<Double> shade = reading(new Air(airC, airC, speedMs, humidity), Sunlight.NONE);
+        Air open = new Air(airC, surroundingsC(spell), speedMs, humidity);
+        Optional<Double> sun = reading(open, Overhead.sunlight(spell, place, afterH));
+        return shade.flatMap(without -> sun.map(with -> share * with + (1 - share) * without));
+    }
+
+    private static double surroundingsC(Spell spell) {
+        Sky sky = spell.skyTold();
+        return sky.cloudPercent().isPresent() || !sky.open()
+                ? Overhead.surroundingsC(spell)
+                : Wbgt.openSurroundingsC(spell.airC(), spell.humidityPercent());
     }
 
     private static Optional<Double> reading(Air air, Sunlight sun) {
         return Wbgt.temperatureC(air, sun).inRange().map(Value::value);
     }
 
-    private record Passed(Spell spell, double wbgtC, double referenceC, double acclimatisedC) {
-
-        static Optional<Passed> of(Spell spell) {
-            double met = spell.activity().highMet();
-            return HeatStress.wbgtC(spell)
-                    .filter(wbgt -> spell.activity() != Activity.SLEEPING)
-                    .map(wbgt -> new Passed(
-                            spell, wbgt, HeatStress.referenceC(met, false), HeatStress.referenceC(met, true)))
-                    .filter(p -> p.excessK() > 0);
-        }
+    private record Passed(Spell spell, double hours, double wbgtC, double referenceC, double acclimatisedC) {
 
         double excessK() {
             return wbgtC - referenceC;
@@ -83,7 +90,8 @@ final class HeatStress {
         String others = worst.wbgtC > worst.acclimatisedC
                 ? " and above " + Words.fixed(worst.acclimatisedC, 1) + " for people who are"
                 : ", below " + Words.fixed(worst.acclimatisedC, 1) + " for people who are";
-        return "Heat stress for " + Words.number(hours) + " h, worst in \"" + worst.spell.name() + "\": wet bulb globe"
+        return "Heat stress for " + Words.number(Math.round(hours * 10) / 10.0) + " h, worst in \"" + worst.spell.name()
+                + "\": wet bulb globe"
                 + " temperature about " + Words.fixed(worst.wbgtC, 1) + " degrees, above "
                 + Words.fixed(worst.referenceC, 1) + " for that work and people not used to heat" + others + ". "
                 + work(worst)

@@ -4,11 +4,11 @@ import campcloth.comfort.model.Daylight;
 import campcloth.comfort.model.OpenSky;
 import campcloth.comfort.model.RadiantField;
 import campcloth.comfort.model.SunHeight;
+import campcloth.comfort.model.Sunlight;
 import campcloth.event.Place;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +19,8 @@ import java.util.Optional;
  * <p>Sun: where latitude and hour are told, its height and strength follow ({@link SunHeight}, {@link Daylight}; a clear sky
  * where nobody told the clouds), on a body that turns about, over grass of reflectance 0.2, on clothing of middle colour
  * (absorptance 0.7); PART is half of it: shade, not cloud. Where they are not, FULL is presumed as a beam of 600 W/m2 at 45
- * degrees on a body half of which is shaded by itself, a hat and trees, PART as half of that (project choice, about 21 and 11
- * K).
+ * degrees, and a fifth of it from the sky, on a body half of which is shaded by itself, a hat and trees, PART as half of that
+ * (project choice, about 21 and 11 K).
  *
  * <p>Sky: as warm as the air where nobody told the clouds, or under trees or a tent; else {@link OpenSky}.
  */
@@ -42,33 +42,54 @@ final class Overhead {
 
     /** Mean of the sun between two hours after the spell began. */
     static double sunWm2(Spell spell, Optional<Place> place, double fromH, double toH, boolean seated) {
-        double share = switch (spell.sun()) {
-            case FULL -> 1;
-            case PART -> PART_OF_SUN;
-            case NONE -> 0;
-        };
-        Optional<LocalTime> start = spell.skyTold().startsAt();
-        if (share == 0 || place.isEmpty() || start.isEmpty()) {
+        double share = share(spell.sun());
+        if (!moves(spell, place)) {
             return share * RadiantField.sunFluxWm2(PRESUMED, seated);
         }
-        double cloud = spell.skyTold().cloudPercent().orElse(0.0) / 100;
-        double begin = start.get().toSecondOfDay() / 3600.0;
         int samples = (int) Math.max(1, Math.ceil((toH - fromH) * SAMPLES_AN_HOUR));
         double sum = 0;
         for (int i = 0; i < samples; i++) {
-            sum += fluxAt(place.get(), begin + fromH + (i + 0.5) * (toH - fromH) / samples, cloud, seated);
+            sum += fluxAt(spell, place, fromH + (i + 0.5) * (toH - fromH) / samples, seated);
         }
         return share * sum / samples;
     }
 
-    private static double fluxAt(Place place, double hour, double cloudShare, boolean seated) {
-        double height = SunHeight.degrees(place.latitudeDeg(), place.dayOfYear(), hour % HOURS_A_DAY);
+    private static double fluxAt(Spell spell, Optional<Place> place, double afterH, boolean seated) {
+        double height = heightDegrees(spell, place, afterH);
         if (height <= 0) {
             return 0;
         }
-        Daylight light = Daylight.under(cloudShare, height);
+        Daylight light = light(spell, height);
         return RadiantField.sunFluxTurningWm2(
                 new RadiantField.Sun(light.directWm2(), light.diffuseWm2(), height, 1, 1, 1, 0.2, 0.7), seated);
+    }
+
+    /** How much of the time the sun meets the wearer. */
+    static double share(Sun sun) {
+        return switch (sun) {
+            case FULL -> 1;
+            case PART -> PART_OF_SUN;
+            case NONE -> 0;
+        };
+    }
+
+    /** The sun on open ground so many hours after the spell began; the presumed one where place or hour is not told. */
+    static Sunlight sunlight(Spell spell, Optional<Place> place, double afterH) {
+        if (!moves(spell, place)) {
+            return Sunlight.of(new Daylight(PRESUMED.directWm2(), PRESUMED.diffuseWm2()), PRESUMED.altitudeDegrees());
+        }
+        double height = heightDegrees(spell, place, afterH);
+        return Sunlight.of(light(spell, height), height);
+    }
+
+    private static Daylight light(Spell spell, double height) {
+        return Daylight.under(spell.skyTold().cloudPercent().orElse(0.0) / 100, height);
+    }
+
+    private static double heightDegrees(Spell spell, Optional<Place> place, double afterH) {
+        Place at = place.orElseThrow();
+        double begin = spell.skyTold().startsAt().orElseThrow().toSecondOfDay() / 3600.0;
+        return SunHeight.degrees(at.latitudeDeg(), at.dayOfYear(), (begin + afterH) % HOURS_A_DAY);
     }
 
     /** Mean temperature of sky and ground without sun and fire, degrees Celsius. */
@@ -83,11 +104,13 @@ final class Overhead {
     /** What is presumed of sun and sky because nobody said otherwise. */
     static List<String> presumed(List<Spell> spells, Optional<Place> place) {
         List<String> presumed = new ArrayList<>();
-        boolean sun = spells.stream().anyMatch(s -> s.sun() != Sun.NONE);
         if (spells.stream().anyMatch(s -> s.sun() != Sun.NONE && !moves(s, place))) {
             presumed.add("Sun of middling strength and height was presumed where latitude or hour is not told.");
-        } else if (sun) {
-            presumed.add("The sun stands as on the middle day of the season, in solar time.");
+        }
+        if (spells.stream().anyMatch(s -> moves(s, place))) {
+            presumed.add(
+                    "The sun stands as on the first day of the event, or on the middle day of its season where no dates are told,"
+                            + " in solar time.");
         }
         boolean clearSun = spells.stream()
                 .anyMatch(s -> moves(s, place) && s.skyTold().cloudPercent().isEmpty());

@@ -67,11 +67,11 @@ final class ToldGarments {
             return "said not to be worn";
         }
         if (part.insulationClo().isPresent()) {
-            return "insulation told";
+            return "with that insulation";
         }
         return part.cloth().isPresent()
                 ? "its cloth over the body it covers, by the regression on cover and thickness"
-                : "only that it is worn was told: insulation of the list";
+                : "only that it is worn; insulation of the list";
     }
 
     /** What the list has for a kind, in cold or in mild weather; underwear, hose and footwear differ. */

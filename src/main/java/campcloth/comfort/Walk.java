@@ -32,7 +32,7 @@ final class Walk {
 
     static Walk of(Stretch stretch, Ensemble clothing, Before before) {
         Surroundings around = stretch.needs().surroundings();
-        Worn cold = clothing.worn(SpellNeeds.motion(around, around.lowMet()));
+        Worn cold = WetWear.usual(stretch.needs(), clothing.worn(SpellNeeds.motion(around, around.lowMet())));
         Worn warm = clothing.worn(SpellNeeds.motion(around, around.highMet()));
         Dressed dressed = dressed(stretch, cold, warm);
         if (dressed.notComputed().isPresent()) {

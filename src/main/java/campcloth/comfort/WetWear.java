@@ -31,12 +31,24 @@ record WetWear(ThreeWorn worn, Optional<WetLoss> loss) {
     }
 
     static WetWear of(SpellNeeds needs, ThreeWorn dry) {
+        return wetting(needs)
+                .map(wetness -> wet(needs, dry, Wettings.of(wetness)))
+                .orElseGet(() -> new WetWear(dry, Optional.empty()));
+    }
+
+    /** The best value alone. */
+    static Worn usual(SpellNeeds needs, Worn dry) {
+        return wetting(needs)
+                .map(wetness -> as(dry, wet(needs, dry, Wettings.of(wetness).usual)))
+                .orElse(dry);
+    }
+
+    /** How wet it is; empty where it is dry, and in more wind than the corrections for wind know. */
+    private static Optional<Wetness> wetting(SpellNeeds needs) {
         return needs.spell()
                 .wetting()
                 .filter(wetness ->
-                        Motion.outside(needs.surroundings().relativeMs()).isEmpty())
-                .map(wetness -> wet(needs, dry, Wettings.of(wetness)))
-                .orElseGet(() -> new WetWear(dry, Optional.empty()));
+                        Motion.outside(needs.surroundings().relativeMs()).isEmpty());
     }
 
     private static WetWear wet(SpellNeeds needs, ThreeWorn dry, Wettings wettings) {

@@ -1,7 +1,5 @@
 package campcloth.rest;
 
-import static campcloth.figure.Words.fixed;
-
 import campcloth.advice.Assessment;
 import campcloth.advice.Judged;
 import campcloth.advice.Quantity;
@@ -11,9 +9,6 @@ import campcloth.advice.Warning;
 import campcloth.comfort.Course;
 import campcloth.comfort.Reading;
 import campcloth.comfort.SpellNeeds;
-import campcloth.comfort.Wardrobe;
-import campcloth.comfort.WornGarment;
-import campcloth.comfort.WornGarment.Standing;
 import campcloth.event.Provenance;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.figure.Basis;
@@ -242,26 +237,5 @@ record AdviceAnswer(
                 eventVersion.orElse(null),
                 outfit,
                 ranking.layers().map(LayersBody::of).orElse(null));
-    }
-
-    /** What is worn besides, as a sentence; what was said not to be worn is not in it. */
-    static String wornBesides(Wardrobe wardrobe) {
-        return "Worn besides the garment: "
-                + String.join(
-                        ", ",
-                        wardrobe.garments().stream()
-                                .filter(garment -> garment.clo().value() > 0)
-                                .map(AdviceAnswer::told)
-                                .toList())
-                + ".";
-    }
-
-    private static String told(WornGarment garment) {
-        return garment.name()
-                + " ("
-                + fixed(garment.clo().value(), 2)
-                + " clo"
-                + (garment.standing() == Standing.TOLD ? ", told: " + garment.because() : "")
-                + ")";
     }
 }

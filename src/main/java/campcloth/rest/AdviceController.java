@@ -49,7 +49,7 @@ class AdviceController {
                 .map(Judged::candidate)
                 .toList();
         List<String> presumed = new ArrayList<>(asked.presumed());
-        presumed.add(AdviceAnswer.wornBesides(ranking.wardrobe()));
+        presumed.add(WornBesides.told(ranking.wardrobe()));
         return AdviceAnswer.of(
                 ranking,
                 presumed,

@@ -54,13 +54,13 @@ class CourseController {
         Followed followed = followed(request);
         Question question = followed.asked.question();
         List<String> presumed = new ArrayList<>(followed.asked.presumed());
-        presumed.add(AdviceAnswer.wornBesides(adviser.rank(question).wardrobe()));
+        presumed.add(WornBesides.told(adviser.rank(question).wardrobe()));
         presumed.addAll(Course.LEFT_OUT);
         return CourseAnswer.of(
                 followed.cloth.name(),
                 followed.course,
                 presumed,
-                ComfortCautions.of(question.event().spells()));
+                ComfortCautions.of(question.event().spells(), question.event().place()));
     }
 
     @PostMapping("/api/advice/course.svg")

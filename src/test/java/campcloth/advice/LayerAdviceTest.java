@@ -21,6 +21,7 @@ import campcloth.event.FireRole;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
 import campcloth.event.Wetness;
+import campcloth.figure.Words;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireJudgement.Gate;
 import campcloth.fire.FireRules;
@@ -88,6 +89,21 @@ class LayerAdviceTest {
                 layers(event, Outfit.UNTOLD, LINEN).orElseThrow().mustAddClo().orElseThrow();
         assertThat(missingClo(event, undertunic(must), LINEN)).isLessThanOrEqualTo(0);
         assertThat(missingClo(event, undertunic(must - 0.02), LINEN)).isPositive();
+    }
+
+    @Test
+    void theReasonTellsHowMuchMustBeAddedOrWhatElseToDo() {
+        Layers evening = layers(Camp.event(List.of(), COOL_EVENING), Outfit.UNTOLD, LINEN)
+                .orElseThrow();
+        assertThat(evening.because())
+                .contains("Garments of " + Words.fixed(evening.mustAddClo().orElseThrow(), 2) + " clo more");
+        Spell vigil = new Spell("vigil", 6, -25, 80, 6, Sun.NONE, Activity.STANDING, Optional.empty());
+        Layers bitter =
+                layers(Camp.event(List.of(), vigil), Outfit.UNTOLD, LINEN).orElseThrow();
+        assertThat(bitter.mustAddClo()).isEmpty();
+        assertThat(bitter.because())
+                .contains("Even garments of 3 clo more would be too little.")
+                .endsWith(" Move, warm up in between, stay shorter.");
     }
 
     @Test

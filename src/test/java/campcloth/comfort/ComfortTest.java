@@ -156,12 +156,12 @@ class ComfortTest {
 
     @Test
     void cautionsFollowTheWeather() {
-        assertThat(ComfortCautions.of(List.of(Samples.spell(18, 60, 2, Sun.PART, Activity.STANDING))))
+        assertThat(cautions(Samples.spell(18, 60, 2, Sun.PART, Activity.STANDING)))
                 .isEmpty();
-        assertThat(ComfortCautions.of(List.of(SUMMER_NOON, Samples.spell(30, 60, 1, Sun.FULL, Activity.SEATED))))
+        assertThat(cautions(SUMMER_NOON, Samples.spell(30, 60, 1, Sun.FULL, Activity.SEATED)))
                 .anyMatch(c -> c.startsWith("Heat"));
-        assertThat(ComfortCautions.of(List.of(WINDY_WATCH))).anyMatch(c -> c.startsWith("Cold"));
-        assertThat(ComfortCautions.of(List.of(Samples.spell(-25, 60, 10, Sun.NONE, Activity.STANDING))))
+        assertThat(cautions(WINDY_WATCH)).anyMatch(c -> c.startsWith("Cold"));
+        assertThat(cautions(Samples.spell(-25, 60, 10, Sun.NONE, Activity.STANDING)))
                 .anyMatch(c -> c.contains("can freeze"));
     }
 
@@ -171,5 +171,9 @@ class ComfortTest {
 
     private static double value(Reading reading) {
         return reading.inRange().orElseThrow().value();
+    }
+
+    private static List<String> cautions(Spell... spells) {
+        return ComfortCautions.of(List.of(spells), Optional.empty());
     }
 }

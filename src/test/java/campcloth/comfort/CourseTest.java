@@ -13,6 +13,7 @@ import campcloth.event.Shelter;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.event.Wetness;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,24 @@ class CourseTest {
         }
         assertThat(coldest).isLessThan(-0.1);
         assertThat(felt(after, 240).waterGM2()).isLessThan(soaked / 2);
+    }
+
+    @Test
+    void wetClothesAreColderAllThroughTheCourse() {
+        Course dry = course(WATCH);
+        Course damp = course(WATCH.withWet(Wetness.DAMP));
+        Course wet = course(WATCH.withWet(Wetness.WET));
+        for (int minute = 1; minute <= 120; minute++) {
+            assertThat(felt(damp, minute).skinC()).isLessThan(felt(dry, minute).skinC());
+            assertThat(felt(wet, minute).skinC()).isLessThan(felt(damp, minute).skinC());
+        }
+        SpellComfort hour = Comfort.in(List.of(WATCH.withWet(Wetness.WET)))
+                .of(WOOL, Samples.OUTER_TUNIC)
+                .get(0);
+        assertThat(value(wet.moments().get(0).dressed().givenClo()))
+                .isEqualTo(value(hour.warmth().resultantClo()));
+        assertThat(course(WATCH.withWet(Wetness.DRY)).moments().get(99).felt())
+                .isEqualTo(dry.moments().get(99).felt());
     }
 
     @Test
@@ -130,6 +149,20 @@ class CourseTest {
                 .isLessThan(Surroundings.of(told, summer).radiantC() - 5);
         Spell midnight = under(day, new Sky(Optional.of(LocalTime.of(21, 0)), Optional.of(100.0), Optional.empty()));
         assertThat(Surroundings.between(midnight, summer, 0, 4).radiantC()).isLessThanOrEqualTo(20);
+    }
+
+    @Test
+    void whatIsPresumedOfTheSunIsToldOfEachSpellThatItIsPresumedFor() {
+        Optional<Place> place = Optional.of(new Place(50, 172));
+        Spell untold = new Spell("market", 2, 20, 50, 1.5, Sun.PART, Activity.STANDING, Optional.empty());
+        Spell told = untold.withSky(new Sky(Optional.of(LocalTime.NOON), Optional.of(20.0), Optional.empty()));
+        assertThat(Surroundings.presumed(List.of(told), place))
+                .singleElement()
+                .asString()
+                .startsWith("The sun stands as on");
+        assertThat(Surroundings.presumed(List.of(untold, told), place))
+                .anyMatch(s -> s.startsWith("The sun stands as on"))
+                .anyMatch(s -> s.startsWith("Sun of middling strength"));
     }
 
     @Test

@@ -11,7 +11,10 @@ package campcloth.comfort.model;
 record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked) {
 
     /** Heat that evaporating sweat takes, W h/g. */
-    private static final double WH_PER_GRAM = 0.68;
+    static final double WH_PER_GRAM = 0.68;
+
+    /** Share of E_max that passes through dry skin. */
+    private static final double DIFFUSION = 0.06;
 
     /**
      * As Gagge, Fobelets and Berglund 1986 share it out.
@@ -25,13 +28,28 @@ record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked
             return new Evaporation(0, 0, wettest, wettest);
         }
         double sweat = WH_PER_GRAM * sweatCallGM2H;
-        double asked = 0.06 + 0.94 * sweat / mostWm2;
+        double asked = DIFFUSION + (1 - DIFFUSION) * sweat / mostWm2;
         if (asked <= wettest) {
             return new Evaporation(asked * mostWm2, sweatCallGM2H, asked, asked);
         }
-        double sweatingShare = wettest / 0.94;
-        double evaporating = sweatingShare * mostWm2;
-        double diffusion = 0.06 * (1 - sweatingShare) * mostWm2;
-        return new Evaporation(evaporating + diffusion, evaporating / WH_PER_GRAM, wettest, asked);
+        return new Evaporation(
+                dripping(wettest) * mostWm2, sweatingShare(wettest) * mostWm2 / WH_PER_GRAM, wettest, asked);
+    }
+
+    /** Sweat that the warmth of body and skin calls for. */
+    static double sweatCallGM2H(double skinShare, double skinC, double coreC) {
+        double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - TwoNode.NEUTRAL_BODY_C);
+        double warmSkin = Math.max(0, skinC - TwoNode.NEUTRAL_SKIN_C);
+        return 170 * warmBody * Math.exp(warmSkin / 10.7);
+    }
+
+    /** Share of E_max that evaporates where sweat drips off. */
+    static double dripping(double wettest) {
+        double sweating = sweatingShare(wettest);
+        return sweating + DIFFUSION * (1 - sweating);
+    }
+
+    private static double sweatingShare(double wettest) {
+        return wettest / (1 - DIFFUSION);
     }
 }

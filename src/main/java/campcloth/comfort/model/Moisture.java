@@ -18,8 +18,6 @@ public final class Moisture {
     public static final double MOST_GM2 = 300;
 
     private static final double ALL_WET_GM2 = 100;
-    private static final double WH_PER_G = 0.68;
-    private static final double DRY_WETTEDNESS = 0.06;
 
     private Moisture() {}
 
@@ -37,20 +35,17 @@ public final class Moisture {
      */
     public static double dryingWm2(Body body, double wettest, double waterGM2) {
         double more = Math.min(wettest, waterGM2 / ALL_WET_GM2) - body.wettedness();
-        return more <= 0 ? 0 : Math.min(more * mostWm2(body, wettest), 60 * waterGM2 * WH_PER_G);
+        return more <= 0 ? 0 : Math.min(more * mostWm2(body, wettest), 60 * waterGM2 * Evaporation.WH_PER_GRAM);
     }
 
     /** What that takes out of the clothing in a minute, g/m2. */
     public static double driedGM2(double dryingWm2) {
-        return dryingWm2 / WH_PER_G / 60;
+        return dryingWm2 / Evaporation.WH_PER_GRAM / 60;
     }
 
     /** E_max, from the evaporation and the wettedness that the model gave. */
     private static double mostWm2(Body body, double wettest) {
-        if (body.wettednessAsked() <= wettest) {
-            return body.evaporationWm2() / body.wettedness();
-        }
-        double share = wettest / (1 - DRY_WETTEDNESS);
-        return body.evaporationWm2() / (share + DRY_WETTEDNESS * (1 - share));
+        return body.evaporationWm2()
+                / (body.wettednessAsked() <= wettest ? body.wettedness() : Evaporation.dripping(wettest));
     }
 }

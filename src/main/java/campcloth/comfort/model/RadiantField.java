@@ -8,7 +8,7 @@ package campcloth.comfort.model;
  * I_diff) rho and I_diff = 0.2 I_dir where only the beam is known; the field ERF = E alpha / 0.95.
  *
  * <p>Fire: point source, q = 0.3 Q / (4 pi r^2) (radiated share 0.3, NUREG-1805), on a body that faces it: f_p 0.29 seated,
- * 0.35 standing. Good beyond about two diameters of the flame, without wind. One temperature hides that the front is hot and
+ * 0.35 standing. Without wind; nearer than about 2.5 widths of the fire (from memory) it is no measure. One temperature hides that the front is hot and
  * the back cold.
  */
 public final class RadiantField {

@@ -24,6 +24,13 @@ public record Sunlight(double globalWm2, double directShare, double altitudeDegr
         ALTITUDE.check(altitudeDegrees);
     }
 
+    /** Of a beam and the light of the sky. */
+    public static Sunlight of(Daylight light, double altitudeDegrees) {
+        double direct = light.directWm2() * Math.sin(Math.toRadians(altitudeDegrees));
+        double global = direct + light.diffuseWm2();
+        return global > 0 ? new Sunlight(global, direct / global, altitudeDegrees) : NONE;
+    }
+
     boolean shines() {
         return globalWm2 > 0 && altitudeDegrees > LOWEST_DEGREES;
     }

@@ -172,7 +172,7 @@ public final class TwoNode {
         double warmCore = Math.max(0, coreC - NEUTRAL_CORE_C);
         double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
         bloodFlow = Math.max(0.5, Math.min(mostBloodFlow, bloodFlow));
-        double sweatCall = sweatCallGM2H(body.skinShare(), skinC, coreC);
+        double sweatCall = Math.min(mostSweat, Evaporation.sweatCallGM2H(body.skinShare(), skinC, coreC));
         Evaporation evaporation = evaporation(sweatCall, skinC);
         return new Body(
                 skinC,
@@ -215,7 +215,8 @@ public final class TwoNode {
         double before;
         do {
             before = surface;
-            radiative = 4 * 0.95 * 5.67e-8 * cube((surface + air.radiantC()) / 2 + 273.15) * radiatingShare;
+            double meanK = (surface + air.radiantC()) / 2 + 273.15;
+            radiative = 4 * 0.95 * 5.67e-8 * meanK * meanK * meanK * radiatingShare;
             double total = radiative + convectiveWm2K;
             airLayer = 1 / (areaFactor * total);
             operative = (radiative * air.radiantC() + convectiveWm2K * air.airC()) / total;
@@ -232,13 +233,6 @@ public final class TwoNode {
                         + convectiveWm2K * (body.clothingC() - air.airC()));
     }
 
-    /** Sweat that the warmth of body and skin calls for. */
-    private double sweatCallGM2H(double skinShare, double skinC, double coreC) {
-        double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - NEUTRAL_BODY_C);
-        double warmSkin = Math.max(0, skinC - NEUTRAL_SKIN_C);
-        return Math.min(mostSweat, 170 * warmBody * Math.exp(warmSkin / 10.7));
-    }
-
     /** Through clothing and air layer. */
     private Evaporation evaporation(double sweatCallGM2H, double skinC) {
         double airLayer = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K);
@@ -249,9 +243,5 @@ public final class TwoNode {
     /** SET, the temperature of a still room in which a person in the standard clothing would lose as much: degrees Celsius. */
     public double standardEffectiveC(Body body) {
         return StandardEnvironment.temperatureC(met, body);
-    }
-
-    private static double cube(double x) {
-        return x * x * x;
     }
 }
