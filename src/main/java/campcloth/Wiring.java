@@ -6,7 +6,7 @@ import campcloth.fibre.LabelReader;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
-import campcloth.fire.WhatIf;
+import campcloth.fire.OutfitAdvice;
 import campcloth.plan.CuttingPlanner;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -34,8 +34,8 @@ class Wiring {
     }
 
     @Bean
-    WhatIf whatIf(FireAdvice fireAdvice, Fibres fibres) {
-        return new WhatIf(fireAdvice::judge, fibres);
+    OutfitAdvice outfitAdvice(FireAdvice fireAdvice) {
+        return new OutfitAdvice(fireAdvice);
     }
 
     @Bean

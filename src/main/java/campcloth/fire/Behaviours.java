@@ -18,7 +18,9 @@ import java.util.List;
 final class Behaviours {
 
     /** A share under this is not what a cloth behaves like: project choice. */
-    private static final double LEAST_PERCENT = 10;
+    static final double LEAST_PERCENT = 10;
+
+    private static final double ROUNDING_PERCENT = 1e-9;
 
     private Behaviours() {}
 
@@ -44,9 +46,7 @@ final class Behaviours {
     }
 
     private static void ofBlends(WornCloth cloth, List<Behaviour> said) {
-        boolean plant = cloth.blend().percentOf(FibreFamily.CELLULOSIC) >= LEAST_PERCENT;
-        boolean melting = cloth.blend().percentOf(FibreFamily.MELTABLE) >= LEAST_PERCENT;
-        if (plant && melting && cloth.weightGsm() < Spread.LIGHT_GSM) {
+        if (isLightAndHoldsMelt(cloth)) {
             said.add(
                     new Behaviour(
                             2.25,
@@ -89,6 +89,22 @@ final class Behaviours {
                     "Chlorofibre shrinks from about 65 to 100 degrees Celsius and gives off acid gas in a flame (from"
                             + " memory)."));
         }
+    }
+
+    /** Whether it is one of those light blends of plant fibre and fibre that melts. */
+    static boolean isLightAndHoldsMelt(WornCloth cloth) {
+        return cloth.weightGsm() < Spread.LIGHT_GSM
+                && cloth.blend().percentOf(FibreFamily.CELLULOSIC) >= LEAST_PERCENT
+                && cloth.blend().percentOf(FibreFamily.MELTABLE) >= LEAST_PERCENT;
+    }
+
+    /** Whether all that melts in it only shrinks, softens and goes out: modacrylic and chlorofibre. */
+    static boolean goesOutByItself(WornCloth cloth) {
+        double melting = cloth.blend().meltablePercent();
+        return melting > 0
+                && !cloth.hasFilm()
+                && cloth.blend().percentOf("modacrylic") + cloth.blend().percentOf("chlorofibre")
+                        >= melting - ROUNDING_PERCENT;
     }
 
     private static boolean has(WornCloth cloth, String fibre) {

@@ -6,6 +6,7 @@ import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
+import campcloth.fibre.FibreFamily;
 import campcloth.fibre.Fibres;
 import campcloth.fire.model.PointSource;
 import java.util.ArrayList;
@@ -25,6 +26,9 @@ final class Dials {
 
     /** Heavier cloth is hardly sold for clothing, g/m2. */
     private static final int MOST_GSM = 900;
+
+    /** Cloth more than so many times as heavy is another cloth altogether: no veil is made heavy. */
+    private static final int MOST_TIMES = 3;
 
     private static final int STEPS_A_METRE = 10;
     private static final int STEP_GSM = 10;
@@ -82,13 +86,17 @@ final class Dials {
         }
         int least = now.fires().stream().mapToInt(f -> stepsUp(leastM(f))).max().orElse(0);
         return IntStream.rangeClosed(least, MOST_M * STEPS_A_METRE)
-                .mapToObj(step -> (Change) new Change.KeepDistance(step / (double) STEPS_A_METRE))
+                .mapToObj(step -> (Change) new OtherPlace.KeepDistance(step / (double) STEPS_A_METRE))
                 .toList();
     }
 
     private static double leastM(OpenFire fire) {
         return Math.max(
                 Exposure.RING_M, PointSource.nearFieldM(Exposure.of(fire).fireKwOrPresumed()));
+    }
+
+    private static double standBackM(OpenFire fire, FireCase now) {
+        return StandBack.of(now.cloth(), Exposure.of(fire).fireKwOrPresumed()).metres();
     }
 
     private static int stepsUp(double metres) {
@@ -101,20 +109,21 @@ final class Dials {
                 .toList();
     }
 
-    /** One distance for all the fires whose place changes; none of them is approached. */
+    /** One distance for all the fires whose place changes: none of them is approached, nor nearer than the cloth has to keep. */
     private static Optional<Change> place(FireRole role, FireCase now) {
         double usual = role == FireRole.SEATED ? NEAREST_SEAT_M : NEAREST_PASSING_M;
         return now.fires().stream()
                 .filter(fire -> fire.role().compareTo(role) > 0)
-                .map(fire ->
-                        Math.max(Math.max(usual, leastM(fire)), fire.distanceM().orElse(0.0)))
+                .map(fire -> Math.max(
+                        Math.max(usual, standBackM(fire, now)), fire.distanceM().orElse(0.0)))
                 .max(Double::compare)
-                .map(metres -> new Change.StayOutOfReach(role, stepsUp(metres) / (double) STEPS_A_METRE));
+                .map(metres -> new OtherPlace.StayOutOfReach(role, stepsUp(metres) / (double) STEPS_A_METRE));
     }
 
     private static List<Change> weights(WornCloth cloth) {
         int first = (int) Math.floor(cloth.weight().lowGsm() / STEP_GSM + ROUNDING) + 1;
-        return IntStream.rangeClosed(first, MOST_GSM / STEP_GSM)
+        int most = (int) Math.min(MOST_GSM, MOST_TIMES * cloth.weight().givenGsm()) / STEP_GSM;
+        return IntStream.rangeClosed(first, most)
                 .mapToObj(step -> (Change) new Change.Heavier(step * STEP_GSM))
                 .toList();
     }
@@ -139,13 +148,15 @@ final class Dials {
         return group.size() > 1 ? Optional.of(group) : Optional.empty();
     }
 
+    /** Of a fibre that nobody named no smaller share can be had: only none of it. */
     private static List<Change> shares(Blend blend, List<Fibre> group, Fibre other) {
         double now = blend.shares().stream()
                 .filter(share -> group.contains(share.fibre()))
                 .mapToDouble(Blend.Share::percent)
                 .sum();
         int most = (int) Math.ceil(now - ROUNDING) - 1;
-        return IntStream.rangeClosed(0, most)
+        boolean unnamed = group.stream().anyMatch(fibre -> fibre.family() == FibreFamily.UNNAMED);
+        return IntStream.rangeClosed(unnamed ? most : 0, most)
                 .mapToObj(step -> (Change) new OtherBlend(group, most - step, List.of(other)))
                 .toList();
     }

@@ -59,6 +59,11 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return new Exposure(FireRole.NONE, Optional.empty(), Optional.empty());
     }
 
+    /** The same role at the same fire, so far from its centre. */
+    Exposure at(double metres) {
+        return new Exposure(role, Optional.of(metres), fireKw, kind);
+    }
+
     /** Heat release as given, or that of its kind, or the one presumed, kW. */
     public double fireKwOrPresumed() {
         return fireKw.or(() -> kind.map(FireKind::usualKw)).orElse(PRESUMED_KW);

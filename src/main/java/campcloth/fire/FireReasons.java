@@ -118,16 +118,21 @@ final class FireReasons {
                 : "None of its fibres burns readily" + FibreWords.charring(cloth.blend()) + ".";
     }
 
-    /** Whether it is known to burn, or presumed to because it is not named. */
+    /** Whether it is known to burn, or counted so because it is not named or melts. */
     static String burnsOrMay(WornCloth cloth) {
+        if (Behaviours.goesOutByItself(cloth)) {
+            return "is counted as what burns";
+        }
         return cloth.blend().percentOf(FibreFamily.UNNAMED) > 0 ? "burns, or may burn," : "burns";
     }
 
     static String melts(WornCloth cloth) {
         boolean unnamed = cloth.blend().percentOf(FibreFamily.UNNAMED) > 0;
         return Words.number(cloth.blend().meltablePercent()) + " % of its fibre " + (unnamed ? "may melt" : "melts")
-                + " (" + FibreWords.named(cloth.blend(), FibreFamily::countsAsMeltable)
-                + "): melted fibre sticks to skin and burns on.";
+                + " (" + FibreWords.named(cloth.blend(), FibreFamily::countsAsMeltable) + "): "
+                + (Behaviours.goesOutByItself(cloth)
+                        ? "softened fibre sticks to skin."
+                        : "melted fibre sticks to skin and burns on.");
     }
 
     /** Why what melts does not simply drip away. */

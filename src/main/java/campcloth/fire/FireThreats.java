@@ -85,7 +85,8 @@ final class FireThreats {
     private static String inFlame(WornCloth cloth) {
         String melting = melting(cloth);
         if (!melting.isEmpty()) {
-            return "In a flame its " + melting + " melts, sticks to skin and burns on.";
+            return "In a flame its " + melting + (unnamed(cloth) ? " may melt" : " melts")
+                    + (Behaviours.goesOutByItself(cloth) ? " and sticks to skin." : ", sticks to skin and burns on.");
         }
         String plant = FibreWords.named(cloth.blend(), family -> family == FibreFamily.CELLULOSIC);
         if (!plant.isEmpty()) {
@@ -128,7 +129,8 @@ final class FireThreats {
         List<String> parts = new ArrayList<>();
         String melting = melting(cloth);
         if (!melting.isEmpty()) {
-            parts.add("A spark melts a hole through its " + melting + " at once.");
+            parts.add("A spark " + (unnamed(cloth) ? "may melt" : "melts") + " a hole through its " + melting
+                    + " at once.");
         }
         String plant = named(cloth, family -> family == FibreFamily.CELLULOSIC);
         if (!plant.isEmpty()) {
@@ -154,6 +156,10 @@ final class FireThreats {
     private static String melting(WornCloth cloth) {
         String fibres = named(cloth, FibreFamily::countsAsMeltable);
         return fibres.isEmpty() && cloth.hasFilm() ? "film or wax" : fibres;
+    }
+
+    private static boolean unnamed(WornCloth cloth) {
+        return cloth.blend().percentOf(FibreFamily.UNNAMED) > 0;
     }
 
     private static String named(WornCloth cloth, Predicate<FibreFamily> family) {

@@ -20,6 +20,8 @@ public record FireWarning(Code code, Severity severity, String text) {
         SCAFFOLD,
         /** The seams or the trim melt. */
         THREAD,
+        /** Something worn or sewn in is graded worse than the cloth. */
+        OUTFIT,
         HEAT,
         LABEL,
         ASSUMED,

@@ -25,6 +25,8 @@ public final class FireWarnings {
             " Modacrylic is counted as melting; a maker's current declaration of flame resistance may change what the fire"
                     + " marshal says: ask.";
 
+    private static final double ROUNDING = 1e-9;
+
     private static final String SLOWER = " Heavier, plain, close-fitting cloth rich in wool burns more slowly.";
 
     private FireWarnings() {}
@@ -66,8 +68,10 @@ public final class FireWarnings {
                     cloth.layer() == Layer.SKIN ? Code.MELT_ON_SKIN : Code.LAYER,
                     severity,
                     where
-                            + " Cloth that melts can melt there under a wool coat too. Choose a cloth that does not melt for"
-                            + " the layer on the skin."));
+                            + " Cloth that melts can melt there under a wool coat too. Choose a cloth that does not melt for "
+                            + (cloth.layer() == Layer.SKIN
+                                    ? "the layer on the skin."
+                                    : "every layer under the outer one.")));
         }
     }
 
@@ -78,22 +82,28 @@ public final class FireWarnings {
         String held = hazard.meltablePercent() >= Spread.SCAFFOLD_PERCENT ? " " + FireReasons.held(cloth) : "";
         String advice = switch (hazard.meltWarning()) {
             case STOP -> " Do not wear it where it can touch flame.";
-            case WARN -> careful(exposure, hazard);
+            case WARN -> careful(cloth, exposure, hazard);
             case NOTE, NONE -> " Sparks burn holes in it. Do not go nearer in it.";
         };
         String declared = cloth.blend().percentOf(MODACRYLIC) > 0 ? DECLARED : "";
         return what + held + " " + FireReasons.place(exposure) + advice + declared;
     }
 
-    private static String careful(Exposure exposure, FireHazard hazard) {
+    private static String careful(WornCloth cloth, Exposure exposure, FireHazard hazard) {
         if (hazard.reach() == ExposureClass.CONTACT) {
             return " Choose another cloth, or keep it out of reach of the flame.";
         }
-        boolean far = exposure.distanceM().map(m -> m >= hazard.standBackM()).orElse(false);
-        return far
-                ? " Choose another cloth: steady heat does not soften it there, but a flare-up or an ember can."
-                : " Choose another cloth, or keep at least " + Words.fixed(hazard.standBackM(), 1)
-                        + " m away (an estimate).";
+        double keepM = Math.ceil(hazard.standBackM() * 10 - ROUNDING) / 10;
+        if (exposure.distanceM().filter(m -> m >= hazard.standBackM()).isPresent()) {
+            return " Choose another cloth: steady heat does not soften it there, but an ember can, or a flame that reaches it.";
+        }
+        FireHazard back = FireGrading.grade(cloth, exposure.at(keepM));
+        boolean enough = back.meltWarning() != MeltWarning.WARN && back.grade().compareTo(FireGrade.HIGH) < 0;
+        String keep = Words.fixed(keepM, 1) + " m away (an estimate)";
+        return enough
+                ? " Choose another cloth, or keep at least " + keep + "."
+                : " Choose another cloth. In this one keep at least " + keep
+                        + "; that alone does not better the grade enough.";
     }
 
     private static String spread(WornCloth cloth) {

@@ -43,7 +43,12 @@ record OtherBlend(List<Fibre> fibres, int atMostPercent, List<Fibre> inPlace) im
                         + ", and "
                         + more + " in place of the rest; it has "
                         + Words.number(percent(before.cloth().blend())) + " %."
-                : "Take it without " + less + ": with " + more + " in place of that.";
+                : (unnamed() ? "Find out what its unnamed fibre is (label, seller), or take" : "Take") + " it without "
+                        + less + ": with " + more + " in place of that.";
+    }
+
+    private boolean unnamed() {
+        return fibres.stream().anyMatch(fibre -> fibre.family() == FibreFamily.UNNAMED);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package campcloth.fire;
 
 import campcloth.cloth.Outfit;
+import campcloth.cloth.OutfitPart;
 import campcloth.event.Event;
 import campcloth.fire.FireJudgement.Gate;
 import campcloth.fire.FireWarning.Code;
@@ -44,7 +45,12 @@ public final class OutfitAdvice {
                 return OutfitAdvice.this.reaches(other, outfit, then, target);
             }
         };
-        return new WhatIf(judge, fire.fibres()).of(new FireCase(cloth, event));
+        FireCase now = new FireCase(cloth, event);
+        WhatIf.Answer answer = new WhatIf(judge, fire.fibres()).of(now);
+        List<Better> better =
+                new ArrayList<>(otherParts(now, outfit, answer.now().gate()));
+        better.addAll(answer.better());
+        return new WhatIf.Answer(answer.now(), better);
     }
 
     /** Whether {@link #ofGarment} comes to that gate or a milder one; parts that are alike are looked at once. */
@@ -55,6 +61,28 @@ public final class OutfitAdvice {
                         WornOutfit.sewnIn(own, outfit, fire.fibres()).stream().map(WornPart::worn))
                 .distinct()
                 .allMatch(worn -> fire.reaches(worn, event, target));
+    }
+
+    /** Another of one part that is sewn in; where no single one betters it, another of all of them. */
+    private List<Better> otherParts(FireCase now, Outfit outfit, Gate from) {
+        List<OutfitPart> sewnIn =
+                outfit.parts().stream().filter(part -> part.kind().isSewnIn()).toList();
+        List<Better> better = sewnIn.stream()
+                .flatMap(part -> otherParts(now, outfit, from, List.of(part)).stream())
+                .toList();
+        return better.isEmpty() && sewnIn.size() > 1
+                ? otherParts(now, outfit, from, sewnIn).stream().toList()
+                : better;
+    }
+
+    /** The garment with others in the place of these parts that are clear by themselves: as if they were not there. */
+    private Optional<Better> otherParts(FireCase now, Outfit outfit, Gate from, List<OutfitPart> parts) {
+        List<OutfitPart> rest = new ArrayList<>(outfit.parts());
+        rest.removeAll(parts);
+        FireJudgement then = ofGarment(now.cloth(), new Outfit(rest), now.event());
+        return then.gate().compareTo(from) < 0
+                ? Optional.of(new Better(List.of(new OtherPart(parts)), now, from, then))
+                : Optional.empty();
     }
 
     /** Each garment worn beside it. */

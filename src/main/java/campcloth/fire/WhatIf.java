@@ -5,6 +5,7 @@ import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
 import campcloth.fire.FireJudgement.Gate;
+import campcloth.fire.RuleOutcome.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,15 +17,17 @@ import java.util.function.Predicate;
  * What would change the verdict that fire and rules give a cloth. Found by search: the case is changed and judged again by the
  * very functions that judged it first, rules and all; no rule is ever left out or read otherwise.
  *
- * <p>Of each kind of change the least is looked for that betters the verdict, and the least that clears it, by halving the steps
+ * <p>What better verdict it comes to is not enough to be told: {@link Advisable}. Of each kind of change the least is looked for that betters the verdict, and the least that clears it, by halving the steps
  * of {@link Dials}. Halving presumes that more of a change is never worse. Where that should not hold, what is told has still been
- * judged itself, and one step less has been judged and falls short; only a lesser change may be overlooked. Two changes together
+ * judged itself, and one step less has been judged and falls short or may not be advised; only a lesser change may be overlooked. Two changes together
  * are looked for only where no single one betters the verdict.
  */
 public final class WhatIf {
 
-    /** What to say where nothing was found. */
-    public static final String NOTHING = "Nothing we can compute changes this: choose another cloth.";
+    private static final String NOTHING = "Nothing we can compute changes this: choose another cloth.";
+
+    private static final String ASK =
+            "Nothing we can compute changes this: what is left only a person can judge. Ask whose rule it is.";
 
     private static final int MOST = 6;
 
@@ -61,6 +64,16 @@ public final class WhatIf {
         /** Whether there is something to better and nothing that does. */
         public boolean nothingHelps() {
             return now.gate() != Gate.CLEAR && better.isEmpty();
+        }
+
+        /** What to say where nothing was found: where only rules that a person must judge are left, another cloth is no help. */
+        public String nothing() {
+            boolean ofTheCloth = now.meltWarning().compareTo(MeltWarning.WARN) >= 0
+                    || Better.gradeOf(now)
+                            .filter(grade -> grade.compareTo(FireGrade.HIGH) >= 0)
+                            .isPresent();
+            boolean forbidden = now.rules().stream().anyMatch(rule -> rule.outcome() == Outcome.FORBIDDEN);
+            return ofTheCloth || forbidden ? NOTHING : ASK;
         }
     }
 
@@ -160,7 +173,8 @@ public final class WhatIf {
 
     private boolean reaches(FireCase now, List<Change> changes, Gate target) {
         FireCase then = changed(now, changes);
-        return judge.reaches(then.cloth(), then.event(), target);
+        return judge.reaches(then.cloth(), then.event(), target)
+                && Advisable.are(changes, now, then, judge.judge(then.cloth(), then.event()));
     }
 
     private FireJudgement judge(FireCase now, List<Change> changes) {
@@ -191,7 +205,7 @@ public final class WhatIf {
             OtherBlend other = blend.with(List.of(fibre));
             List<Change> instead =
                     changes.stream().map(c -> c.equals(blend) ? other : c).toList();
-            if (!others.contains(fibre) && alike(judge(now, instead), then)) {
+            if (!others.contains(fibre) && reaches(now, instead, then.gate()) && alike(judge(now, instead), then)) {
                 others.add(fibre);
             }
         }

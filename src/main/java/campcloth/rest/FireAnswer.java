@@ -59,7 +59,9 @@ record FireAnswer(
         @Nullable
         OutfitHazardBody outfit,
 
-        @Schema(description = "what would better it; empty where the grade is below HIGH and no melting is warned of")
+        @Schema(
+                description =
+                        "what would better it with what is sewn in; empty where the grade is below HIGH and no melting is warned of")
         List<WhatIfBody> whatIf,
 
         BurnTestBody burnTest) {

@@ -7,13 +7,16 @@ import campcloth.fire.FireCase;
 import campcloth.fire.FireCautions;
 import campcloth.fire.FireGrading;
 import campcloth.fire.FireHazard;
+import campcloth.fire.FireWarning;
 import campcloth.fire.FireWarnings;
+import campcloth.fire.OutfitAdvice;
 import campcloth.fire.OutfitGrading;
-import campcloth.fire.WhatIf;
+import campcloth.fire.OutfitHazard;
 import campcloth.fire.WornCloth;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -27,12 +30,12 @@ class FireController {
 
     private final Fibres fibres;
     private final Outfits outfits;
-    private final WhatIf whatIf;
+    private final OutfitAdvice advice;
 
-    FireController(Fibres fibres, Outfits outfits, WhatIf whatIf) {
+    FireController(Fibres fibres, Outfits outfits, OutfitAdvice advice) {
         this.fibres = fibres;
         this.outfits = outfits;
-        this.whatIf = whatIf;
+        this.advice = advice;
     }
 
     @PostMapping("/api/fire")
@@ -47,15 +50,20 @@ class FireController {
         Exposure exposure = request.exposure();
         FireHazard hazard = FireGrading.grade(cloth, exposure);
         Outfit outfit = outfits.of("outfit", request.outfit());
+        Optional<OutfitHazard> whole = outfit.parts().isEmpty()
+                ? Optional.empty()
+                : Optional.of(OutfitGrading.grade(cloth, outfit, exposure, fibres));
+        List<FireWarning> warnings = new ArrayList<>();
+        whole.flatMap(worn -> worn.beyond(hazard)).ifPresent(warnings::add);
+        warnings.addAll(FireWarnings.of(cloth, exposure));
         return FireAnswer.of(
                 hazard,
-                outfit.parts().isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(OutfitGrading.grade(cloth, outfit, exposure, fibres)),
-                FireWarnings.of(cloth, exposure),
+                whole,
+                warnings,
                 request.presumed(),
                 FireCautions.forReach(hazard.reach(), List.of()),
-                WhatIfBody.of(whatIf.of(FireCase.bare(cloth, exposure))),
+                WhatIfBody.of(advice.whatIf(
+                        cloth, outfit, FireCase.bare(cloth, exposure).event())),
                 request.burnTest(fibres));
     }
 }

@@ -36,7 +36,7 @@ record WhatIfBody(
         return answer.nothingHelps()
                 ? List.of(new WhatIfBody(
                         List.of(),
-                        WhatIf.NOTHING,
+                        answer.nothing(),
                         answer.now().gate(),
                         Better.gradeOf(answer.now()).orElse(null)))
                 : answer.better().stream().map(WhatIfBody::of).toList();

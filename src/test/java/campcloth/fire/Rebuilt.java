@@ -33,6 +33,7 @@ final class Rebuilt {
                     String[] words = to.split(" at ");
                     event = placed(event, Optional.of(FireRole.valueOf(words[0])), number(words[1]));
                 }
+                case OTHER_PART -> throw new IllegalArgumentException(to);
                 case OTHER_LAYER -> cloth = copy(cloth, cloth.blend(), cloth.weight(), cloth.fit(), Layer.valueOf(to));
                 case CLOSE_FIT -> cloth = copy(cloth, cloth.blend(), cloth.weight(), Fit.valueOf(to), cloth.layer());
                 case HEAVIER -> {

@@ -41,6 +41,16 @@ class OutfitTest {
     }
 
     @Test
+    void ofABadLiningAnotherLiningIsToldNotAnotherCloth() {
+        JsonNode answer = advice("{\"kind\": \"LINING\", \"clothId\": \"polycotton-65-35-200\"}");
+        JsonNode first = answer.at("/ranking/0/whatIf/0");
+        assertThat(first.at("/change/0/kind").asString()).isEqualTo("OTHER_PART");
+        assertThat(first.at("/change/0/to").asString()).isEqualTo("other lining");
+        assertThat(first.path("text").asString()).contains("another lining", "judged by itself");
+        assertThat(first.path("wouldBe").asString()).isNotEqualTo("RULED_OUT");
+    }
+
+    @Test
     void partsThatCannotBeUsedAreNamed() {
         BareCalls calls = new BareCalls(port, "/api/advice");
         calls.refused(request("{\"kind\": \"LINING\", \"clothId\": \"moonweed\"}"), 422, "garment.outfit[0].clothId");
@@ -64,6 +74,9 @@ class OutfitTest {
         assertThat(worn.at("/outfit/grade").asString()).isEqualTo("SEVERE");
         assertThat(worn.at("/outfit/warnings").toString()).contains("MELT_ON_SKIN");
         assertThat(worn.at("/outfit/parts").size()).isEqualTo(2);
+        assertThat(alone.path("warnings").findValuesAsString("code")).doesNotContain("OUTFIT");
+        assertThat(worn.at("/warnings/0/code").asString()).isEqualTo("OUTFIT");
+        assertThat(worn.at("/warnings/0/severity").asString()).isEqualTo("STOP");
     }
 
     private JsonNode advice(String part) {

@@ -13,7 +13,9 @@ public final class Melt {
     /** At or under this share the tolerance of labels matters more than the share: project choice. */
     public static final double TRACE_PERCENT = 5;
 
-    private static final double LITTLE_PERCENT = 20;
+    /** At or under this share little melts: project choice. */
+    public static final double LITTLE_PERCENT = 20;
+
     private static final double HALF_PERCENT = 50;
     private static final int TOP_CLASS = 4;
     private static final int POINTS_ABOVE_TOP = 2;
