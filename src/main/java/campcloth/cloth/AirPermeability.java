@@ -28,6 +28,7 @@ final class AirPermeability {
     private static final double MODEL_ERROR = 2.9;
     /** No closer than this each way: so far off were one in ten of the cloths measured in rogak-2021 (those used for fitting). */
     private static final double LEAST_ERROR = 4.4;
+
     private static final double RAISED_FACTOR = 0.8;
     private static final double USUAL_FIBRE_UM = 17;
     private static final double USUAL_WEIGHT_GSM = 200;

@@ -47,9 +47,7 @@ class MeasuredClothTest {
     void aFigureFarOffLiesOutside(Property property) {
         List<Comparison> rows = MeasuredCloth.comparisons(property);
         for (double factor : List.of(1 / FAR_OFF, FAR_OFF)) {
-            assertThat(rows.stream()
-                            .filter(row -> times(factor, row).inside())
-                            .count())
+            assertThat(rows.stream().filter(row -> times(factor, row).inside()).count())
                     .as("%s times %s", property, factor)
                     .isLessThan(rows.size() / 4);
         }
