@@ -9,8 +9,8 @@ import campcloth.fibre.FibreFamily;
  * twill and satin 0.45 to 0.55, worsted 0.42 to 0.52, woollen 0.25 to 0.35, fulled 0.18 to 0.30, jersey 0.20 to 0.36,
  * fleece 0.07 to 0.12, velvet 0.18 to 0.30, felt 0.15 to 0.30, long pile about 0.02 to 0.06. The name of a weave tells less
  * than those ranges, so their ends are put {@value #HONESTY} times further off (project choice). Cloth with unnamed fibres is
- * wider still. The density of the fibre itself bounds it from above. Jersey alone was moved towards what was measured (seven knits
- * of rogak-2021 and fabric-records-2026: 0.25 to 0.40, median 0.36).
+ * wider still. The density of the fibre itself bounds it from above. Jersey alone was moved towards the knits measured in
+ * rogak-2021.
  *
  * <p>It does not depend on the weight: thickness estimated from it rises with weight at the same weave.
  */
