@@ -31,9 +31,8 @@ class UnknownClothTest {
                 "\"COOKING\", \"distanceM\": 1 | \"plainSurfaceOnly\": true, \"closeFitOnly\": true"
             })
     void aClothOfWhichNothingIsKnownIsNoBetterThanAny(String fire, String rule) {
-        JsonNode ranking = new BareCalls(port, "/api/advice")
-                .answer(request(fire, rule))
-                .path("ranking");
+        JsonNode ranking =
+                new BareCalls(port, "/api/advice").answer(request(fire, rule)).path("ranking");
         assertThat(ranking.size()).isGreaterThan(100);
         JsonNode unknown = null;
         for (JsonNode cloth : ranking) {
