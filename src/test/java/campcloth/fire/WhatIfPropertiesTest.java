@@ -29,7 +29,7 @@ class WhatIfPropertiesTest {
     private static final FireAdvice ADVICE = new FireAdvice(new FireRules(FireFixtures.FIBRES));
     private static final AtomicInteger JUDGED = new AtomicInteger();
     private static final WhatIf WHAT_IF = new WhatIf(WhatIfPropertiesTest::judge, FireFixtures.FIBRES);
-    private static final int CASES = 2000;
+    private static final int CASES = 3000;
     private static final int CASES_TWICE = 600;
     private static final double ROUNDING = 1e-9;
     private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|safety|fireproof|compliant|certified)\\b");
@@ -64,7 +64,7 @@ class WhatIfPropertiesTest {
             }
         });
         assertThat(JUDGED.get() - before).isGreaterThan(Draw.CASES);
-        assertThat(told.get()).isGreaterThan(CASES);
+        assertThat(told.get()).isGreaterThan(CASES / 2);
     }
 
     @Test
