@@ -20,6 +20,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What the search for a better verdict claims, on drawn cloths, fires and rules, rebuilt here from its short description alone. */
@@ -28,7 +29,7 @@ class WhatIfPropertiesTest {
     private static final FireAdvice ADVICE = new FireAdvice(new FireRules(FireFixtures.FIBRES));
     private static final AtomicInteger JUDGED = new AtomicInteger();
     private static final WhatIf WHAT_IF = new WhatIf(WhatIfPropertiesTest::judge, FireFixtures.FIBRES);
-    private static final int CASES = 2000;
+    private static final int CASES = 3000;
     private static final int CASES_TWICE = 600;
     private static final double ROUNDING = 1e-9;
     private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|safety|fireproof|compliant|certified)\\b");
@@ -63,7 +64,7 @@ class WhatIfPropertiesTest {
             }
         });
         assertThat(JUDGED.get() - before).isGreaterThan(Draw.CASES);
-        assertThat(told.get()).isGreaterThan(CASES);
+        assertThat(told.get()).isGreaterThan(CASES / 2);
     }
 
     @Test
@@ -124,7 +125,7 @@ class WhatIfPropertiesTest {
                 FireCase lesser = Rebuilt.of(now, better.changes(), 1, change.kind(), 0);
                 claim(
                         judge(lesser).gate().compareTo(better.wouldBe()) > 0
-                                || isAdvisedAgainst(better.changes(), lesser),
+                                || isAdvisedAgainst(better.changes(), now, lesser),
                         "one step less does too",
                         change.to(),
                         better.text(),
@@ -136,11 +137,11 @@ class WhatIfPropertiesTest {
 
     private static void claimNothingIsNamedThatIsAdvisedAgainst(FireCase now, Better better) {
         FireCase then = Rebuilt.of(now, better.changes(), 0, Change.Kind.HEAVIER, 0);
-        claim(!isAdvisedAgainst(better.changes(), then), better.text(), now.cloth(), now.event());
+        claim(!isAdvisedAgainst(better.changes(), now, then), better.text(), now.cloth(), now.event());
     }
 
     /** Too near for the cloth; a light blend of plant fibre and what melts; another blend that melts much or holds its melt. */
-    private static boolean isAdvisedAgainst(List<Change> changes, FireCase then) {
+    private static boolean isAdvisedAgainst(List<Change> changes, FireCase now, FireCase then) {
         WornCloth cloth = then.cloth();
         double melts = cloth.blend().meltablePercent();
         boolean holds = melts >= 10 - ROUNDING && cloth.blend().percentOf(FibreFamily.CELLULOSIC) >= 10 - ROUNDING;
@@ -148,13 +149,9 @@ class WhatIfPropertiesTest {
                 && cloth.blend().percentOf(FibreFamily.CELLULOSIC) >= 10;
         return changes.stream().anyMatch(change -> switch (change.kind()) {
             case KEEP_DISTANCE, STAY_OUT_OF_REACH ->
-                then.fires().stream()
-                        .filter(fire -> change.kind() == Change.Kind.KEEP_DISTANCE
-                                ? fire.role().compareTo(FireRole.SEATED) <= 0
-                                : fire.role() == FireRole.valueOf(change.to().split(" at ")[0])
-                                        && fire.distanceM().orElse(0.0)
-                                                >= Double.parseDouble(
-                                                        change.to().split(" ")[2]))
+                IntStream.range(0, then.fires().size())
+                        .filter(i -> moves(change, now.fires().get(i).role()))
+                        .mapToObj(i -> then.fires().get(i))
                         .anyMatch(fire -> fire.distanceM().orElse(0.0)
                                 < StandBack.of(cloth, fire.fireKw().orElse(100.0))
                                                 .metres()
@@ -163,6 +160,12 @@ class WhatIfPropertiesTest {
             case OTHER_BLEND -> melts > 20 + ROUNDING || holds || cloth.blend().percentOf("acrylic") >= 10 - ROUNDING;
             case OTHER_LAYER, OTHER_PART, CLOSE_FIT -> false;
         });
+    }
+
+    private static boolean moves(Change change, FireRole role) {
+        return change.kind() == Change.Kind.KEEP_DISTANCE
+                ? role.compareTo(FireRole.SEATED) <= 0
+                : role.compareTo(FireRole.valueOf(change.to().split(" at ")[0])) > 0;
     }
 
     private static boolean hasLesser(FireCase now, Change change) {
