@@ -30,35 +30,26 @@ record WetWear(ThreeWorn worn, Optional<WetLoss> loss) {
         }
     }
 
-    static WetWear of(SpellNeeds needs, ThreeWorn dry) {
+    static WetWear of(Physics spell, ThreeWorn dry) {
+        SpellNeeds needs = spell.needs();
         return needs.spell()
                 .wetting()
                 .filter(wetness ->
                         Motion.outside(needs.surroundings().relativeMs()).isEmpty())
-                .map(wetness -> wet(needs, dry, Wettings.of(wetness)))
+                .map(wetness -> wet(spell, dry, Wettings.of(wetness)))
                 .orElseGet(() -> new WetWear(dry, Optional.empty()));
     }
 
-    private static WetWear wet(SpellNeeds needs, ThreeWorn dry, Wettings wettings) {
-        WetClothing open = wet(needs, dry.open(), wettings.worst);
-        WetClothing middle = wet(needs, dry.middle(), wettings.usual);
-        WetClothing close = wet(needs, dry.close(), wettings.mild);
+    private static WetWear wet(Physics spell, ThreeWorn dry, Wettings wettings) {
+        WetClothing open = spell.wet(dry.open().insulationM2KW(), wettings.worst);
+        WetClothing middle = spell.wet(dry.middle().insulationM2KW(), wettings.usual);
+        WetClothing close = spell.wet(dry.close().insulationM2KW(), wettings.mild);
         return new WetWear(
                 new ThreeWorn(as(dry.open(), open), as(dry.middle(), middle), as(dry.close(), close)),
                 Optional.of(new WetLoss(
                         Value.spanning(
                                 lostClo(dry.middle(), middle), lostClo(dry.open(), open), lostClo(dry.close(), close)),
                         Value.spanning(middle.dryingWm2(), open.dryingWm2(), close.dryingWm2()))));
-    }
-
-    private static WetClothing wet(SpellNeeds needs, Worn dry, Wetting wetting) {
-        Surroundings around = needs.surroundings();
-        return WetClothing.inComfort(
-                dry.insulationM2KW(),
-                around.air(),
-                SpellNeeds.motion(around, around.lowMet()),
-                around.lowMet() * SpellNeeds.WM2_PER_MET,
-                wetting);
     }
 
     private static Worn as(Worn dry, WetClothing wet) {
