@@ -69,7 +69,10 @@ class ComfortBenchmark {
         LatticeDraw draw = new LatticeDraw(1);
         while (spells.size() < SPELLS) {
             Spell spell = draw.spell();
-            if (spell.airC() >= 0 && spell.airC() <= 40 && spell.windMs() <= 8 && wet == spell.wetting().isPresent()) {
+            if (spell.airC() >= 0
+                    && spell.airC() <= 40
+                    && spell.windMs() <= 8
+                    && wet == spell.wetting().isPresent()) {
                 spells.add(spell);
             }
         }

@@ -51,7 +51,10 @@ class GridPhysicsTest {
                 Cloth cloth = draw.cloth();
                 String which = "seed " + (SEED + event) + ", cloth " + i + ": " + cloth.figures() + ", " + spells + ", "
                         + wear + ", " + outfit.parts();
-                compare(which, lattice.of(cloth, wear).get(0), models.of(cloth, wear).get(0));
+                compare(
+                        which,
+                        lattice.of(cloth, wear).get(0),
+                        models.of(cloth, wear).get(0));
             }
         }
         assertThat(heats).as("cloths for which the two-node model holds").isGreaterThan(EVENTS * CLOTHS / 3);

@@ -44,7 +44,10 @@ final class LatticeDraw {
                 camp ? from(0, 9) : from(0, 40),
                 any(Sun.values()),
                 any(Activity.values()),
-                coin() ? Optional.empty() : Optional.of(new OpenFire(any(FireRole.values()), Optional.of(from(0.8, 6)), Optional.of(from(5, 200)))),
+                coin()
+                        ? Optional.empty()
+                        : Optional.of(new OpenFire(
+                                any(FireRole.values()), Optional.of(from(0.8, 6)), Optional.of(from(5, 200)))),
                 coin() ? Optional.empty() : Optional.of(Sky.UNTOLD),
                 coin() ? Optional.empty() : Optional.of(any(Wetness.values())));
     }
