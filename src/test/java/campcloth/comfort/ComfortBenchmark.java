@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
  */
 class ComfortBenchmark {
 
-    private static final int SPELLS = 24;
-    private static final int RUNS = 15;
-    private static final int WARM_UP = 5;
+    private static final int SPELLS = 12;
+    private static final int RUNS = 7;
+    private static final int WARM_UP = 3;
     private static final Wear TUNIC = new Wear(true, Layer.OUTER, Fit.LOOSE, false, 65, 1.7);
 
     @Test
