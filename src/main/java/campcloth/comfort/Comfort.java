@@ -9,35 +9,33 @@ import campcloth.comfort.Reading.OutOfRange;
 import campcloth.comfort.Reading.Value;
 import campcloth.comfort.SpellComfort.Heat;
 import campcloth.comfort.SpellComfort.Warmth;
-import campcloth.comfort.model.Body;
 import campcloth.comfort.model.ColdCriterion;
 import campcloth.comfort.model.DurationLimit;
 import campcloth.comfort.model.Motion;
-import campcloth.comfort.model.Pmv;
-import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.Worn;
 import campcloth.event.Place;
 import campcloth.event.Spell;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
  * Comfort of any cloth at one event: what the spells ask for is computed once, every cloth is then set against it. Each model
  * is run at the best figures of the cloth and at the two ends of their intervals: thin, open and breathing; thick, tight and
- * close. Immutable; may be shared between threads.
+ * close. What takes time is run on a lattice, {@link GridPhysics}. May be shared between threads.
  */
 public final class Comfort {
 
-    private static final int MINUTES = 60;
-
+    private final List<Physics> spells;
     private final List<SpellNeeds> needs;
     private final Optional<Place> place;
     private final double coldestAirC;
     private final Outfit outfit;
 
-    private Comfort(List<SpellNeeds> needs, Optional<Place> place, double coldestAirC, Outfit outfit) {
-        this.needs = needs;
+    private Comfort(List<Physics> spells, Optional<Place> place, double coldestAirC, Outfit outfit) {
+        this.spells = spells;
+        this.needs = spells.stream().map(Physics::needs).toList();
         this.place = place;
         this.coldestAirC = coldestAirC;
         this.outfit = outfit;
@@ -50,9 +48,19 @@ public final class Comfort {
 
     /** For the spells of an event; there must be one at least. */
     public static Comfort in(List<Spell> spells, Optional<Place> place) {
+        return in(spells, place, GridPhysics::new);
+    }
+
+    /** The same without lattices: every model is run for every cloth. */
+    static Comfort directly(List<Spell> spells, Optional<Place> place) {
+        return in(spells, place, DirectPhysics::new);
+    }
+
+    private static Comfort in(List<Spell> spells, Optional<Place> place, Function<SpellNeeds, Physics> physics) {
         return new Comfort(
                 spells.stream()
                         .map(spell -> SpellNeeds.of(spell, Surroundings.of(spell, place)))
+                        .map(physics)
                         .toList(),
                 place,
                 spells.stream().mapToDouble(Spell::airC).min().orElseThrow(),
@@ -61,7 +69,7 @@ public final class Comfort {
 
     /** The same event for a wearer of that outfit. */
     public Comfort wearing(Outfit other) {
-        return new Comfort(needs, place, coldestAirC, other);
+        return new Comfort(spells, place, coldestAirC, other);
     }
 
     /** What each spell asks for, in their order. */
@@ -91,36 +99,33 @@ public final class Comfort {
      */
     public List<SpellComfort> of(Cloth completed, Wear wear) {
         Three ensembles = Three.of(completed, wear, wardrobe(wear));
-        return needs.stream().map(need -> in(need, ensembles)).toList();
+        return spells.stream().map(spell -> in(spell, ensembles)).toList();
     }
 
-    private static SpellComfort in(SpellNeeds needs, Three ensembles) {
-        Surroundings around = needs.surroundings();
+    private static SpellComfort in(Physics spell, Three ensembles) {
         return new SpellComfort(
-                needs,
-                warmth(needs, ensembles),
-                heat(around, ensembles.worn(SpellNeeds.motion(around, around.highMet()))),
-                vote(around, ensembles));
+                spell.needs(), warmth(spell, ensembles), heat(spell, ensembles), vote(spell, ensembles));
     }
 
     /** Of a spell only what {@link #of} tells of warmth: much quicker. */
     public List<Warmth> warmth(Cloth completed, Wear wear) {
         Three ensembles = Three.of(completed, wear, wardrobe(wear));
-        return needs.stream().map(need -> warmth(need, ensembles)).toList();
+        return spells.stream().map(spell -> warmth(spell, ensembles)).toList();
     }
 
-    private static Warmth warmth(SpellNeeds needs, Three ensembles) {
+    private static Warmth warmth(Physics spell, Three ensembles) {
+        SpellNeeds needs = spell.needs();
         Surroundings around = needs.surroundings();
         ThreeWorn dry = ensembles.worn(SpellNeeds.motion(around, around.lowMet()));
-        WetWear wet = WetWear.of(needs, dry);
+        WetWear wet = WetWear.of(spell, dry);
         ThreeWorn worn = wet.worn();
-        Optional<OutOfRange> tooWindy = Motion.outside(needs.surroundings().relativeMs());
+        Optional<OutOfRange> tooWindy = Motion.outside(around.relativeMs());
         Reading resultant = tooWindy.<Reading>map(o -> o).orElseGet(() -> worn.span(Worn::clo));
         return new Warmth(
                 resultant,
                 less(resultant, needs.neededClo()),
                 less(resultant, needs.minimalClo()),
-                hours(needs.surroundings(), worn),
+                hours(around, worn),
                 wet.loss());
     }
 
@@ -139,14 +144,16 @@ public final class Comfort {
                 DurationLimit.hours(around.air(), metabolic, motion, ColdCriterion.MINIMAL, clothing.insulationM2KW()));
     }
 
-    private static Reading vote(Surroundings around, Three ensembles) {
-        double met = (around.lowMet() + around.highMet()) / 2;
+    private static Reading vote(Physics spell, Three ensembles) {
+        Surroundings around = spell.needs().surroundings();
         return ensembles
-                .worn(SpellNeeds.motion(around, met))
-                .spanReadings(clothing -> Pmv.vote(around.air(), met, clothing.clo()));
+                .worn(SpellNeeds.motion(around, around.meanMet()))
+                .spanReadings(clothing -> spell.vote(clothing.clo()));
     }
 
-    private static Heat heat(Surroundings around, ThreeWorn worn) {
+    private static Heat heat(Physics spell, Three ensembles) {
+        Surroundings around = spell.needs().surroundings();
+        ThreeWorn worn = ensembles.worn(SpellNeeds.motion(around, around.highMet()));
         double ceiling = comfortableWettedness(around.highMet());
         Value resistance = worn.span(clothing -> clothing.vapourResistanceM2KpaW() * 1000);
         Optional<OutOfRange> outside = worn.outside(around);
@@ -154,17 +161,15 @@ public final class Comfort {
             OutOfRange none = outside.get();
             return new Heat(none, none, ceiling, none, none, none, none, resistance);
         }
-        Run open = Run.of(around, worn.open());
-        Run middle = Run.of(around, worn.middle());
-        Run close = Run.of(around, worn.close());
+        ThreeHours hours = ThreeHours.of(worn, spell);
         return new Heat(
-                span(open, middle, close, run -> run.body.wettedness()),
-                span(open, middle, close, run -> run.body.wettednessAsked()),
+                hours.span(Hour::wettedness),
+                hours.span(Hour::asked),
                 ceiling,
-                span(open, middle, close, run -> run.model.wettest()),
-                span(open, middle, close, run -> run.body.skinC()),
-                span(open, middle, close, run -> run.body.coreC()),
-                span(open, middle, close, run -> run.model.standardEffectiveC(run.body)),
+                hours.span(Hour::wettest),
+                hours.span(hour -> hour.state().skinC()),
+                hours.span(hour -> hour.state().coreC()),
+                hours.span(Hour::standardEffectiveC),
                 resistance);
     }
 
@@ -173,16 +178,20 @@ public final class Comfort {
         return 0.0012 * met * WM2_PER_MET + 0.15;
     }
 
-    private static Value span(Run open, Run middle, Run close, ToDoubleFunction<Run> reading) {
-        return Value.spanning(reading.applyAsDouble(middle), reading.applyAsDouble(open), reading.applyAsDouble(close));
-    }
+    /** The body after an hour in the clothing at both ends and at its best figures. */
+    private record ThreeHours(Hour open, Hour middle, Hour close) {
 
-    /** The two-node model run for an hour. */
-    private record Run(TwoNode model, Body body) {
+        static ThreeHours of(ThreeWorn worn, Physics spell) {
+            Hour middle = spell.hour(worn.middle());
+            return new ThreeHours(
+                    worn.open().equals(worn.middle()) ? middle : spell.hour(worn.open()),
+                    middle,
+                    worn.close().equals(worn.middle()) ? middle : spell.hour(worn.close()));
+        }
 
-        static Run of(Surroundings around, Worn worn) {
-            TwoNode model = new TwoNode(around.air(), around.highMet(), worn, around.seated());
-            return new Run(model, model.after(MINUTES));
+        Value span(ToDoubleFunction<Hour> reading) {
+            return Value.spanning(
+                    reading.applyAsDouble(middle), reading.applyAsDouble(open), reading.applyAsDouble(close));
         }
     }
 

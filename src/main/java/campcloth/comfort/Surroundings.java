@@ -88,6 +88,11 @@ public record Surroundings(
         return Overhead.presumed(spells, place);
     }
 
+    /** Mean of both metabolic rates. */
+    double meanMet() {
+        return (lowMet + highMet) / 2;
+    }
+
     Air air() {
         return new Air(airC, radiantC, relativeMs, humidityPercent);
     }

@@ -28,13 +28,15 @@ record ThreeWorn(Worn open, Worn middle, Worn close) {
         return best.inRange()
                 .<Reading>map(value -> {
                     double v = value.value();
-                    double oneEnd =
-                            reading.apply(open).inRange().map(Value::value).orElse(v);
-                    double otherEnd =
-                            reading.apply(close).inRange().map(Value::value).orElse(v);
-                    return Value.spanning(v, oneEnd, otherEnd);
+                    return Value.spanning(v, at(open, reading, v), at(close, reading, v));
                 })
                 .orElse(best);
+    }
+
+    private double at(Worn end, Function<Worn, Reading> reading, double middleValue) {
+        return end.equals(middle)
+                ? middleValue
+                : reading.apply(end).inRange().map(Value::value).orElse(middleValue);
     }
 
     /** Why the two-node model does not hold for one of the three; empty where it does for all. */

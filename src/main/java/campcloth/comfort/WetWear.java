@@ -30,16 +30,16 @@ record WetWear(ThreeWorn worn, Optional<WetLoss> loss) {
         }
     }
 
-    static WetWear of(SpellNeeds needs, ThreeWorn dry) {
-        return wetting(needs)
-                .map(wetness -> wet(needs, dry, Wettings.of(wetness)))
+    static WetWear of(Physics spell, ThreeWorn dry) {
+        return wetting(spell.needs())
+                .map(wetness -> wet(spell, dry, Wettings.of(wetness)))
                 .orElseGet(() -> new WetWear(dry, Optional.empty()));
     }
 
     /** The best value alone. */
     static Worn usual(SpellNeeds needs, Worn dry) {
         return wetting(needs)
-                .map(wetness -> as(dry, wet(needs, dry, Wettings.of(wetness).usual)))
+                .map(wetness -> as(dry, new DirectPhysics(needs).wet(dry.insulationM2KW(), Wettings.of(wetness).usual)))
                 .orElse(dry);
     }
 
@@ -51,26 +51,16 @@ record WetWear(ThreeWorn worn, Optional<WetLoss> loss) {
                         Motion.outside(needs.surroundings().relativeMs()).isEmpty());
     }
 
-    private static WetWear wet(SpellNeeds needs, ThreeWorn dry, Wettings wettings) {
-        WetClothing open = wet(needs, dry.open(), wettings.worst);
-        WetClothing middle = wet(needs, dry.middle(), wettings.usual);
-        WetClothing close = wet(needs, dry.close(), wettings.mild);
+    private static WetWear wet(Physics spell, ThreeWorn dry, Wettings wettings) {
+        WetClothing open = spell.wet(dry.open().insulationM2KW(), wettings.worst);
+        WetClothing middle = spell.wet(dry.middle().insulationM2KW(), wettings.usual);
+        WetClothing close = spell.wet(dry.close().insulationM2KW(), wettings.mild);
         return new WetWear(
                 new ThreeWorn(as(dry.open(), open), as(dry.middle(), middle), as(dry.close(), close)),
                 Optional.of(new WetLoss(
                         Value.spanning(
                                 lostClo(dry.middle(), middle), lostClo(dry.open(), open), lostClo(dry.close(), close)),
                         Value.spanning(middle.dryingWm2(), open.dryingWm2(), close.dryingWm2()))));
-    }
-
-    private static WetClothing wet(SpellNeeds needs, Worn dry, Wetting wetting) {
-        Surroundings around = needs.surroundings();
-        return WetClothing.inComfort(
-                dry.insulationM2KW(),
-                around.air(),
-                SpellNeeds.motion(around, around.lowMet()),
-                around.lowMet() * SpellNeeds.WM2_PER_MET,
-                wetting);
     }
 
     private static Worn as(Worn dry, WetClothing wet) {

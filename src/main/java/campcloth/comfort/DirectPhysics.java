@@ -1,0 +1,38 @@
+package campcloth.comfort;
+
+import campcloth.comfort.model.Pmv;
+import campcloth.comfort.model.TwoNode;
+import campcloth.comfort.model.WetClothing;
+import campcloth.comfort.model.WetClothing.Wetting;
+import campcloth.comfort.model.Worn;
+
+/** The models themselves. */
+record DirectPhysics(SpellNeeds needs) implements Physics {
+
+    @Override
+    public Hour hour(Worn worn) {
+        return Hour.after(body(worn));
+    }
+
+    TwoNode body(Worn worn) {
+        Surroundings around = needs.surroundings();
+        return new TwoNode(around.air(), around.highMet(), worn, around.seated());
+    }
+
+    @Override
+    public WetClothing wet(double dryM2KW, Wetting wetting) {
+        Surroundings around = needs.surroundings();
+        return WetClothing.inComfort(
+                dryM2KW,
+                around.air(),
+                SpellNeeds.motion(around, around.lowMet()),
+                around.lowMet() * SpellNeeds.WM2_PER_MET,
+                wetting);
+    }
+
+    @Override
+    public Reading vote(double clo) {
+        Surroundings around = needs.surroundings();
+        return Pmv.vote(around.air(), around.meanMet(), clo);
+    }
+}
