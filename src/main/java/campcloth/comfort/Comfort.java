@@ -29,7 +29,7 @@ import java.util.function.ToDoubleFunction;
  */
 public final class Comfort {
 
-    private static final int MINUTES = 60;
+    static final int MINUTES = 60;
 
     private final List<SpellNeeds> needs;
     private final Optional<Place> place;
@@ -64,6 +64,18 @@ public final class Comfort {
         return new Comfort(needs, place, coldestAirC, other);
     }
 
+    /** The same event for a wearer who works so hard within the range of each activity, 0 to 1, for cold and for heat alike. */
+    public Comfort atPace(double share) {
+        return new Comfort(
+                needs.stream()
+                        .map(need ->
+                                SpellNeeds.of(need.spell(), need.surroundings().atPace(share)))
+                        .toList(),
+                place,
+                coldestAirC,
+                outfit);
+    }
+
     /** What each spell asks for, in their order. */
     public List<SpellNeeds> needs() {
         return needs;
@@ -81,7 +93,7 @@ public final class Comfort {
 
     /** The clothing with the cloth in it, at its best figures, before wind and walking. */
     public Ensemble ensemble(Cloth completed, Wear wear) {
-        return Three.of(completed, wear, wardrobe(wear)).middle;
+        return Ensemble.of(Sheets.of(completed), wear, wardrobe(wear), End.MIDDLE);
     }
 
     /**
@@ -92,6 +104,16 @@ public final class Comfort {
     public List<SpellComfort> of(Cloth completed, Wear wear) {
         Three ensembles = Three.of(completed, wear, wardrobe(wear));
         return needs.stream().map(need -> in(need, ensembles)).toList();
+    }
+
+    /**
+     * The same at the best figures only, and of warmth and heat only how much there is of them: much quicker.
+     *
+     * @param completed as for {@link #of}
+     */
+    public List<SpellComfort> atBestFigures(Cloth completed, Wear wear) {
+        Ensemble clothing = ensemble(completed, wear);
+        return needs.stream().map(need -> BestFigures.in(need, clothing)).toList();
     }
 
     private static SpellComfort in(SpellNeeds needs, Three ensembles) {
