@@ -6,7 +6,10 @@ import java.util.Optional;
 /**
  * How far the order of a ranking hangs on figures and on a wearer that nobody knows exactly. Not how likely it is that anybody is
  * comfortable, and not whether the models are right: only how the order changes while figures and wearer move within their
- * intervals. The weather, the rest of the outfit and what fire and rules say stay as they are.
+ * intervals. The weather, the rest of the outfit and what fire and rules say stay as they are. Whether the wearer is used to
+ * heat is not drawn: the models behind the scores know one body only. The ranking judges cold by the lower and heat by the
+ * higher metabolic rate of an activity, a drawn wearer has one rate for both; so the first place may be open even where all
+ * figures are exact.
  *
  * @param samples how many times figures and wearers were drawn
  * @param seed of the draws; the same seed draws the same

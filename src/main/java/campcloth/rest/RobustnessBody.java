@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
                 "The best cloths ranked again and again behind the same gates, with the same criteria and weights, while their figures"
                         + " (triangular over the interval, the value likeliest, each figure by itself) and the wearer (the same for all"
                         + " cloths: metabolic rate anywhere in the range of the activity, sensitivity to prickle) are drawn. The ranking"
-                        + " judges cold by the lower and heat by the higher rate; a drawn wearer has one rate for both. Not a"
+                        + " judges cold by the lower and heat by the higher rate; a drawn wearer has one rate for both."
+                        + " Whether the wearer is used to heat is not drawn: the models know one body. Not a"
                         + " probability of comfort, and nothing about errors of the models: only of the order, given the intervals."
                         + " Weather, the rest of the outfit, fire and rules stay as they are. The distributions are choices of the"
                         + " project")
