@@ -29,7 +29,7 @@ record Resampling(int samples, long seed) {
     static final Resampling USUAL = new Resampling(64, 1960);
 
     /** Project choice. */
-    private static final int TRIALS = 4;
+    private static final int TRIALS = 8;
 
     /**
      * @param wearers the event for a sampled wearer

@@ -23,7 +23,7 @@ record RobustnessBody(
         @Schema(description = "of the draws: the same question is answered the same")
         long seed,
 
-        @Schema(description = "how many cloths were drawn: those that may be among the first three, 24 at most")
+        @Schema(description = "how many cloths were drawn: those that may be among the first three, 40 at most")
         int sampledCloths,
 
         @Schema(
