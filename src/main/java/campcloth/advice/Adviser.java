@@ -61,6 +61,24 @@ public final class Adviser {
         return ranked(question, comfort);
     }
 
+    /**
+     * How far the order of a ranking hangs on figures and wearer.
+     *
+     * @param ranking what {@link #rank} answered to the same question
+     */
+    public Robustness robustness(Question question, Ranking ranking) {
+        return robustness(question, ranking, Resampling.USUAL);
+    }
+
+    Robustness robustness(Question question, Ranking ranking, Resampling resampling) {
+        Comfort comfort = comfort(question);
+        return resampling.of(
+                ranking,
+                question.wear(),
+                wearer -> comfort.atPace(wearer.pace()),
+                completed -> fire(completed, question));
+    }
+
     /** The course of the event in one cloth. */
     public Course course(Question question, Cloth cloth) {
         return courses(question).of(Estimates.complete(cloth), question.wear());
@@ -121,9 +139,13 @@ public final class Adviser {
                 question.wear(),
                 comfort.ensemble(completed, question.wear()),
                 comfort.of(completed, question.wear()),
-                fire.ofGarment(WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event()),
+                fire(completed, question),
                 Prickle.of(completed),
                 bounds);
+    }
+
+    private FireJudgement fire(Cloth completed, Question question) {
+        return fire.ofGarment(WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event());
     }
 
     /** @param ofTheRest what to heed about the rest of the outfit, whatever the cloth */

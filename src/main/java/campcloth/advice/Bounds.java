@@ -8,6 +8,7 @@ import campcloth.comfort.SpellComfort;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The most that the choice of a cloth can do at an event, in the same garment with the same things worn besides: an airy cloth
@@ -26,10 +27,19 @@ record Bounds(List<SpellComfort> airy, List<SpellComfort> close, List<SpellComfo
      * @param any any cloth: only its thickness, permeability and vapour resistance matter, and those are replaced
      */
     static Bounds of(Comfort comfort, Cloth any, Wear wear) {
+        return of(any, sheet -> comfort.of(sheet, wear));
+    }
+
+    /** As far as {@link Comfort#atBestFigures} tells. */
+    static Bounds atBestFigures(Comfort comfort, Cloth any, Wear wear) {
+        return of(any, sheet -> comfort.atBestFigures(sheet, wear));
+    }
+
+    private static Bounds of(Cloth any, Function<Cloth, List<SpellComfort>> comfort) {
         return new Bounds(
-                comfort.of(sheet(any, 0.25, 1500, 1.2), wear),
-                comfort.of(sheet(any, 3, 20, 15), wear),
-                comfort.of(sheet(any, 2, 120, 10), wear));
+                comfort.apply(sheet(any, 0.25, 1500, 1.2)),
+                comfort.apply(sheet(any, 3, 20, 15)),
+                comfort.apply(sheet(any, 2, 120, 10)));
     }
 
     private static Cloth sheet(Cloth any, double thicknessMm, double permeabilityMmS, double vapourResistanceM2PaW) {

@@ -72,6 +72,18 @@ public final class Comfort {
         return new Comfort(spells, place, coldestAirC, other);
     }
 
+    /** The same event for a wearer who works so hard within the range of each activity, 0 to 1, for cold and for heat alike. */
+    public Comfort atPace(double share) {
+        return new Comfort(
+                needs.stream()
+                        .<Physics>map(need -> new DirectPhysics(
+                                SpellNeeds.of(need.spell(), need.surroundings().atPace(share))))
+                        .toList(),
+                place,
+                coldestAirC,
+                outfit);
+    }
+
     /** What each spell asks for, in their order. */
     public List<SpellNeeds> needs() {
         return needs;
@@ -89,7 +101,7 @@ public final class Comfort {
 
     /** The clothing with the cloth in it, at its best figures, before wind and walking. */
     public Ensemble ensemble(Cloth completed, Wear wear) {
-        return Three.of(completed, wear, wardrobe(wear)).middle;
+        return Ensemble.of(Sheets.of(completed), wear, wardrobe(wear), End.MIDDLE);
     }
 
     /**
@@ -100,6 +112,16 @@ public final class Comfort {
     public List<SpellComfort> of(Cloth completed, Wear wear) {
         Three ensembles = Three.of(completed, wear, wardrobe(wear));
         return spells.stream().map(spell -> in(spell, ensembles)).toList();
+    }
+
+    /**
+     * The same at the best figures only, and of warmth and heat only how much there is of them: much quicker.
+     *
+     * @param completed as for {@link #of}
+     */
+    public List<SpellComfort> atBestFigures(Cloth completed, Wear wear) {
+        Ensemble clothing = ensemble(completed, wear);
+        return needs.stream().map(need -> BestFigures.in(need, clothing)).toList();
     }
 
     private static SpellComfort in(Physics spell, Three ensembles) {

@@ -15,7 +15,7 @@ import campcloth.comfort.model.TwoNode;
  */
 record Hour(State state, double wettedness, double asked, double wettest, double standardEffectiveC) {
 
-    private static final int MINUTES = 60;
+    static final int MINUTES = 60;
 
     /** The model run from neutral. */
     static Hour after(TwoNode model) {

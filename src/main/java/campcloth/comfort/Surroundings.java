@@ -93,6 +93,12 @@ public record Surroundings(
         return (lowMet + highMet) / 2;
     }
 
+    /** The same for a wearer whose metabolic rate lies so far, 0 to 1, between the two. */
+    Surroundings atPace(double share) {
+        double met = lowMet + share * (highMet - lowMet);
+        return new Surroundings(airC, humidityPercent, windMs, relativeMs, walkingMs, radiantC, seated, met, met);
+    }
+
     Air air() {
         return new Air(airC, radiantC, relativeMs, humidityPercent);
     }

@@ -4,6 +4,7 @@ import campcloth.advice.Assessment;
 import campcloth.advice.Judged;
 import campcloth.advice.Quantity;
 import campcloth.advice.Ranking;
+import campcloth.advice.Robustness;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
 import campcloth.comfort.Course;
@@ -48,7 +49,10 @@ record AdviceAnswer(
 
         @Schema(description = "what to wear besides; null where a cloth is warm enough alone, or none may be chosen")
         @Nullable
-        LayersBody layers) {
+        LayersBody layers,
+
+        @Schema(description = "how far the order hangs on figures and on a wearer that nobody knows exactly")
+        RobustnessBody robustness) {
 
     /** A cloth with its verdict, score and reasons. */
     @Schema(name = "RankedCloth")
@@ -74,10 +78,22 @@ record AdviceAnswer(
                     description =
                             "all spells in their order, body and sweat carried on; null where the answer has too many cloths for so long an event")
             @Nullable
-            CourseSummaryBody course) {
+            CourseSummaryBody course,
+
+            @Schema(
+                    description =
+                            "how often it is among the first three while figures and wearers are drawn from their intervals, percent of"
+                                    + " the samples; who ties shares the place. Of the order only, no probability of comfort."
+                                    + " Null where it was not sampled: ruled out, or too far behind")
+            @Nullable
+            Double topThreePercent) {
 
         static Ranked of(
-                Judged judged, Map<String, Double> weights, List<WhatIfBody> whatIf, Course.@Nullable Summary course) {
+                Judged judged,
+                Map<String, Double> weights,
+                List<WhatIfBody> whatIf,
+                Course.@Nullable Summary course,
+                Optional<Double> topThreePercent) {
             return new Ranked(
                     new ClothName(
                             judged.candidate().id(),
@@ -94,7 +110,8 @@ record AdviceAnswer(
                     judged.rules().stream().map(RuleBody::of).toList(),
                     judged.wet().stream().map(WetBody::of).toList(),
                     whatIf,
-                    course == null ? null : CourseSummaryBody.of(course));
+                    course == null ? null : CourseSummaryBody.of(course),
+                    topThreePercent.map(percent -> Rounded.to(percent, 1)).orElse(null));
         }
     }
 
@@ -215,7 +232,8 @@ record AdviceAnswer(
             Optional<Long> eventVersion,
             WornOutfitBody outfit,
             Function<Judged, List<WhatIfBody>> whatIf,
-            Map<String, Course.Summary> courses) {
+            Map<String, Course.Summary> courses,
+            Robustness robustness) {
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
@@ -223,7 +241,8 @@ record AdviceAnswer(
                                 judged,
                                 ranking.weights(),
                                 whatIf.apply(judged),
-                                courses.get(judged.candidate().id())))
+                                courses.get(judged.candidate().id()),
+                                robustness.topThreePercent(judged.candidate().id())))
                         .toList(),
                 new Considered(
                         ranking.judged().size(),
@@ -236,6 +255,7 @@ record AdviceAnswer(
                 ruleConflicts,
                 eventVersion.orElse(null),
                 outfit,
-                ranking.layers().map(LayersBody::of).orElse(null));
+                ranking.layers().map(LayersBody::of).orElse(null),
+                RobustnessBody.of(robustness));
     }
 }

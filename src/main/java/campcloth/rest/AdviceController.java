@@ -58,6 +58,7 @@ class AdviceController {
                 asked.eventVersion(),
                 WornOutfitBody.of(question.outfit(), adviser.wornBesides(question)),
                 ranked -> WhatIfBody.of(adviser.whatIf(question, ranked.candidate())),
-                page.isEmpty() ? Map.of() : adviser.courses(question, page));
+                page.isEmpty() ? Map.of() : adviser.courses(question, page),
+                adviser.robustness(question, ranking));
     }
 }

@@ -1,0 +1,48 @@
+package campcloth.rest;
+
+import campcloth.advice.Robustness;
+import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+
+/** How far the order of a ranking hangs on what nobody knows exactly. */
+@Schema(
+        name = "Robustness",
+        description =
+                "The best cloths ranked again and again behind the same gates, with the same criteria and weights, while their figures"
+                        + " (triangular over the interval, the value likeliest, each figure by itself) and the wearer (the same for all"
+                        + " cloths: metabolic rate anywhere in the range of the activity, sensitivity to prickle) are drawn. The ranking"
+                        + " judges cold by the lower and heat by the higher rate; a drawn wearer has one rate for both."
+                        + " Whether the wearer is used to heat is not drawn: the models know one body. Not a"
+                        + " probability of comfort, and nothing about errors of the models: only of the order, given the intervals."
+                        + " Weather, the rest of the outfit, fire and rules stay as they are. The distributions are choices of the"
+                        + " project")
+record RobustnessBody(
+        @Schema(description = "how many times figures and wearer were drawn; 64 tell a half to about 6 percent points")
+        int samples,
+
+        @Schema(description = "of the draws: the same question is answered the same")
+        long seed,
+
+        @Schema(description = "how many cloths were drawn: those that may be among the first three, 40 at most")
+        int sampledCloths,
+
+        @Schema(
+                description =
+                        "how often the first cloth stays first, percent of the samples; null where all are ruled out")
+        @Nullable
+        Double firstPlacePercent,
+
+        String because) {
+
+    static RobustnessBody of(Robustness robustness) {
+        return new RobustnessBody(
+                robustness.samples(),
+                robustness.seed(),
+                robustness.sampled(),
+                robustness
+                        .firstPlacePercent()
+                        .map(percent -> Rounded.to(percent, 1))
+                        .orElse(null),
+                robustness.because());
+    }
+}
