@@ -53,6 +53,15 @@ final class Fire implements Criterion {
                 + worst.hazard().reasons().stream()
                         .limit(REASONS)
                         .map(FireReason::sentence)
-                        .collect(Collectors.joining(" "));
+                        .collect(Collectors.joining(" "))
+                + keepBack(worst);
+    }
+
+    /** The distance to keep, where the wearer can keep one. */
+    private static String keepBack(SpellHazard worst) {
+        return worst.exposure().canKeepAway()
+                ? " Distance to keep: " + fixed(worst.hazard().standBack().roundedUpM(), 1)
+                        + " m from the fire's centre or more (an estimate)."
+                : "";
     }
 }

@@ -5,7 +5,7 @@ public enum FireRole {
     NONE,
     /** Walks by, more than 3 m away. */
     PASSING,
-    /** Sits 1.5 to 3 m away. */
+    /** Sits by it, 1.5 to 3 m away; farther off it counts as passing. */
     SEATED,
     COOKING,
     TENDING,

@@ -103,7 +103,11 @@ final class Dials {
         return (int) Math.ceil(metres * STEPS_A_METRE - ROUNDING);
     }
 
+    /** For hands at a flame only: who sits can sit farther off, which comes to the same as passing there. */
     private static List<Change> places(FireCase now) {
+        if (now.fires().stream().noneMatch(fire -> Exposure.handsAtTheFire(fire.role()))) {
+            return List.of();
+        }
         return Stream.of(FireRole.SEATED, FireRole.PASSING)
                 .flatMap(role -> place(role, now).stream())
                 .toList();

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * A wearer's exposure to a fire. The class is the worst that role, distance and radiant flux give, each by itself.
  *
- * <p>By role: passing sparks, seated radiant heat, the rest contact. By distance: under 1 m contact (the 3 ft that youth
+ * <p>By role: passing sparks, seated radiant heat or, from 3 m on, sparks as who passes; the rest contact. By distance: under 1 m contact (the 3 ft that youth
  * organisations keep between fire ring and people), under 3 m radiant heat (project choice), in the near field of
  * {@link PointSource} contact. By flux, with radiative fraction 0.40: under 1.6 kW/m2 sparks (about the limit for long work in
  * ordinary clothing: 1.5 kW/m2, report of the Dutch institute for physical safety, 2016), under 4 radiant heat (bare skin hurts
@@ -116,6 +116,11 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return PART_OF_ROLE * byRole + (1 - PART_OF_ROLE) * heat / (1 + heat);
     }
 
+    /** Whether the wearer has a place at a fire and can choose how far from it. */
+    public boolean canKeepAway() {
+        return role != FireRole.NONE && !handsAtTheFire(role);
+    }
+
     /** Whether hands or sleeves come to the flame by what the wearer does, however far the rest of the body is. */
     static boolean handsAtTheFire(FireRole role) {
         return role.compareTo(FireRole.SEATED) > 0;
@@ -125,7 +130,8 @@ public record Exposure(FireRole role, Optional<Double> distanceM, Optional<Doubl
         return switch (role) {
             case NONE -> ExposureClass.NONE;
             case PASSING -> ExposureClass.SPARKS;
-            case SEATED -> ExposureClass.RADIANT;
+            case SEATED ->
+                distanceM.filter(m -> m >= NEAR_M).isPresent() ? ExposureClass.SPARKS : ExposureClass.RADIANT;
             case COOKING, TENDING, CARRYING -> ExposureClass.CONTACT;
         };
     }

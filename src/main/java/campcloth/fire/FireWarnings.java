@@ -25,8 +25,6 @@ public final class FireWarnings {
             " Modacrylic is counted as melting; a maker's current declaration of flame resistance may change what the fire"
                     + " marshal says: ask.";
 
-    private static final double ROUNDING = 1e-9;
-
     private static final String SLOWER = " Heavier, plain, close-fitting cloth rich in wool burns more slowly.";
 
     private FireWarnings() {}
@@ -93,7 +91,7 @@ public final class FireWarnings {
         if (hazard.reach() == ExposureClass.CONTACT) {
             return " Choose another cloth, or keep it out of reach of the flame.";
         }
-        double keepM = Math.ceil(hazard.standBackM() * 10 - ROUNDING) / 10;
+        double keepM = hazard.standBack().roundedUpM();
         if (exposure.distanceM().filter(m -> m >= hazard.standBackM()).isPresent()) {
             return " Choose another cloth: steady heat does not soften it there, but an ember can, or a flame that reaches it.";
         }

@@ -34,6 +34,8 @@ public record StandBack(double metres, Limit limit, String because) {
     /** Flux that ordinary clothing bears for long, kW/m2: about 1.5 by a 2016 report on heat radiation contours. */
     private static final double LONG_STAY_KW_M2 = 1.6;
 
+    private static final double ROUNDING = 1e-9;
+
     /** Kept below softening: project choice. */
     private static final double MARGIN_K = 20;
 
@@ -42,6 +44,11 @@ public record StandBack(double metres, Limit limit, String because) {
             + Words.number(PointSource.NOMINAL_FRACTION) + " is usual.";
 
     private static final String STEADY = " A gust, a flare-up or an ember reaches farther.";
+
+    /** The distance in full tenths of a metre, never nearer. */
+    public double roundedUpM() {
+        return Math.ceil(metres * 10 - ROUNDING) / 10;
+    }
 
     static StandBack of(WornCloth cloth, double fireKw) {
         Optional<Softening> softening = Softening.of(cloth);

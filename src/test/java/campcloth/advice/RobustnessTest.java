@@ -161,7 +161,7 @@ class RobustnessTest {
     }
 
     @Test
-    void theBestFiguresAreThoseOfTheWholeModel() {
+    void theBestFiguresAreThoseOfTheWholeModelButForItsLattice() {
         RandomEvents random = new RandomEvents(SEED);
         for (int i = 0; i < EVENTS; i++) {
             Event event = random.event();
@@ -216,7 +216,7 @@ class RobustnessTest {
         whole.inRange()
                 .ifPresent(value -> assertThat(brief.inRange().orElseThrow().value())
                         .as(where)
-                        .isEqualTo(value.value()));
+                        .isCloseTo(value.value(), within(0.01)));
     }
 
     private static Robustness robustness(Question question) {

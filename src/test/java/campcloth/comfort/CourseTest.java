@@ -54,7 +54,7 @@ class CourseTest {
                 .of(WOOL, Samples.OUTER_TUNIC)
                 .get(0);
         assertThat(value(wet.moments().get(0).dressed().givenClo()))
-                .isEqualTo(value(hour.warmth().resultantClo()));
+                .isCloseTo(value(hour.warmth().resultantClo()), within(0.001)); // the hour comes from a lattice
         assertThat(course(WATCH.withWet(Wetness.DRY)).moments().get(99).felt())
                 .isEqualTo(dry.moments().get(99).felt());
     }

@@ -51,10 +51,13 @@ class FireSlideTest {
     @Test
     void distanceAndRoleAreSeenInsideAGrade() {
         FireHazard passing = grade("flax 100", 150, Fit.LOOSE, at(FireRole.PASSING, 4));
-        FireHazard far = grade("flax 100", 150, Fit.LOOSE, at(FireRole.SEATED, 3));
+        FireHazard far = grade("flax 100", 150, Fit.LOOSE, at(FireRole.SEATED, 2.9));
         FireHazard near = grade("flax 100", 150, Fit.LOOSE, at(FireRole.SEATED, 1.5));
         assertThat(List.of(passing.grade(), far.grade(), near.grade())).containsOnly(FireGrade.RAISED);
         assertThat(near.hazard() - far.hazard()).isGreaterThan(3);
+        FireHazard asFar = grade("flax 100", 150, Fit.LOOSE, at(FireRole.SEATED, 4));
+        assertThat(asFar.reach()).isEqualTo(ExposureClass.SPARKS);
+        assertThat(asFar.hazard() - passing.hazard()).isBetween(0.0, 3.0);
         assertThat(far.hazard() - passing.hazard()).isGreaterThan(3);
     }
 
