@@ -30,6 +30,11 @@ public final class Adviser {
     /** Of all courses together, in minutes of their events: about half a second's work. */
     private static final int MOST_MINUTES = 1_000_000;
 
+    /** Of all what-ifs together, in fires and rules of one judgement: about two seconds' work. */
+    private static final int MOST_CHECKS = 10_000;
+
+    private static final int USUAL_PAGE = 20;
+
     private final OutfitAdvice fire;
 
     public Adviser(FireAdvice fire) {
@@ -41,8 +46,26 @@ public final class Adviser {
         return fire.wornBesides(question.outfit(), question.event());
     }
 
-    /** What would change what fire and rules say of a cloth; costs some hundred judgements. */
-    public WhatIf.Answer whatIf(Question question, Candidate candidate) {
+    /**
+     * What would change what fire and rules say, by candidate: at least of the first {@value #USUAL_PAGE}, of more where fires,
+     * rules and parts sewn in are few.
+     */
+    public Map<String, WhatIf.Answer> whatIfs(Question question, List<Candidate> candidates) {
+        Event event = question.event();
+        int fires = (int) event.spells().stream()
+                .filter(spell -> spell.fireInUse().isPresent())
+                .count();
+        int parts = 1 + question.outfit().parts().size();
+        int checks = (1 + fires + event.rules().size()) * parts;
+        Map<String, WhatIf.Answer> answers = new LinkedHashMap<>();
+        candidates.stream()
+                .limit(Math.max(USUAL_PAGE, MOST_CHECKS / checks))
+                .forEach(candidate -> answers.put(candidate.id(), whatIf(question, candidate)));
+        return answers;
+    }
+
+    /** Costs some hundred judgements. */
+    private WhatIf.Answer whatIf(Question question, Candidate candidate) {
         WornCloth worn = WornCloth.of(Estimates.complete(candidate.cloth()), question.wearAtFire());
         return fire.whatIf(worn, question.outfit(), question.event());
     }

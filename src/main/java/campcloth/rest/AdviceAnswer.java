@@ -11,12 +11,12 @@ import campcloth.comfort.SpellNeeds;
 import campcloth.event.Provenance;
 import campcloth.event.SafetyRule.Authority;
 import campcloth.fire.RuleOutcome;
+import campcloth.fire.WhatIf;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The cloths ranked, with what the ranking rests on. */
@@ -68,7 +68,9 @@ record AdviceAnswer(
 
             @Schema(
                     description =
-                            "what would better the verdict of fire and rules; empty where they have nothing against it")
+                            "what would better the verdict of fire and rules; empty where they have nothing against it, null where the"
+                                    + " answer has too many cloths for so many rules and fires")
+            @Nullable
             List<WhatIfBody> whatIf,
 
             @Schema(
@@ -88,7 +90,7 @@ record AdviceAnswer(
         static Ranked of(
                 Judged judged,
                 Map<String, Double> weights,
-                List<WhatIfBody> whatIf,
+                WhatIf.@Nullable Answer whatIf,
                 Course.@Nullable Summary course,
                 Optional<Double> topThreePercent) {
             return new Ranked(
@@ -106,7 +108,7 @@ record AdviceAnswer(
                     judged.warnings(),
                     judged.rules().stream().map(RuleBody::of).toList(),
                     judged.wet().stream().map(WetBody::of).toList(),
-                    whatIf,
+                    whatIf == null ? null : WhatIfBody.of(whatIf),
                     course == null ? null : CourseSummaryBody.of(course),
                     topThreePercent.map(percent -> Rounded.to(percent, 1)).orElse(null));
         }
@@ -187,7 +189,7 @@ record AdviceAnswer(
             List<RulesBody.ConflictBody> ruleConflicts,
             Optional<Long> eventVersion,
             WornOutfitBody outfit,
-            Function<Judged, List<WhatIfBody>> whatIf,
+            Map<String, WhatIf.Answer> whatIfs,
             Map<String, Course.Summary> courses,
             Robustness robustness) {
         return new AdviceAnswer(
@@ -196,7 +198,7 @@ record AdviceAnswer(
                         .map(judged -> Ranked.of(
                                 judged,
                                 ranking.weights(),
-                                whatIf.apply(judged),
+                                whatIfs.get(judged.candidate().id()),
                                 courses.get(judged.candidate().id()),
                                 robustness.topThreePercent(judged.candidate().id())))
                         .toList(),

@@ -57,7 +57,7 @@ class AdviceController {
                 RulesBody.ConflictBody.of(question.event().rules(), fibres),
                 asked.eventVersion(),
                 WornOutfitBody.of(question.outfit(), adviser.wornBesides(question)),
-                ranked -> WhatIfBody.of(adviser.whatIf(question, ranked.candidate())),
+                adviser.whatIfs(question, page),
                 page.isEmpty() ? Map.of() : adviser.courses(question, page),
                 adviser.robustness(question, ranking));
     }
