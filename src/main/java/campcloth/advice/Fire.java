@@ -3,6 +3,7 @@ package campcloth.advice;
 import static campcloth.figure.Words.fixed;
 
 import campcloth.cloth.Property;
+import campcloth.fire.FireGrade;
 import campcloth.fire.FireReason;
 import campcloth.fire.SpellHazard;
 import java.util.Optional;
@@ -57,9 +58,10 @@ final class Fire implements Criterion {
                 + keepBack(worst);
     }
 
-    /** The distance to keep, where the wearer can keep one. */
+    /** The distance to keep, where the wearer can keep one; nothing where it might be taken for leave to wear a cloth at all. */
     private static String keepBack(SpellHazard worst) {
-        return worst.exposure().canKeepAway()
+        boolean wearable = worst.hazard().grade().compareTo(FireGrade.HIGH) < 0;
+        return wearable && worst.exposure().canKeepAway()
                 ? " Distance to keep: " + fixed(worst.hazard().standBack().roundedUpM(), 1)
                         + " m from the fire's centre or more (an estimate)."
                 : "";

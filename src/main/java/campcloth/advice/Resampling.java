@@ -78,7 +78,12 @@ record Resampling(int samples, long seed) {
                 topThree.put(open.get(chosen.get(i)).candidate().id(), places.topThreePercent(i));
             }
             double first = places.firstPercent(0);
-            return new Robustness(samples, seed, Optional.of(first), topThree, because(open.get(0), first));
+            return new Robustness(
+                    samples,
+                    seed,
+                    Optional.of(first),
+                    topThree,
+                    open.size() == 1 ? ALONE : because(open.get(0), first));
         }
 
         private List<Integer> chosen(List<SampledCloth> cloths) {
@@ -126,6 +131,9 @@ record Resampling(int samples, long seed) {
                     SampledCloth.points(candidate.id(), samples, seed));
         }
     }
+
+    private static final String ALONE =
+            "Only one of these cloths is not ruled out: there is no order to be sure or unsure of.";
 
     private String because(Judged leader, double firstPercent) {
         return "\"" + leader.candidate().cloth().name() + "\" stays first in " + Words.fixed(firstPercent, 0) + " % of "

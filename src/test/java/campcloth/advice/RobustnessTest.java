@@ -190,6 +190,13 @@ class RobustnessTest {
     }
 
     @Test
+    void ofOneClothAloneNoOrderIsCalledSure() {
+        Event noon = Camp.event(List.of(), Camp.SUMMER_NOON);
+        Robustness alone = robustness(new Question(noon, Camp.TUNIC, List.of(new Candidate("it", WOOL))));
+        assertThat(alone.because()).contains("Only one").doesNotContain("is sure.");
+    }
+
+    @Test
     void aWearerHasOneRateWithinTheRangeOfTheActivity() {
         Comfort comfort = Comfort.in(List.of(Camp.SUMMER_NOON));
         assertThat(comfort.atPace(0).needs().get(0).surroundings().highMet()).isEqualTo(2.0);
