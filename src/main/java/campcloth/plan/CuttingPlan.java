@@ -32,6 +32,7 @@ import java.util.Optional;
  * @param stitchLengthMm straight stitch
  * @param threadM sewing thread for all garments, with waste
  * @param cost price of the length to buy, where the price is known
+ * @param making how it is sewn, what the small pieces take, what the plan saves; empty in plans of the first form
  * @param notes what was taken for granted and what helps
  * @param cautions what to mind
  */
@@ -57,6 +58,7 @@ public record CuttingPlan(
         double stitchLengthMm,
         double threadM,
         Optional<Money> cost,
+        Optional<Making> making,
         List<String> notes,
         List<String> cautions) {
 
