@@ -6,6 +6,8 @@ import campcloth.cloth.Weave;
 import campcloth.figure.Refused;
 import campcloth.garment.Measurements;
 import campcloth.garment.Options;
+import campcloth.garment.SewnBy;
+import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -13,6 +15,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +44,10 @@ record CuttingPlanRequest(
         Fold fold,
 
         @Schema(description = "what the shop rounds up to; 10 where it is left out") @Nullable
-        Double shopStepCm) {
+        Double shopStepCm,
+
+        @Schema(description = "MACHINE where it is left out") @Nullable
+        SewnBy sewnBy) {
 
     /** A cloth as the shop sells it. */
     @Schema(name = "ClothToCut")
@@ -95,7 +101,25 @@ record CuttingPlanRequest(
         }
     }
 
-    Optional<Double> remnant() {
-        return Optional.ofNullable(remnantLengthCm);
+    CutClothChoice choice() {
+        return new CutClothChoice(cloth, clothId, prewash, selvedgeCm);
+    }
+
+    CuttingOrder order(ClothToCut toCut) {
+        return new CuttingOrder(
+                toCut,
+                lines(garments),
+                Optional.ofNullable(remnantLengthCm),
+                fold == null ? Fold.ANY : fold,
+                shopStepCm == null ? CuttingOrder.USUAL_STEP_CM : shopStepCm,
+                sewnBy == null ? SewnBy.MACHINE : sewnBy);
+    }
+
+    static List<CuttingOrder.Line> lines(List<Line> garments) {
+        List<CuttingOrder.Line> lines = new ArrayList<>();
+        for (int i = 0; i < garments.size(); i++) {
+            lines.add(Refused.within("garments[" + i + "]", garments.get(i)::line));
+        }
+        return lines;
     }
 }

@@ -59,8 +59,7 @@ class MakingTest {
         // 68 cm for a body of 67 and a straight sleeve of 44: no place for 30 x 40 beside anything
         CuttingOrder narrow = CuttingOrder.of(
                 Orders.washed(70, 0, 0),
-                new CuttingOrder.Line(
-                        "tunic", 1, Orders.wearer(126, 95).with("cuffWidthCm", 40), Options.USUAL));
+                new CuttingOrder.Line("tunic", 1, Orders.wearer(126, 95).with("cuffWidthCm", 40), Options.USUAL));
         CuttingPlan plan = Orders.PLANNER.plan(narrow);
         SmallPieces small = plan.making().orElseThrow().smallPieces().orElseThrow();
         assertThat(small.inOffcuts()).isFalse();
