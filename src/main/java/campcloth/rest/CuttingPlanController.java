@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.garment.Sizes;
 import campcloth.layout.LayoutDrawing;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
@@ -38,12 +39,14 @@ class CuttingPlanController {
     private final Plans plans;
     private final ClothsToCut cloths;
     private final LayoutGate gate;
+    private final Sizes sizes;
 
-    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate) {
+    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate, Sizes sizes) {
         this.planner = planner;
         this.plans = plans;
         this.cloths = cloths;
         this.gate = gate;
+        this.sizes = sizes;
     }
 
     @PostMapping
@@ -87,10 +90,11 @@ class CuttingPlanController {
         return plans.byId(id).orElseThrow(() -> new Missing("cutting plan", id));
     }
 
-    private static List<CuttingOrder.Line> lines(List<CuttingPlanRequest.Line> garments) {
+    private List<CuttingOrder.Line> lines(List<CuttingPlanRequest.Line> garments) {
         List<CuttingOrder.Line> lines = new ArrayList<>();
         for (int i = 0; i < garments.size(); i++) {
-            lines.add(Refused.within("garments[" + i + "]", garments.get(i)::line));
+            CuttingPlanRequest.Line line = garments.get(i);
+            lines.add(Refused.within("garments[" + i + "]", () -> line.line(sizes)));
         }
         return lines;
     }

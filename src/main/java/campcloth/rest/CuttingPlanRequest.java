@@ -4,8 +4,8 @@ import campcloth.cloth.Finish;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.figure.Refused;
-import campcloth.garment.Measurements;
 import campcloth.garment.Options;
+import campcloth.garment.Sizes;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -83,14 +83,19 @@ record CuttingPlanRequest(
             @Size(max = 40)
             Map<String, @NotNull Double> wearer,
 
+            @Schema(description = "key of a size, for what was not measured; measurements given win", example = "W-M")
+            @Nullable
+            @Size(max = 40)
+            String size,
+
             @Schema(example = "{\"sideSplits\": false}") @Nullable @Size(max = 40)
             Map<String, @NotNull Object> options) {
 
-        CuttingOrder.Line line() {
+        CuttingOrder.Line line(Sizes sizes) {
             return new CuttingOrder.Line(
                     design,
                     count == null ? 1 : count,
-                    Measurements.of(wearer == null ? Map.of() : wearer),
+                    ToldWearer.of(wearer, size, sizes),
                     Refused.within("options", () -> Options.of(options == null ? Map.of() : options)));
         }
     }

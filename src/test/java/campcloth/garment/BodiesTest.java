@@ -144,8 +144,8 @@ class BodiesTest {
         assertThat(facing.outline().heightCm()).isCloseTo(15 + 2 * 4 + 8, within(0.1));
         // circle of 23 cm and a tongue of 8 x 8, which overlaps the circle's rounding by a little
         assertThat(facing.outline().areaCm2()).isBetween(Math.PI * 11.5 * 11.5 + 60, Math.PI * 11.5 * 11.5 + 70);
-        Outline square =
-                tunicNeck("gown", Map.of("squareNeck", true, "neckSlitCm", 8, "goreHeightCm", 40)).outline();
+        Outline square = tunicNeck("gown", Map.of("squareNeck", true, "neckSlitCm", 8, "goreHeightCm", 40))
+                .outline();
         assertThat(square.areaCm2()).isCloseTo(23 * 23 + 8 * 8, TOUCH);
     }
 
@@ -208,6 +208,31 @@ class BodiesTest {
         assertThat(narrow.notes()).anyMatch(n -> n.contains("make the gores 25 cm wide"));
         Garment flared = madeUp("gown", Map.of("chestCm", 98.0), Map.of("sideGores", false, "flareCm", 15));
         assertThat(flared.notes()).anyMatch(n -> n.contains("180.3 cm round: room enough"));
+    }
+
+    @Test
+    void cautionsWhereTheHandDoesNotPassTheCuff() {
+        Map<String, Double> narrow = new HashMap<>(WEARER);
+        narrow.put("cuffWidthCm", 18.0);
+        assertThat(tunic(narrow, Map.of()).cautions())
+                .singleElement()
+                .asString()
+                .contains("18 cm");
+        assertThat(tunic(WEARER, Map.of()).cautions()).isEmpty();
+        // a band opens
+        assertThat(madeUp("shirt", narrow, Map.of()).cautions()).noneMatch(c -> c.contains("hand"));
+    }
+
+    @Test
+    void narrowClothHalvesPanelsAndGores() {
+        Design gown = Designs.named("gown");
+        Design.Narrower way = gown.narrower(Options.USUAL).orElseThrow();
+        assertThat(way.how()).contains("centreSeams").contains("halvedGores");
+        Garment narrow =
+                gown.madeUp(Measurements.of(WEARER), way.options().with("goreHeightCm", 40), SewnCloth.usual());
+        assertThat(narrow.pieces()).extracting(GarmentPiece::name).contains("side gore half");
+        assertThat(narrow.pieces()).allMatch(p -> p.outline().widthCm() < 50);
+        assertThat(gown.narrower(way.options())).isEmpty();
     }
 
     @Test
