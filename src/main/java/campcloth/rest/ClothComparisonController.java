@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.garment.Sizes;
 import campcloth.plan.ClothComparison;
 import campcloth.plan.CuttingOrder;
 import io.swagger.v3.oas.annotations.Operation;
@@ -16,10 +17,12 @@ import org.springframework.web.bind.annotation.RestController;
 class ClothComparisonController {
 
     private final ClothsToCut cloths;
+    private final Sizes sizes;
     private final LayoutGate gate;
 
-    ClothComparisonController(ClothsToCut cloths, LayoutGate gate) {
+    ClothComparisonController(ClothsToCut cloths, Sizes sizes, LayoutGate gate) {
         this.cloths = cloths;
+        this.sizes = sizes;
         this.gate = gate;
     }
 
@@ -29,7 +32,7 @@ class ClothComparisonController {
             summary = "Which of several cloths is the cheapest for the same garments",
             description = "At most 12 cloths, of different widths and prices. Nothing is kept.")
     ClothComparisonAnswer compare(@Valid @RequestBody ClothComparisonRequest request) {
-        List<CuttingOrder> orders = request.orders(cloths);
+        List<CuttingOrder> orders = request.orders(cloths, sizes);
         return ClothComparisonAnswer.of(gate.through(() -> ClothComparison.ranked(orders)), request);
     }
 }

@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.garment.Sizes;
 import campcloth.plan.ClothComparison;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
@@ -27,8 +28,8 @@ record ClothComparisonRequest(
         Double shopStepCm) {
 
     /** The same garments, from each of the cloths. */
-    List<CuttingOrder> orders(ClothsToCut known) {
-        List<CuttingOrder.Line> lines = CuttingPlanRequest.lines(garments);
+    List<CuttingOrder> orders(ClothsToCut known, Sizes sizes) {
+        List<CuttingOrder.Line> lines = CuttingPlanRequest.lines(garments, sizes);
         List<CuttingOrder> orders = new ArrayList<>();
         for (int i = 0; i < cloths.size(); i++) {
             CutClothChoice choice = cloths.get(i);

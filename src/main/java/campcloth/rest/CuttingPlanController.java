@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.garment.Sizes;
 import campcloth.layout.LayoutDrawing;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
@@ -34,12 +35,14 @@ class CuttingPlanController {
     private final Plans plans;
     private final ClothsToCut cloths;
     private final LayoutGate gate;
+    private final Sizes sizes;
 
-    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate) {
+    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate, Sizes sizes) {
         this.planner = planner;
         this.plans = plans;
         this.cloths = cloths;
         this.gate = gate;
+        this.sizes = sizes;
     }
 
     @PostMapping
@@ -50,7 +53,7 @@ class CuttingPlanController {
     @ApiResponse(responseCode = "201", description = "The plan as it is kept", useReturnTypeSchema = true)
     ResponseEntity<CuttingPlanAnswer> plan(@Valid @RequestBody CuttingPlanRequest request) {
         ClothToCut cloth = cloths.of(request.choice());
-        CuttingOrder order = request.order(cloth);
+        CuttingOrder order = request.order(cloth, sizes);
         KeptPlan kept = plans.add(gate.through(() -> planner.plan(order)));
         return ResponseEntity.created(URI.create("/api/cutting-plans/" + kept.id()))
                 .body(CuttingPlanAnswer.of(kept));

@@ -66,11 +66,22 @@ record GarmentWorkBody(
 
     /** What a group of seams can give or take. */
     @Schema(name = "SeamRoom")
-    record SeamRoomBody(String seams, String measure, double letOutCm, double takeInCm) {
+    record SeamRoomBody(
+            String seams,
+            String measure,
+            double letOutCm,
+
+            @Schema(description = "null where the body's own measure was not given") @Nullable
+            Double takeInCm) {
 
         static SeamRoomBody of(SeamRoom room) {
             return new SeamRoomBody(
-                    room.seams(), room.measure(), Rounded.to(room.letOutCm(), 1), Rounded.to(room.takeInCm(), 1));
+                    room.seams(),
+                    room.measure(),
+                    Rounded.to(room.letOutCm(), 1),
+                    room.takeInCm().isPresent()
+                            ? Rounded.to(room.takeInCm().getAsDouble(), 1)
+                            : null);
         }
     }
 
