@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SizesTest {
@@ -105,7 +106,7 @@ class SizesTest {
     @Test
     void faultsNameFileLineAndField() throws IOException {
         String cells = ",,,90 TYPICAL x,,,,,\n";
-        assertThat(faults(HEADER + "A,a" + cells.substring(1) + "A,b" + cells.substring(1)))
+        assertThat(faults(HEADER + "A,a" + cells + "A,b" + cells))
                 .singleElement()
                 .satisfies(fault -> {
                     assertThat(fault.file()).isEqualTo("sizes.csv");
