@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class MakingTest {
     @Test
     void byHandTakesOtherThreadAndMoreTime() {
         CuttingOrder byHand = new CuttingOrder(
-                ORDER.cloth(), ORDER.garments(), Optional.empty(), ORDER.fold(), ORDER.shopStepCm(), SewnBy.HAND);
+                ORDER.cloth(), ORDER.garments(), Optional.empty(), ORDER.fold(), ORDER.shopStepCm(), new Particulars(SewnBy.HAND, List.of(), Repeat.NONE));
         GarmentWork hand = making(byHand).garments().get(0);
         GarmentWork machine = making(ORDER).garments().get(0);
         assertThat(hand.time().leastHours()).isGreaterThan(machine.time().mostHours());
