@@ -102,8 +102,8 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
         }
         if (choice.belt()) {
             double seams = 2 * seamCm();
-            Outline half = Outline.rectangle(
-                    cloth.acrossCm(2 * BELT_WIDTH_CM) + seams, cloth.alongCm(beltCm() / 2) + seams);
+            Outline half =
+                    Outline.rectangle(cloth.acrossCm(2 * BELT_WIDTH_CM) + seams, cloth.alongCm(beltCm() / 2) + seams);
             pieces.add(new GarmentPiece("belt half", half, 2, false, true));
         }
         return pieces;
@@ -150,7 +150,8 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
         steps.add("Hem the sides from end to end" + (choice.ties() ? ", the ties caught in at the waist." : "."));
         steps.add("Let it hang a day, level the hem and sew it.");
         if (choice.belt()) {
-            steps.add("Join the halves of the belt, sew it to a tube, turn it through a gap left in the middle, press and close the gap.");
+            steps.add(
+                    "Join the halves of the belt, sew it to a tube, turn it through a gap left in the middle, press and close the gap.");
         }
         return steps;
     }
