@@ -73,7 +73,8 @@ public final class CuttingPlanner {
                 threadM(order, pieces),
                 order.cloth().price().map(price -> price.times(buyLengthCm / 100)),
                 PlanNotes.notes(order, pieces, laid, rule, bought),
-                PlanNotes.cautions(order, pieces));
+                PlanNotes.cautions(order, pieces),
+                Optional.of(CutCloth.of(order.cloth())));
     }
 
     /** The lays tried and the one chosen. */
