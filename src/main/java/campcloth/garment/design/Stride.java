@@ -15,8 +15,9 @@ import campcloth.figure.Words;
  * @param lengthCm shoulder to hem
  * @param flareCm how much wider each half is at the hem on each side
  * @param splitCm length of each side split, 0 without
+ * @param gores triangles set in
  */
-record Stride(double roundCm, double flareFromCm, double lengthCm, double flareCm, double splitCm) {
+record Stride(double roundCm, double flareFromCm, double lengthCm, double flareCm, double splitCm, Gores gores) {
 
     private static final double KNEE_CM = 97;
     private static final double KNEE_SWEEP_CM = 98;
@@ -26,6 +27,10 @@ record Stride(double roundCm, double flareFromCm, double lengthCm, double flareC
     private static final double SHORTEST_SPLIT_CM = 5;
     private static final double TOUCH_CM = 1e-9;
 
+    Stride(double roundCm, double flareFromCm, double lengthCm, double flareCm, double splitCm) {
+        this(roundCm, flareFromCm, lengthCm, flareCm, splitCm, Gores.NONE);
+    }
+
     /** Width round wanted at so much below the shoulder. */
     static double wantedCm(double belowShoulderCm) {
         double onTheLine = KNEE_SWEEP_CM + (belowShoulderCm - KNEE_CM) * WIDTH_PER_LENGTH;
@@ -34,8 +39,13 @@ record Stride(double roundCm, double flareFromCm, double lengthCm, double flareC
 
     /** Width round of this body there. */
     double sweepCm(double belowShoulderCm) {
-        double share = Math.max(0, (belowShoulderCm - flareFromCm) / (lengthCm - flareFromCm));
-        return roundCm + 4 * flareCm * share;
+        return roundCm
+                + 4 * flareCm * shareBelow(flareFromCm, belowShoulderCm)
+                + (gores.any() ? gores.sweepCm() * shareBelow(lengthCm - gores.heightCm(), belowShoulderCm) : 0);
+    }
+
+    private double shareBelow(double fromCm, double belowShoulderCm) {
+        return Math.max(0, (belowShoulderCm - fromCm) / (lengthCm - fromCm));
     }
 
     /** Shortest side split, in whole cm, above which the body is wide enough all the way; 0 where none is needed. */
@@ -49,7 +59,14 @@ record Stride(double roundCm, double flareFromCm, double lengthCm, double flareC
 
     /** Flare of each side, in whole cm, with which no split is needed. */
     double flareWantedCm() {
-        return Math.max(0, Math.ceil((wantedCm(lengthCm) - roundCm) / 4 - TOUCH_CM));
+        return Math.max(0, Math.ceil((wantedCm(lengthCm) - roundCm - gores.sweepCm()) / 4 - TOUCH_CM));
+    }
+
+    /** Width of each gore, in whole cm, with which the hem is wide enough. */
+    double goreWidthWantedCm() {
+        return Math.max(
+                gores.widthCm() + 1,
+                Math.ceil((wantedCm(lengthCm) - roundCm - 4 * flareCm) / gores.count() - TOUCH_CM));
     }
 
     String words() {
@@ -61,6 +78,10 @@ record Stride(double roundCm, double flareFromCm, double lengthCm, double flareC
                 + " cm are usual; ";
         if (splitCm >= wanted) {
             return narrow + "the side splits give the room.";
+        }
+        if (gores.any()) {
+            return narrow + "make the gores " + Words.number(goreWidthWantedCm())
+                    + " cm wide (option goreWidthCm) or higher.";
         }
         return narrow + splits(wanted) + "a flare of " + Words.number(flareWantedCm())
                 + " cm (option flareCm), or gores.";
