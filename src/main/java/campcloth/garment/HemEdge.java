@@ -6,7 +6,8 @@ package campcloth.garment;
  * @param kind which edge
  * @param lengthCm all of it that is sewn, on the whole garment
  * @param hangsFromCm finished length of cloth between the edge and where its piece hangs from (shoulder to hem); what
- *     residual shrinkage is reckoned from; 0 where it runs along the grain
+ *     residual shrinkage is reckoned from; 0 where it runs along the grain, or
+ *     where the whole piece is cut larger instead
  * @param panelWidthCm width of one panel at the edge
  * @param flareTangent tangent of the angle between the panel's side and the grain, 0 for a straight panel
  * @param allowanceCm most cloth that is left beyond the finished edge, before any shrinkage
@@ -24,7 +25,12 @@ public record HemEdge(
         BODY("hem", 5),
         CUFF("cuff", 5),
         SIDE_SPLIT("side split", 2),
-        NECK("neck", 1);
+        NECK("neck", 1),
+        FACED_HEM("faced hem", 1),
+        FRONT("front edges", 2),
+        FACE("face edge", 2),
+        SIDE("side edges", 2),
+        TOP("top edge", 2);
 
         private final String words;
         private final double usualAllowanceCm;
@@ -37,6 +43,16 @@ public record HemEdge(
         /** Cloth left beyond the finished edge; common practice, no source. */
         public double usualAllowanceCm() {
             return usualAllowanceCm;
+        }
+
+        /** Sewn to a facing. */
+        boolean isFaced() {
+            return this == NECK || this == FACED_HEM;
+        }
+
+        /** An edge that is neither hem nor sleeve end: it uses the seams' allowance. */
+        boolean isOpenEdge() {
+            return this == FRONT || this == FACE || this == SIDE || this == TOP;
         }
 
         public String words() {

@@ -15,6 +15,8 @@ public final class HemRules {
             TurnedOnce.CUT_EDGE_HOLDS,
             TurnedOnce.PILE,
             TurnedTwice.SPLIT,
+            TurnedOnce.BULKY_EDGE,
+            TurnedTwice.EDGE,
             TurnedTwice.FINE,
             TurnedOnce.CUFF,
             TurnedTwice.FLARED,

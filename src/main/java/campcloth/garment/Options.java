@@ -1,6 +1,7 @@
 package campcloth.garment;
 
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -22,7 +23,7 @@ public final class Options {
         Map<String, Object> copy = new LinkedHashMap<>();
         chosen.forEach((key, value) -> {
             if (!(value instanceof Boolean || value instanceof Number)) {
-                throw Refused.of(key, "is neither true, false nor a number", "give true, false or a number of cm");
+                throw Refused.of(key, "is neither true, false nor a number", "give true, false or a number");
             }
             copy.put(key, value);
         });
@@ -69,5 +70,20 @@ public final class Options {
             return cm.range().check(number.doubleValue());
         }
         throw Refused.of(option.key(), "is true or false", "give a number of cm");
+    }
+
+    public int count(Option option) {
+        if (!(option.value() instanceof Option.Count count)) {
+            throw new IllegalArgumentException(option.key() + " is not a number of things");
+        }
+        Object value = chosen.getOrDefault(option.key(), count.usual());
+        if (!(value instanceof Number number)) {
+            throw Refused.of(option.key(), "is true or false", "give a whole number");
+        }
+        double whole = count.range().check(number.doubleValue());
+        if (whole != Math.rint(whole)) {
+            throw Refused.of(option.key(), "is " + Words.exact(whole), "give a whole number");
+        }
+        return (int) whole;
     }
 }

@@ -19,7 +19,7 @@ final class TurnedOnce {
 
     static final HemRule NECK = new HemRule(
             "faced neck",
-            (edge, cloth) -> edge.kind() == HemEdge.Kind.NECK,
+            (edge, cloth) -> edge.kind().isFaced(),
             (edge, cloth) -> new Hem(
                     edge.kind().words(),
                     edge.lengthCm(),
@@ -58,6 +58,16 @@ final class TurnedOnce {
 
     static final HemRule CUFF =
             new HemRule("sleeve end", (edge, cloth) -> edge.kind() == HemEdge.Kind.CUFF, TurnedOnce::cuff);
+
+    static final HemRule BULKY_EDGE = new HemRule(
+            "open edge of bulky cloth",
+            (edge, cloth) -> edge.kind().isOpenEdge() && cloth.isBulky(),
+            (edge, cloth) -> once(
+                    edge,
+                    true,
+                    OptionalDouble.empty(),
+                    "Thick cloth folded twice makes a ridge: neaten, fold " + Words.number(foldCm(edge))
+                            + " cm once and stitch the edge down, or bind it."));
 
     private TurnedOnce() {}
 

@@ -32,6 +32,18 @@ final class TurnedTwice {
                             + folds(Math.min(1, edge.allowanceCm() / 2), Math.min(1, edge.allowanceCm() / 2))
                             + ", stitched close to the fold so that it lies flat."));
 
+    static final HemRule EDGE = new HemRule(
+            "open edge",
+            (edge, cloth) -> edge.kind().isOpenEdge(),
+            (edge, cloth) -> even(
+                    edge,
+                    Math.min(1, edge.allowanceCm() / 2),
+                    0,
+                    1,
+                    "An open edge uses the seams' own allowance: "
+                            + folds(Math.min(1, edge.allowanceCm() / 2), Math.min(1, edge.allowanceCm() / 2))
+                            + ", stitched close to the fold; stay-stitch it first where it runs off the grain."));
+
     static final HemRule FINE = new HemRule(
             "gauze, voile and thin silk",
             (edge, cloth) -> cloth.isFine(),

@@ -43,12 +43,14 @@ class DesignController {
             String words,
 
             @Schema(
-                    description = "true or false, or centimetres",
+                    description = "true or false, centimetres, or a whole number of things",
                     types = {"boolean", "number"})
             Object usual,
 
             @Nullable Double leastCm,
-            @Nullable Double mostCm) {
+            @Nullable Double mostCm,
+            @Nullable Integer leastCount,
+            @Nullable Integer mostCount) {
 
         static OptionBody of(Option option) {
             if (option.value() instanceof Option.Cm cm) {
@@ -57,9 +59,22 @@ class DesignController {
                         option.words(),
                         cm.usualCm(),
                         cm.range().least(),
-                        cm.range().most());
+                        cm.range().most(),
+                        null,
+                        null);
             }
-            return new OptionBody(option.key(), option.words(), ((Option.YesNo) option.value()).usual(), null, null);
+            if (option.value() instanceof Option.Count count) {
+                return new OptionBody(
+                        option.key(),
+                        option.words(),
+                        count.usual(),
+                        null,
+                        null,
+                        (int) count.range().least(),
+                        (int) count.range().most());
+            }
+            boolean usual = ((Option.YesNo) option.value()).usual();
+            return new OptionBody(option.key(), option.words(), usual, null, null, null, null);
         }
     }
 

@@ -1,0 +1,103 @@
+package campcloth.garment.design;
+
+import campcloth.garment.GarmentPiece;
+import campcloth.garment.Hem;
+import campcloth.garment.SewnCloth;
+import campcloth.layout.Outline;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The pieces of a cloak with their allowances (common practice, no source): 1 cm inside the neck for the facing, at the hem
+ * what the hem asks for, at seams and front edges 2 cm where no other is chosen, 5 mm more on cloth that frays. Wedges that are
+ * wider than the cloth are pieced after {@link PiecedPanels}.
+ */
+record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem hem, Hem neck) {
+
+    private static final double FRAYING_CM = 0.5;
+    private static final double NECK_FACING_CM = 4;
+    private static final double FRONT_FACING_CM = 6;
+    private static final double HEM_FACING_CM = 5;
+    private static final double HEM_FACING_ARC_CM = 60;
+    private static final double FACING_SEAM_CM = 1;
+
+    double seamAllowanceCm() {
+        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+    }
+
+    CutSector cutSector() {
+        return new CutSector(sector, cloth, hem.washedAllowanceCm(), neck.allowanceCm(), seamAllowanceCm());
+    }
+
+    PiecedPanels panels() {
+        double neckCm = cloth.acrossCm(sector.innerCm());
+        double usableCm = cloth.usableWidthCm();
+        return choice.middleOnGrain()
+                ? PiecedPanels.fromTheMiddle(cutSector().corners(), usableCm, seamAllowanceCm(), neckCm)
+                : PiecedPanels.fromTheLeft(cutSector().corners(), usableCm, seamAllowanceCm(), neckCm);
+    }
+
+    List<GarmentPiece> pieces() {
+        List<PiecedPanels.Panel> panels = panels().panels();
+        List<GarmentPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < panels.size(); i++) {
+            PiecedPanels.Panel panel = panels.get(i);
+            String name = panels.size() == 1 && !panel.twin() ? wedge() : wedge() + " panel " + (i + 1);
+            boolean pair = panel.twin() || !panel.symmetrical() && choice.wedges() > 1;
+            int count = panel.twin() ? 2 * choice.wedges() : choice.wedges();
+            pieces.add(new GarmentPiece(name, panel.outline(), count, pair, panel.symmetrical()));
+        }
+        return pieces;
+    }
+
+    private String wedge() {
+        if (choice.wedges() == 1) {
+            return "cloak";
+        }
+        return choice.quarterWedges() ? "quarter" : "half";
+    }
+
+    /** Length of all seams that piece the wedges, on the finished cloak. */
+    double piecingCm() {
+        double shrunk = cloth.acrossCm(1);
+        return choice.wedges()
+                * panels().seamsCm().stream()
+                        .mapToDouble(x -> sector.sectionCm(x / shrunk))
+                        .sum();
+    }
+
+    List<GarmentPiece> smallPieces() {
+        List<GarmentPiece> small = new ArrayList<>();
+        double neckCm = sector.innerCm();
+        int halves = (choice.quarters() + 1) / 2;
+        small.add(ring("neck facing", halves, neckCm, neckCm + NECK_FACING_CM, 0, neck.allowanceCm()));
+        if (choice.frontFacing()) {
+            double lengthCm = cloth.alongCm(sector.lengthCm()) + hem.washedAllowanceCm() + neck.allowanceCm();
+            Outline strip = Outline.rectangle(cloth.acrossCm(FRONT_FACING_CM) + seamAllowanceCm(), lengthCm);
+            small.add(new GarmentPiece("front facing", strip, 2, false, true));
+        }
+        if (choice.hemFacing()) {
+            double hemCm = sector.outerCm();
+            int arcs = (int) Math.ceil(choice.angle() * hemCm / HEM_FACING_ARC_CM);
+            small.add(ring("hem facing", arcs, hemCm - HEM_FACING_CM, hemCm, hem.washedAllowanceCm(), 0));
+        }
+        return small;
+    }
+
+    /** A facing round the cloak, in so many pieces alike, each with its middle on the grain. */
+    private GarmentPiece ring(
+            String name, int count, double innerCm, double outerCm, double outsideCm, double insideCm) {
+        CircleSector part = CircleSector.middleOnGrain(innerCm, outerCm, choice.angle() / count);
+        CutSector cut = new CutSector(part, cloth, outsideCm, insideCm, FACING_SEAM_CM);
+        return new GarmentPiece(name, Outline.of(cut.corners()).movedTo(0, 0), count, false, true);
+    }
+
+    /** Widest panel with its allowances. */
+    double widestPanelCm() {
+        return pieces().stream().mapToDouble(p -> p.outline().widthCm()).max().orElseThrow();
+    }
+
+    int panelCount() {
+        return pieces().stream().mapToInt(GarmentPiece::count).sum();
+    }
+}

@@ -1,0 +1,82 @@
+package campcloth.garment.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import campcloth.layout.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/** Panels by a geometry library: without their seam allowances they are the shape, no more and no less. */
+class PiecedPanelsTest {
+
+    private static final double FAR_CM = 1000;
+
+    @Test
+    void panelsWithoutTheirSeamAllowancesMakeTheShape() {
+        SplittableRandom random = new SplittableRandom(31);
+        int pieced = 0;
+        for (int round = 0; round < 400; round++) {
+            double angle = random.nextInt(3) == 0 ? Math.PI : random.nextDouble(0.6, Math.PI);
+            double inner = random.nextDouble(6, 28);
+            double outer = inner + random.nextDouble(30, 150);
+            boolean middle = random.nextBoolean();
+            CircleSector sector = middle
+                    ? CircleSector.middleOnGrain(inner, outer, angle)
+                    : CircleSector.edgeOnGrain(inner, outer, angle);
+            double usable = random.nextDouble(40, 160);
+            double seam = random.nextDouble(1.2, 3.5);
+            List<Point> corners = new CutSector(sector, CircleSectorTest.cloth(4, 3), 3, 1, seam).corners();
+            PiecedPanels panels = middle
+                    ? PiecedPanels.fromTheMiddle(corners, usable, seam, inner)
+                    : PiecedPanels.fromTheLeft(corners, usable, seam, inner);
+            String which = "round " + round + " of seed 31: " + sector + " on " + usable;
+            assertMakesTheShape(Shapes.polygon(corners), panels, usable, seam, which);
+            pieced += panels.panels().size() > 1 ? 1 : 0;
+        }
+        assertThat(pieced).isGreaterThan(100);
+    }
+
+    private static void assertMakesTheShape(
+            Polygon shape, PiecedPanels panels, double usable, double seam, String which) {
+        List<Geometry> finished = new ArrayList<>();
+        double sum = 0;
+        for (PiecedPanels.Panel panel : panels.panels()) {
+            Geometry cut = inTheShape(shape, panel, seam);
+            assertThat(cut.isValid()).as(which).isTrue();
+            assertThat(panel.outline().widthCm()).as(which).isLessThanOrEqualTo(usable + 1e-6);
+            Geometry without = cut.intersection(
+                    Shapes.strip(panel.leftCm().orElse(-FAR_CM), panel.rightCm().orElse(FAR_CM)));
+            finished.add(without);
+            sum += without.getArea();
+            if (panel.twin()) {
+                finished.add(
+                        AffineTransformation.reflectionInstance(0, -1, 0, 1).transform(without));
+                sum += without.getArea();
+            }
+        }
+        Geometry union = UnaryUnionOp.union(finished);
+        assertThat(union.symDifference(shape).getArea()).as(which).isLessThan(1e-3);
+        assertThat(sum).as("%s: no cloth twice", which).isCloseTo(shape.getArea(), within(1e-3));
+    }
+
+    /** A panel moved back to where it belongs; its seam allowances are then those of the shape's strip. */
+    private static Geometry inTheShape(Polygon shape, PiecedPanels.Panel panel, double seam) {
+        Polygon moved = Shapes.polygon(panel.outline().points());
+        Geometry strip = shape.intersection(Shapes.strip(
+                panel.leftCm().orElse(-FAR_CM) - seam, panel.rightCm().orElse(FAR_CM) + seam));
+        double dx = strip.getEnvelopeInternal().getMinX()
+                - moved.getEnvelopeInternal().getMinX();
+        double dy = strip.getEnvelopeInternal().getMinY()
+                - moved.getEnvelopeInternal().getMinY();
+        Geometry placed = AffineTransformation.translationInstance(dx, dy).transform(moved);
+        assertThat(placed.symDifference(strip).getArea()).isLessThan(1e-3);
+        return placed;
+    }
+}
