@@ -2,18 +2,17 @@ package campcloth.garment;
 
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.garment.design.Cloak;
 import campcloth.garment.design.Gown;
 import campcloth.garment.design.Shirt;
 import campcloth.garment.design.Tabard;
-import campcloth.garment.design.Cloak;
 import campcloth.garment.design.Tunic;
 import java.util.List;
 
 /** The designs known. */
 public final class Designs {
 
-    private static final List<Design> ALL =
-            List.of(new Tunic(), new Gown(), new Shirt(), new Tabard(), new Cloak());
+    private static final List<Design> ALL = List.of(new Tunic(), new Gown(), new Shirt(), new Tabard(), new Cloak());
 
     private Designs() {}
 

@@ -33,6 +33,7 @@ import java.util.Optional;
  * @param stitchLengthMm straight stitch
  * @param threadM sewing thread for all garments, with waste
  * @param cost price of the length to buy, where the price is known
+ * @param making how it is sewn, what the small pieces take, what the plan saves; empty in plans of the first form
  * @param notes what was taken for granted and what helps
  * @param cautions what to mind
  * @param cloth the cloth it was made for; empty in plans of old
@@ -59,6 +60,7 @@ public record CuttingPlan(
         double stitchLengthMm,
         double threadM,
         Optional<Money> cost,
+        Optional<Making> making,
         List<String> notes,
         List<String> cautions,
         Optional<CutCloth> cloth) {

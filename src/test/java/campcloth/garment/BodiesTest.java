@@ -144,8 +144,8 @@ class BodiesTest {
         assertThat(facing.outline().heightCm()).isCloseTo(15 + 2 * 4 + 8, within(0.1));
         // circle of 23 cm and a tongue of 8 x 8, which overlaps the circle's rounding by a little
         assertThat(facing.outline().areaCm2()).isBetween(Math.PI * 11.5 * 11.5 + 60, Math.PI * 11.5 * 11.5 + 70);
-        Outline square =
-                tunicNeck("gown", Map.of("squareNeck", true, "neckSlitCm", 8, "goreHeightCm", 40)).outline();
+        Outline square = tunicNeck("gown", Map.of("squareNeck", true, "neckSlitCm", 8, "goreHeightCm", 40))
+                .outline();
         assertThat(square.areaCm2()).isCloseTo(23 * 23 + 8 * 8, TOUCH);
     }
 
