@@ -98,7 +98,7 @@ public final class Adviser {
         return resampling.of(
                 ranking,
                 question.wear(),
-                wearer -> comfort.atPace(wearer.pace()),
+                wearer -> comfort.forWearer(wearer.pace(), wearer.usedToHeat()),
                 completed -> fire(completed, question));
     }
 

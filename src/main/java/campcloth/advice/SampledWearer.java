@@ -3,22 +3,24 @@ package campcloth.advice;
 import campcloth.advice.sample.Points;
 
 /**
- * One of the people who might wear it, the same for all cloths of a sample. Project choices, both.
+ * One of the people who might wear it, the same for all cloths of a sample. Project choices, all.
  *
  * @param pace where in the range of each activity the metabolic rate lies, 0 to 1, all of it alike likely; warmth and heat are
  *     both judged at it
  * @param prickle how many times the usual coarse ends prickle them: from 1/2.5 to 2.5, log-uniform, since 5 % are felt by most
  *     people and 2 % by sensitive ones
+ * @param usedToHeat how far they are used to heat: from not at all, whom the ranking presumes, to wholly, all of it alike likely
  */
-record SampledWearer(double pace, double prickle) {
+record SampledWearer(double pace, double prickle, double usedToHeat) {
 
-    static final int DIMENSIONS = 2;
+    static final int DIMENSIONS = 3;
 
-    static final SampledWearer USUAL = new SampledWearer(0.5, 1);
+    static final SampledWearer USUAL = new SampledWearer(0.5, 1, 0);
 
     private static final double MOST_SENSITIVE = 2.5;
 
     static SampledWearer at(Points points, int sample) {
-        return new SampledWearer(points.at(sample, 0), Math.pow(MOST_SENSITIVE, 2 * points.at(sample, 1) - 1));
+        return new SampledWearer(
+                points.at(sample, 0), Math.pow(MOST_SENSITIVE, 2 * points.at(sample, 1) - 1), points.at(sample, 2));
     }
 }

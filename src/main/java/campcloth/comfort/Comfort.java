@@ -11,6 +11,7 @@ import campcloth.comfort.SpellComfort.Heat;
 import campcloth.comfort.SpellComfort.Warmth;
 import campcloth.comfort.model.ColdCriterion;
 import campcloth.comfort.model.DurationLimit;
+import campcloth.comfort.model.HeatHabit;
 import campcloth.comfort.model.Motion;
 import campcloth.comfort.model.Worn;
 import campcloth.event.Place;
@@ -72,12 +73,18 @@ public final class Comfort {
         return new Comfort(spells, place, coldestAirC, other);
     }
 
-    /** The same event for a wearer who works so hard within the range of each activity, 0 to 1, for cold and for heat alike. */
-    public Comfort atPace(double share) {
+    /**
+     * The same event for one certain wearer.
+     *
+     * @param pace how hard they work within the range of each activity, 0 to 1, for cold and for heat alike
+     * @param usedToHeat how far they are used to heat, 0 to 1: {@link HeatHabit}
+     */
+    public Comfort forWearer(double pace, double usedToHeat) {
+        HeatHabit habit = new HeatHabit(usedToHeat);
         return new Comfort(
                 needs.stream()
                         .<Physics>map(need -> new DirectPhysics(
-                                SpellNeeds.of(need.spell(), need.surroundings().atPace(share))))
+                                SpellNeeds.of(need.spell(), need.surroundings().atPace(pace)), habit))
                         .toList(),
                 place,
                 coldestAirC,
@@ -121,7 +128,7 @@ public final class Comfort {
      */
     public List<SpellComfort> atBestFigures(Cloth completed, Wear wear) {
         Ensemble clothing = ensemble(completed, wear);
-        return needs.stream().map(need -> BestFigures.in(need, clothing)).toList();
+        return spells.stream().map(spell -> BestFigures.in(spell, clothing)).toList();
     }
 
     private static SpellComfort in(Physics spell, Three ensembles) {

@@ -199,8 +199,10 @@ class RobustnessTest {
     @Test
     void aWearerHasOneRateWithinTheRangeOfTheActivity() {
         Comfort comfort = Comfort.in(List.of(Camp.SUMMER_NOON));
-        assertThat(comfort.atPace(0).needs().get(0).surroundings().highMet()).isEqualTo(2.0);
-        assertThat(comfort.atPace(1).needs().get(0).surroundings().lowMet()).isCloseTo(2.6, within(1e-12));
+        assertThat(comfort.forWearer(0, 0).needs().get(0).surroundings().highMet())
+                .isEqualTo(2.0);
+        assertThat(comfort.forWearer(1, 0).needs().get(0).surroundings().lowMet())
+                .isCloseTo(2.6, within(1e-12));
         double idle = comfort.atBestFigures(WOOL, Camp.TUNIC)
                 .get(0)
                 .heat()
@@ -208,7 +210,7 @@ class RobustnessTest {
                 .inRange()
                 .orElseThrow()
                 .value();
-        assertThat(comfort.atPace(0)
+        assertThat(comfort.forWearer(0, 0)
                         .atBestFigures(WOOL, Camp.TUNIC)
                         .get(0)
                         .heat()
