@@ -24,6 +24,11 @@ record SampledCloth(Cloth completed, Wear wear, Ensemble ensemble, FireJudgement
             Property.VAPOUR_RESISTANCE_M2PA_W,
             Property.WEIGHT_GSM);
 
+    /** What is drawn of each cloth, in plain words. */
+    static final String WHAT =
+            "Thickness, air permeability, vapour resistance, weight and stiff fibre ends of each cloth: within their intervals, the"
+                    + " best value likeliest, each by itself.";
+
     private static final int DIMENSIONS = DRAWN.size() + 1;
 
     /** Spreads the hashes of ids, which lie close together, over all seeds; the odd number nearest to 2^64 over the golden section. */

@@ -1,6 +1,7 @@
 package campcloth.advice;
 
 import campcloth.advice.sample.Points;
+import java.util.List;
 
 /**
  * One of the people who might wear it, the same for all cloths of a sample. Project choices, all.
@@ -14,6 +15,13 @@ import campcloth.advice.sample.Points;
 record SampledWearer(double pace, double prickle, double usedToHeat) {
 
     static final int DIMENSIONS = 3;
+
+    /** What is drawn of a wearer, in plain words. */
+    static final List<String> DRAWN = List.of(
+            "Work rate of the wearer: anywhere from the lower to the higher metabolic rate of each activity.",
+            "How far the wearer is used to heat: anywhere from not at all to wholly, who flushes and sweats at a body temperature"
+                    + " lower by 0.3 degrees, can sweat a quarter more and grow wetter.",
+            "How readily wool prickles the wearer: from 0.4 to 2.5 times as usual.");
 
     static final SampledWearer USUAL = new SampledWearer(0.5, 1, 0);
 

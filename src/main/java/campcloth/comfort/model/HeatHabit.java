@@ -6,7 +6,7 @@ package campcloth.comfort.model;
  *
  * <p>Sweating and skin blood flow begin at a core temperature lower by up to 0.3 K: six days lowered the threshold of sweating by
  * 0.15 K and the resting core by 0.21 K (Cotter, Patterson and Taylor 1997), eight days the core temperature at its onset by 0.49
- * K, of which 0.19 K came with the work alone (a study of 1979), both abstracts read. The 0.3 K are a choice of the project
+ * K, 0.19 K of them by the work alone ({@code sweating-acclimation-conditioning}), both abstracts read. The 0.3 K are a choice of the project
  * between them. The gain of sweating stays as it is, as both found it, or nearly.
  *
  * <p>The body can sweat a quarter more, and its skin can grow wetter, 1.0 against 0.85 (ISO 7933, read second-hand). That the
