@@ -127,7 +127,7 @@ record Resampling(int samples, long seed) {
             return new SampledCloth(
                     completed,
                     wear,
-                    usual.ensemble(completed, wear),
+                    usual.ensembles(completed, wear),
                     fire.apply(completed),
                     Prickle.of(completed),
                     SampledCloth.points(candidate.id(), samples, seed));

@@ -16,7 +16,8 @@ import java.util.List;
  * A cloth whose figures are drawn from their intervals, each figure by itself ({@link Triangle}). What is sewn in and worn
  * besides stays at its best figures, and so does what fire says.
  */
-record SampledCloth(Cloth completed, Wear wear, Ensemble ensemble, FireJudgement fire, Prickle prickle, Points points) {
+record SampledCloth(
+        Cloth completed, Wear wear, List<Ensemble> ensembles, FireJudgement fire, Prickle prickle, Points points) {
 
     private static final List<Property> DRAWN = List.of(
             Property.THICKNESS_MM,
@@ -43,7 +44,7 @@ record SampledCloth(Cloth completed, Wear wear, Ensemble ensemble, FireJudgement
     Facts facts(int sample, SampledWearer wearer, Comfort comfort, Bounds bounds) {
         Cloth drawn = cloth(sample);
         return new Facts(
-                drawn, wear, ensemble, comfort.atBestFigures(drawn, wear), fire, prickle(sample, wearer), bounds);
+                drawn, wear, ensembles, comfort.atBestFigures(drawn, wear), fire, prickle(sample, wearer), bounds);
     }
 
     private Cloth cloth(int sample) {
