@@ -2,17 +2,32 @@ package campcloth.garment;
 
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.garment.design.Apron;
 import campcloth.garment.design.Cloak;
+import campcloth.garment.design.GoredSkirt;
 import campcloth.garment.design.Gown;
+import campcloth.garment.design.LegWraps;
 import campcloth.garment.design.Shirt;
 import campcloth.garment.design.Tabard;
+import campcloth.garment.design.Trousers;
 import campcloth.garment.design.Tunic;
+import campcloth.garment.design.WrappedSkirt;
 import java.util.List;
 
 /** The designs known. */
 public final class Designs {
 
-    private static final List<Design> ALL = List.of(new Tunic(), new Gown(), new Shirt(), new Tabard(), new Cloak());
+    private static final List<Design> ALL = List.of(
+            new Tunic(),
+            new Gown(),
+            new Shirt(),
+            new Tabard(),
+            new Cloak(),
+            new GoredSkirt(),
+            new WrappedSkirt(),
+            new Apron(),
+            new Trousers(),
+            new LegWraps());
 
     private Designs() {}
 

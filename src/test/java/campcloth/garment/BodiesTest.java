@@ -211,6 +211,31 @@ class BodiesTest {
     }
 
     @Test
+    void cautionsWhereTheHandDoesNotPassTheCuff() {
+        Map<String, Double> narrow = new HashMap<>(WEARER);
+        narrow.put("cuffWidthCm", 18.0);
+        assertThat(tunic(narrow, Map.of()).cautions())
+                .singleElement()
+                .asString()
+                .contains("18 cm");
+        assertThat(tunic(WEARER, Map.of()).cautions()).isEmpty();
+        // a band opens
+        assertThat(madeUp("shirt", narrow, Map.of()).cautions()).noneMatch(c -> c.contains("hand"));
+    }
+
+    @Test
+    void narrowClothHalvesPanelsAndGores() {
+        Design gown = Designs.named("gown");
+        Design.Narrower way = gown.narrower(Options.USUAL).orElseThrow();
+        assertThat(way.how()).contains("centreSeams").contains("halvedGores");
+        Garment narrow =
+                gown.madeUp(Measurements.of(WEARER), way.options().with("goreHeightCm", 40), SewnCloth.usual());
+        assertThat(narrow.pieces()).extracting(GarmentPiece::name).contains("side gore half");
+        assertThat(narrow.pieces()).allMatch(p -> p.outline().widthCm() < 50);
+        assertThat(gown.narrower(way.options())).isEmpty();
+    }
+
+    @Test
     void theTabardHangsOpen() {
         Garment tabard = madeUp("tabard", Map.of("widthCm", 50.0, "lengthCm", 90.0), Map.of());
         Outline front = piece(tabard, "front").outline();

@@ -108,6 +108,10 @@ final class DesignDraw {
                     ? cm.range().least()
                     : random.nextDouble(cm.range().least(), most);
         }
+        if (value instanceof Option.Count count) {
+            return random.nextInt(
+                    (int) count.range().least(), (int) count.range().most() + 1);
+        }
         return random.nextBoolean();
     }
 

@@ -238,8 +238,11 @@ class DesignsPropertiesTest {
     }
 
     private static List<Object> ends(Option.Value value) {
-        return value instanceof Option.Cm cm
-                ? List.of(cm.range().least(), cm.range().most())
+        if (value instanceof Option.Cm cm) {
+            return List.of(cm.range().least(), cm.range().most());
+        }
+        return value instanceof Option.Count count
+                ? List.of(count.range().least(), count.range().most())
                 : List.of(true, false);
     }
 

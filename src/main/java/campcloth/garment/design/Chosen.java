@@ -28,6 +28,11 @@ record Chosen(List<Option> known, Options options) {
         return find(key).map(options::cm).orElse(0.0);
     }
 
+    /** The number chosen; 0 where the design has no such option. */
+    int count(String key) {
+        return find(key).map(options::count).orElse(0);
+    }
+
     private Optional<Option> find(String key) {
         return known.stream().filter(option -> option.key().equals(key)).findFirst();
     }

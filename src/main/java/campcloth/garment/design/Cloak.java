@@ -19,9 +19,8 @@ import java.util.Optional;
  * pieces after {@link CloakCut}, seams and hems after {@link CloakSewing}. Where the cloth is narrow it is pieced by seams
  * along the grain. It has no hood and no armholes.
  *
- * <p>Covered share of the body (project choice after the rule of nines, from memory): trunk and arms 50 % over the first 65 cm,
- * legs 36 % evenly over the next 72; of that 65 parts in 75, since it hangs between open and drawn together. Reckoned for a
- * half circle.
+ * <p>Covered share of the body after {@link Cover}, trunk and arms evenly over the first 65 cm; of that 65 parts in 75, since it
+ * hangs between open and drawn together (project choice). Reckoned for a half circle.
  */
 public final class Cloak implements Design {
 
@@ -48,10 +47,7 @@ public final class Cloak implements Design {
     private static final List<Option> OPTIONS =
             List.of(QUARTERS, QUARTER_WEDGES, MIDDLE_ON_GRAIN, FRONT_FACING, HEM_FACING, SEAM, HEM);
 
-    private static final double UPPER_BODY_PERCENT = 50;
-    private static final double LEGS_PERCENT = 36;
     private static final double UPPER_BODY_CM = 65;
-    private static final double LEG_CM = 72;
     private static final double HALF_OPEN = 65.0 / 75;
 
     @Override
@@ -77,10 +73,10 @@ public final class Cloak implements Design {
     @Override
     public Wear wear(boolean nextToSkin, Measurements wearer) {
         CloakSizes sizes = usual(wearer);
-        double upper = UPPER_BODY_PERCENT * Math.min(1, sizes.lengthCm() / UPPER_BODY_CM);
-        double legs = LEGS_PERCENT * Math.min(1, Math.max(0, (sizes.lengthCm() - UPPER_BODY_CM) / LEG_CM));
+        double upper = Cover.TRUNK_PERCENT + Cover.armsPercent(UPPER_BODY_CM);
+        double covered = upper * Math.min(1, sizes.lengthCm() / UPPER_BODY_CM) + Cover.legsPercent(sizes.lengthCm());
         double areaCm2 = CloakChoice.USUAL.sector(sizes).areaCm2() * CloakChoice.USUAL.wedges();
-        return new Wear(nextToSkin, Layer.OUTER, Fit.LOOSE, false, HALF_OPEN * (upper + legs), areaCm2 / 1e4);
+        return new Wear(nextToSkin, Layer.OUTER, Fit.LOOSE, false, HALF_OPEN * covered, areaCm2 / 1e4);
     }
 
     @Override

@@ -41,13 +41,27 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
         List<PiecedPanels.Panel> panels = panels().panels();
         List<GarmentPiece> pieces = new ArrayList<>();
         for (int i = 0; i < panels.size(); i++) {
-            PiecedPanels.Panel panel = panels.get(i);
-            String name = panels.size() == 1 && !panel.twin() ? wedge() : wedge() + " panel " + (i + 1);
-            boolean pair = panel.twin() || !panel.symmetrical() && choice.wedges() > 1;
-            int count = panel.twin() ? 2 * choice.wedges() : choice.wedges();
-            pieces.add(new GarmentPiece(name, panel.outline(), count, pair, panel.symmetrical()));
+            String name = panels.size() == 1 && !panels.get(i).twin() ? wedge() : wedge() + " panel " + (i + 1);
+            addPieces(name, panels.get(i), pieces);
         }
         return pieces;
+    }
+
+    /** Parts with one edge on the grain are mirrored left and right; of three the one in the middle has no twin. */
+    private void addPieces(String name, PiecedPanels.Panel panel, List<GarmentPiece> pieces) {
+        int wedges = choice.wedges();
+        if (panel.symmetrical()) {
+            pieces.add(new GarmentPiece(name, panel.outline(), wedges, false, true));
+            return;
+        }
+        int inPairs = panel.twin() ? 2 * wedges : wedges / 2 * 2;
+        if (inPairs > 0) {
+            pieces.add(new GarmentPiece(name, panel.outline(), inPairs, true, false));
+        }
+        if (!panel.twin() && wedges % 2 == 1) {
+            String single = inPairs > 0 ? name + " of the middle" : name;
+            pieces.add(new GarmentPiece(single, panel.outline(), 1, false, false));
+        }
     }
 
     private String wedge() {

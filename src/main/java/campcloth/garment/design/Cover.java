@@ -24,4 +24,10 @@ final class Cover {
     static double legsPercent(double lengthCm) {
         return LEGS_PERCENT * Math.min(1, Math.max(0, (lengthCm - CROTCH_BELOW_SHOULDER_CM) / LEG_CM));
     }
+
+    /** Of a garment that hangs from the waist: of the trunk, which reaches 65 cm down, the part below, and the legs. */
+    static double fromTheWaistPercent(double waistBelowShoulderCm, double lengthCm) {
+        double trunkCm = Math.min(lengthCm, CROTCH_BELOW_SHOULDER_CM - waistBelowShoulderCm);
+        return TRUNK_PERCENT * trunkCm / CROTCH_BELOW_SHOULDER_CM + legsPercent(waistBelowShoulderCm + lengthCm);
+    }
 }

@@ -137,7 +137,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
                 choice.onePiece()
                         ? "Fold the cloth at the shoulder, cut the neck and stay-stitch its edge."
                         : "Sew the shoulder seams, press them open, cut the neck and stay-stitch its edge.");
-        steps.add("Sew the facing right side to right side round neck and slit, clip the curve, turn it in and press.");
+        steps.add(choice.neck().step());
         if (choice.ties()) {
             steps.add("Fold the ties in four lengthwise, their ends turned in, and stitch along the open side.");
         }

@@ -22,7 +22,7 @@ class PiecedPanelsTest {
     void panelsWithoutTheirSeamAllowancesMakeTheShape() {
         SplittableRandom random = new SplittableRandom(31);
         int pieced = 0;
-        for (int round = 0; round < 400; round++) {
+        for (int round = 0; round < 200; round++) {
             double angle = random.nextInt(3) == 0 ? Math.PI : random.nextDouble(0.6, Math.PI);
             double inner = random.nextDouble(6, 28);
             double outer = inner + random.nextDouble(30, 150);
@@ -40,7 +40,7 @@ class PiecedPanelsTest {
             assertMakesTheShape(Shapes.polygon(corners), panels, usable, seam, which);
             pieced += panels.panels().size() > 1 ? 1 : 0;
         }
-        assertThat(pieced).isGreaterThan(100);
+        assertThat(pieced).isGreaterThan(50);
     }
 
     private static void assertMakesTheShape(

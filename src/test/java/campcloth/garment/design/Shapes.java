@@ -14,7 +14,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 final class Shapes {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
-    private static final int STEPS = 4000;
+    private static final int STEPS = 2000;
     private static final double FAR = 1e4;
 
     private Shapes() {}
