@@ -173,7 +173,8 @@ class LayoutDrawingTest {
                 .hasSize(1);
         assertThat(words.stream().filter(word -> word.contains("r 12 from →0 ↑0")))
                 .hasSize(1);
-        assertThat(words.stream().filter(word -> word.startsWith("→"))).hasSizeLessThan(10);
+        assertThat(words.stream().filter(word -> word.startsWith("→")))
+                .containsExactlyInAnyOrder("→12 ↑0", "→70 ↑0", "→0 ↑70", "→0 ↑12");
     }
 
     @Test
