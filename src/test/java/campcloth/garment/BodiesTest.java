@@ -78,6 +78,7 @@ class BodiesTest {
         assertThat(seamCm(plain, "sides and sleeves") - seamCm(tunic, "sides and sleeves"))
                 .isEqualTo(2 * 40);
         assertThat(tunic.notes()).anyMatch(n -> n.contains("186 cm round: room enough"));
+        assertThat(tunic.lengthRule().lengthOnCm(140)).isEqualTo(95 + 53 + 40);
     }
 
     @Test
@@ -248,7 +249,9 @@ class BodiesTest {
         assertThat(seamCm(tabard, "shoulders")).isEqualTo(50 - 15);
         assertThat(tabard.smallPieces()).extracting(GarmentPiece::name).containsExactly("facing", "tie");
         Garment belted = madeUp("tabard", Map.of("waistCm", 80.0), Map.of("ties", false, "belt", true));
-        assertThat(piece(belted, "belt").outline().heightCm()).isEqualTo(80 + 60 + 4);
+        assertThat(piece(belted, "belt half").count()).isEqualTo(2);
+        assertThat(piece(belted, "belt half").outline().heightCm()).isEqualTo((80 + 60) / 2 + 4);
+        assertThat(piece(belted, "belt half").outline().widthCm()).isEqualTo(2 * 5 + 4);
         assertThat(belted.smallPieces()).extracting(GarmentPiece::name).containsExactly("facing");
         // two halves of 50 cm span 100 cm: trunk 36, legs 36 x 30 / 72
         assertThat(Designs.named("tabard")

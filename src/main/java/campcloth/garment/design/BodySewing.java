@@ -37,7 +37,11 @@ final class BodySewing {
                         BodySteps.of(choice),
                         notions(choice)),
                 new Fitting(Optional.of(choice.neck().opening()), rooms(sizes, choice, cut.seamAllowanceCm())),
-                new LengthRule(cut.panels(), cut.widestPanelCm(), cut.panelLengthCm(), sizes.sleeveLengthCm()),
+                new LengthRule(
+                        cut.panels(),
+                        cut.widestPanelCm(),
+                        cut.panelLengthCm(),
+                        sizes.sleeveLengthCm() + choice.gores().heightCm()),
                 savings(sizes),
                 notes(sizes, choice, hems.body()),
                 cautions(sizes, choice));
