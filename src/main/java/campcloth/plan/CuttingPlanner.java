@@ -79,7 +79,8 @@ public final class CuttingPlanner {
                 order.cloth().price().map(price -> price.times(buyLengthCm / 100)),
                 Optional.of(making),
                 PlanNotes.notes(order, pieces, laid, rule, bought, making),
-                PlanNotes.cautions(order, pieces));
+                PlanNotes.cautions(order, pieces),
+                Optional.of(CutCloth.of(order.cloth())));
     }
 
     /** The lays tried and the one chosen. */

@@ -28,11 +28,9 @@ final class RowsLay {
             int abreast = Math.max(1, (int) Math.floor((usableWidthCm + TOUCH_CM) / size.widthCm));
             List<Copy> copies = alike.getValue();
             for (int i = 0; i < copies.size(); i++) {
-                int row = i / abreast;
-                placed.add(lying(copies.get(i), (i - row * abreast) * size.widthCm, y + row * size.heightCm));
+                placed.add(lying(copies.get(i), i % abreast * size.widthCm, y + i / abreast * size.heightCm));
             }
-            int rows = (copies.size() + abreast - 1) / abreast;
-            y += rows * size.heightCm;
+            y += (copies.size() + abreast - 1) / abreast * size.heightCm;
         }
         return new Lay(y, placed);
     }

@@ -79,9 +79,7 @@ record GarmentWorkBody(
                     room.seams(),
                     room.measure(),
                     Rounded.to(room.letOutCm(), 1),
-                    room.takeInCm().isPresent()
-                            ? Rounded.to(room.takeInCm().getAsDouble(), 1)
-                            : null);
+                    room.takeInCm().isPresent() ? Rounded.to(room.takeInCm().getAsDouble(), 1) : null);
         }
     }
 

@@ -7,7 +7,9 @@ import campcloth.cloth.Wear;
 import campcloth.comfort.Surroundings;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
+import campcloth.event.Spell;
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import campcloth.garment.Measurements;
@@ -56,6 +58,7 @@ class Questions {
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
         Measurements wearer = Refused.within("garment", () -> garment.measurements(sizes));
         Outfit outfit = outfits.of("garment.outfit", garment.outfit());
+        mustBeSpells(outfit, event);
         SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
         Question question = new Question(
                 event,
@@ -64,6 +67,24 @@ class Questions {
                 outfit,
                 candidates.get());
         return new Asked(question, asked.version(), presumed(wearer, design, event, skin));
+    }
+
+    /** Whoever takes a part off in a spell has to name one that there is. */
+    private static void mustBeSpells(Outfit outfit, Event event) {
+        List<String> known = event.spells().stream().map(Spell::name).toList();
+        for (int i = 0; i < outfit.parts().size(); i++) {
+            String field = "garment.outfit[" + i + "].spells";
+            outfit.parts().get(i).spells().stream()
+                    .filter(name -> !known.contains(name))
+                    .sorted()
+                    .findFirst()
+                    .ifPresent(name -> {
+                        throw Refused.of(
+                                field,
+                                "names " + Words.quoted(name) + ", which is no spell of the event",
+                                "take the names of its spells: " + String.join(", ", known));
+                    });
+        }
     }
 
     private static Wear wear(Design design, Measurements wearer, boolean onSkin) {

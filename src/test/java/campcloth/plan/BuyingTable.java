@@ -68,7 +68,8 @@ final class BuyingTable {
                 Orders.washed(widthCm, WARP_PERCENT, WEFT_PERCENT),
                 new CuttingOrder.Line(key, 1, wearer, Options.USUAL));
         CutPieces pieces = CutPieces.of(order);
-        boolean pieced = TooNarrow.isTooNarrow(order, pieces) && design.narrower(Options.USUAL).isPresent();
+        boolean pieced = TooNarrow.isTooNarrow(order, pieces)
+                && design.narrower(Options.USUAL).isPresent();
         if (pieced) {
             order = TooNarrow.narrower(order).orElseThrow().order();
             pieces = CutPieces.of(order);
@@ -78,8 +79,7 @@ final class BuyingTable {
         }
         RuleOfThumb rule = RuleOfThumb.of(order, pieces);
         double netCm = CuttingPlanner.laid(order, pieces, EFFORT).chosen().lengthCm();
-        return new Cell(
-                key, size, widthCm, order.buyLengthCm(netCm), rule.roundedCm(), rule.rowsBuyCm(), pieced, true);
+        return new Cell(key, size, widthCm, order.buyLengthCm(netCm), rule.roundedCm(), rule.rowsBuyCm(), pieced, true);
     }
 
     /** The table in Markdown, without a line end. */
@@ -89,7 +89,10 @@ final class BuyingTable {
         table.append("\n| --- |").append(" --- |".repeat(WIDTHS_CM.size()));
         for (int i = 0; i < cells.size(); i += WIDTHS_CM.size()) {
             List<Cell> row = cells.subList(i, i + WIDTHS_CM.size());
-            table.append("\n| ").append(row.get(0).design()).append(", ").append(row.get(0).size());
+            table.append("\n| ")
+                    .append(row.get(0).design())
+                    .append(", ")
+                    .append(row.get(0).size());
             table.append(row.stream().map(Cell::words).collect(Collectors.joining(" | ", " | ", " |")));
         }
         return table.toString();
@@ -99,7 +102,8 @@ final class BuyingTable {
     static String means(List<Cell> cells) {
         List<Cell> lying = cells.stream().filter(Cell::lies).toList();
         List<Cell> holding = lying.stream().filter(Cell::ruleHolds).toList();
-        return "Mean saving against the rule where the rule holds its own rows (" + holding.size() + " of " + lying.size()
+        return "Mean saving against the rule where the rule holds its own rows (" + holding.size() + " of "
+                + lying.size()
                 + "): " + percent(holding, true) + "; against the rule wherever the pieces lie: " + percent(lying, true)
                 + "; against the rule's rows with seams, hems and shrinkage: " + percent(lying, false) + ".";
     }

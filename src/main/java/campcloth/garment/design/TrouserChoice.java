@@ -28,5 +28,4 @@ record TrouserChoice(double gussetCm, double easeCm, boolean sideSeams, double s
                 ? "a larger gusset (option gussetCm) or more ease (option easeCm)"
                 : "more ease (option easeCm)";
     }
-
 }

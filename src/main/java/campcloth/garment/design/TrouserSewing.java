@@ -34,7 +34,12 @@ final class TrouserSewing {
         sizes.checkThigh(TrouserCut.legRoundCm(finishedCm, choice.gussetCm()), choice.howWider());
         Hem legHem = HemRules.hem(
                 new HemEdge(
-                        HemEdge.Kind.CUFF, 2 * sizes.legEndCm(), sizes.outsideCm(), sizes.legEndCm(), 0, choice.hemCm()),
+                        HemEdge.Kind.CUFF,
+                        2 * sizes.legEndCm(),
+                        sizes.outsideCm(),
+                        sizes.legEndCm(),
+                        0,
+                        choice.hemCm()),
                 cloth);
         TrouserCut cut = new TrouserCut(sizes, choice, cloth, legHem, finishedCm);
         Opening legEnd = new Opening("leg end", sizes.legEndCm() / Math.PI, 0, sizes.heelCm(), HEEL_EASE_CM);
@@ -43,7 +48,11 @@ final class TrouserSewing {
                 cut.pieces(),
                 List.of(),
                 new Sewing(
-                        seams(sizes, choice, cloth, finishedCm), List.of(legHem), cut.seamCm(), steps(choice), notions(sizes)),
+                        seams(sizes, choice, cloth, finishedCm),
+                        List.of(legHem),
+                        cut.seamCm(),
+                        steps(choice),
+                        notions(sizes)),
                 new Fitting(Optional.of(legEnd), rooms(choice, cut.seamCm())),
                 new LengthRule(
                         choice.sideSeams() ? 4 : 2,
@@ -77,9 +86,8 @@ final class TrouserSewing {
         if (gusset > 0) {
             seams.add(Seam.pressedOpen("gusset", 4 * gusset, cloth));
         }
-        double out = gusset > 0
-                ? 0
-                : TrouserCut.extensionCm(finishedCm, false) + TrouserCut.extensionCm(finishedCm, true);
+        double out =
+                gusset > 0 ? 0 : TrouserCut.extensionCm(finishedCm, false) + TrouserCut.extensionCm(finishedCm, true);
         seams.add(Seam.pressedOpen("centre front and back", 2 * sizes.crotchDepthCm() + out, cloth));
         seams.add(new Seam("casing", finishedCm, Stitch.LOCK_301, 0));
         return seams;
@@ -92,12 +100,14 @@ final class TrouserSewing {
             steps.add("Sew the side seams and press them open.");
         }
         if (choice.gussetCm() > 0) {
-            steps.add("Sew the gusset to both inner edges of one leg, corner at the crotch line, stopping the width of an"
-                    + " allowance before each corner.");
+            steps.add(
+                    "Sew the gusset to both inner edges of one leg, corner at the crotch line, stopping the width of an"
+                            + " allowance before each corner.");
             steps.add("Close the inseam of each leg from the end up to the gusset.");
             steps.add("Sew the other two sides of the gusset to the other leg.");
-            steps.add("Close the centre seam in front and behind, from gusset to waist; leave a gap for the cord in front"
-                    + " where the casing will be.");
+            steps.add(
+                    "Close the centre seam in front and behind, from gusset to waist; leave a gap for the cord in front"
+                            + " where the casing will be.");
         } else {
             steps.add("Close the inseam of each leg and press it open.");
             steps.add("Turn one leg right side out, put it into the other, and sew the curved seam from waist to waist,"
@@ -127,7 +137,8 @@ final class TrouserSewing {
             return List.of();
         }
         return List.of("The leg end of " + Words.number(legEnd.edgeCm()) + " cm will hardly pass a heel of "
-                + Words.number(legEnd.bodyCm()) + " cm: make it " + Words.number(Math.ceil(legEnd.bodyCm() + HEEL_EASE_CM))
+                + Words.number(legEnd.bodyCm()) + " cm: make it "
+                + Words.number(Math.ceil(legEnd.bodyCm() + HEEL_EASE_CM))
                 + " cm round, or leave a split.");
     }
 }

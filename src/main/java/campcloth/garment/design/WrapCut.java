@@ -66,7 +66,12 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
                 "leg-wraps",
                 List.of(new GarmentPiece("band", piece, BANDS * pieces, false, true)),
                 List.of(),
-                new Sewing(seams(pieces), List.of(hem), seamCm(), steps(pieces), List.of("4 pins or ties to hold the ends")),
+                new Sewing(
+                        seams(pieces),
+                        List.of(hem),
+                        seamCm(),
+                        steps(pieces),
+                        List.of("4 pins or ties to hold the ends")),
                 Fitting.NONE,
                 new LengthRule(BANDS * pieces, piece.widthCm(), piece.heightCm(), 0),
                 List.of(
@@ -97,10 +102,8 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
     private Outline piece(double lengthCm, double hemCm) {
         double ends = 2 * Math.max(seamCm(), hemCm);
         return choice.across
-                ? Outline.rectangle(
-                        cloth.acrossCm(lengthCm) + ends, cloth.alongCm(choice.widthCm) + 2 * hemCm)
-                : Outline.rectangle(
-                        cloth.acrossCm(choice.widthCm) + 2 * hemCm, cloth.alongCm(lengthCm) + ends);
+                ? Outline.rectangle(cloth.acrossCm(lengthCm) + ends, cloth.alongCm(choice.widthCm) + 2 * hemCm)
+                : Outline.rectangle(cloth.acrossCm(choice.widthCm) + 2 * hemCm, cloth.alongCm(lengthCm) + ends);
     }
 
     private List<Seam> seams(int pieces) {

@@ -20,12 +20,11 @@ record WrapSizes(double calfCm, double ankleCm, double heightCm, List<String> no
 
     private static final double TURNS_TO_HOLD = 2;
 
-    static final Measurement CALF = Measurement.usual(
-            "calfCm", 20, 70, 38, "round the thickest part of the calf, over what is worn beneath");
+    static final Measurement CALF =
+            Measurement.usual("calfCm", 20, 70, 38, "round the thickest part of the calf, over what is worn beneath");
     static final Measurement ANKLE =
             Measurement.usual("ankleCm", 14, 50, 24, "round the ankle, over what is worn beneath");
-    static final Measurement HEIGHT =
-            Measurement.usual("wrapHeightCm", 10, 60, 42, "from the ankle to below the knee");
+    static final Measurement HEIGHT = Measurement.usual("wrapHeightCm", 10, 60, 42, "from the ankle to below the knee");
 
     static final List<Measurement> ALL = List.of(CALF, ANKLE, HEIGHT);
 
