@@ -16,7 +16,8 @@ final class MakingNotes {
         List<String> notes = new ArrayList<>();
         saving(making.rule(), rule).ifPresent(notes::add);
         making.smallPieces().map(MakingNotes::smallPieces).ifPresent(notes::add);
-        making.lengthsAtHand().map(MakingNotes::atHand).ifPresent(notes::add);
+        double aloneCm = rule.roundedCm() - making.rule().savedCm();
+        making.lengthsAtHand().map(several -> atHand(several, aloneCm)).ifPresent(notes::add);
         making.matched().map(MakingNotes::matched).ifPresent(notes::add);
         notes.add(time(making.garments()));
         return notes;
@@ -52,7 +53,7 @@ final class MakingNotes {
                 .orElse(what + "it was not tried what they take.");
     }
 
-    private static String atHand(SeveralLengths several) {
+    private static String atHand(SeveralLengths several, double aloneCm) {
         List<String> lengths = new ArrayList<>();
         for (int i = 0; i < several.lengths().size(); i++) {
             SeveralLengths.OnLength length = several.lengths().get(i);
@@ -68,7 +69,8 @@ final class MakingNotes {
                 + (several.boltNetCm() == 0
                         ? "Nothing needs to be bought."
                         : "The rest takes " + Words.fixed(several.boltNetCm(), 1) + " cm, "
-                                + Words.number(several.buyLengthCm()) + " cm to buy.")
+                                + Words.number(several.buyLengthCm()) + " cm to buy, " + Words.number(aloneCm)
+                                + " without those lengths.")
                 + " Another way to divide the pieces may leave less.";
     }
 
