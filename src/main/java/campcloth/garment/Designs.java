@@ -6,6 +6,7 @@ import campcloth.garment.design.Apron;
 import campcloth.garment.design.Cloak;
 import campcloth.garment.design.GoredSkirt;
 import campcloth.garment.design.Gown;
+import campcloth.garment.design.Hood;
 import campcloth.garment.design.Shirt;
 import campcloth.garment.design.Tunic;
 import campcloth.garment.design.WrappedSkirt;
@@ -15,7 +16,14 @@ import java.util.List;
 public final class Designs {
 
     private static final List<Design> ALL = List.of(
-            new Tunic(), new Gown(), new Shirt(), new Cloak(), new GoredSkirt(), new WrappedSkirt(), new Apron());
+            new Tunic(),
+            new Gown(),
+            new Shirt(),
+            new Cloak(),
+            new Hood(),
+            new GoredSkirt(),
+            new WrappedSkirt(),
+            new Apron());
 
     private Designs() {}
 

@@ -51,10 +51,8 @@ class SkirtsTest {
             // the seam allowance is 2 cm square to the side, so a little more across
             double atHem = gores * (widthAt(outline, hem + 0.001) - 2 * 2) * (1 - weft / 100);
             assertThat(atHem).as(which).isBetween(sweep - 0.01, sweep + gores * 1.0);
-            double atHip = gores
-                    * (widthAt(outline, hem + (length * (finished - 20) / finished))
-                            - 2 * 2)
-                    * (1 - weft / 100);
+            double atHip =
+                    gores * (widthAt(outline, hem + (length * (finished - 20) / finished)) - 2 * 2) * (1 - weft / 100);
             assertThat(atHip).as(which).isGreaterThan(waist + 22 + 8 - 0.01);
             double atTop = gores
                     * (outline.points().stream()
