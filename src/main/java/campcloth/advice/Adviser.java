@@ -76,7 +76,7 @@ public final class Adviser {
             return new Ranking(
                     List.of(),
                     comfort.needs(),
-                    comfort.wardrobe(question.wear()),
+                    comfort.dressings(question.wear()),
                     Map.of(),
                     List.of(),
                     Optional.empty());
@@ -98,7 +98,7 @@ public final class Adviser {
         return resampling.of(
                 ranking,
                 question.wear(),
-                wearer -> comfort.atPace(wearer.pace()),
+                wearer -> comfort.forWearer(wearer.pace(), wearer.usedToHeat()),
                 completed -> fire(completed, question));
     }
 
@@ -149,7 +149,7 @@ public final class Adviser {
         return new Ranking(
                 weighed.stream().map(Weighed::judged).toList(),
                 comfort.needs(),
-                comfort.wardrobe(wear),
+                comfort.dressings(wear),
                 weights,
                 List.copyOf(cautions),
                 LayerAdvice.of(weighed, question, comfort, fire));
@@ -160,7 +160,7 @@ public final class Adviser {
         return new Facts(
                 completed,
                 question.wear(),
-                comfort.ensemble(completed, question.wear()),
+                comfort.ensembles(completed, question.wear()),
                 comfort.of(completed, question.wear()),
                 fire(completed, question),
                 Prickle.of(completed),

@@ -15,7 +15,7 @@ import java.util.List;
  *
  * @param cloth the cloth, with estimates where nothing better is known
  * @param wear how the garment is worn
- * @param ensemble the whole clothing in still air
+ * @param ensembles the whole clothing of each spell in still air
  * @param spells how it does in each spell
  * @param fire what fire and rules say
  * @param prickle how much of it prickles
@@ -24,7 +24,7 @@ import java.util.List;
 record Facts(
         Cloth cloth,
         Wear wear,
-        Ensemble ensemble,
+        List<Ensemble> ensembles,
         List<SpellComfort> spells,
         FireJudgement fire,
         Prickle prickle,

@@ -5,6 +5,7 @@ import static campcloth.figure.Words.fixed;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
 import campcloth.comfort.Comfort;
+import campcloth.comfort.SpellNeeds;
 import campcloth.comfort.Wardrobe;
 import campcloth.fire.OutfitAdvice;
 import java.util.ArrayList;
@@ -50,8 +51,8 @@ final class LayerAdvice {
     }
 
     private static Layers layers(Weighed best, LayeredWear worn, ColdGap gap, Optional<LayerPair> pair) {
-        List<AddedLayer> base = added(worn, BENEATH);
-        List<AddedLayer> outer = added(worn, OVER);
+        List<AddedLayer> base = added(worn, gap.spell(), BENEATH);
+        List<AddedLayer> outer = added(worn, gap.spell(), OVER);
         Optional<Double> mustAdd = mustAdd(worn);
         return new Layers(
                 best.judged().candidate().id(),
@@ -67,8 +68,7 @@ final class LayerAdvice {
     private record Proposal(Kind kind, double listedClo, double addsClo) {}
 
     /** What of these kinds is not worn yet, what adds most first. What somebody said they wear is not replaced. */
-    private static List<Proposal> proposals(LayeredWear worn, List<Kind> kinds) {
-        Wardrobe wardrobe = worn.wardrobe();
+    private static List<Proposal> proposals(Wardrobe wardrobe, List<Kind> kinds) {
         return kinds.stream()
                 .filter(kind -> !wardrobe.isTold(kind))
                 .map(kind ->
@@ -78,10 +78,11 @@ final class LayerAdvice {
                 .toList();
     }
 
-    private static List<AddedLayer> added(LayeredWear start, List<Kind> kinds) {
+    private static List<AddedLayer> added(LayeredWear start, SpellNeeds coldest, List<Kind> kinds) {
+        Wardrobe before = start.wardrobe(coldest);
         List<AddedLayer> added = new ArrayList<>();
         LayeredWear worn = start;
-        for (Proposal proposal : proposals(start, kinds)) {
+        for (Proposal proposal : proposals(before, kinds)) {
             Optional<LayeredWear> more =
                     worn.with(new OutfitPart(proposal.kind, Optional.empty(), Optional.of(proposal.listedClo)));
             Optional<ColdGap> gap = more.flatMap(LayeredWear::gap);
@@ -91,7 +92,7 @@ final class LayerAdvice {
             worn = more.get();
             added.add(new AddedLayer(
                     proposal.kind,
-                    name(proposal, start.wardrobe()),
+                    name(proposal, before),
                     proposal.listedClo,
                     proposal.addsClo,
                     gap.get().clo(),
@@ -138,10 +139,7 @@ final class LayerAdvice {
     }
 
     private static double missing(LayeredWear worn, double addedClo) {
-        return worn.withMore(Kind.UNDER_TUNIC, addedClo)
-                .flatMap(LayeredWear::gap)
-                .map(ColdGap::clo)
-                .orElse(Double.POSITIVE_INFINITY);
+        return worn.withMoreBeneath(addedClo).gap().map(ColdGap::clo).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static String because(ColdGap gap, Optional<Double> mustAdd) {

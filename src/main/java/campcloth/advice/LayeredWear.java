@@ -3,7 +3,6 @@ package campcloth.advice;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
-import campcloth.cloth.OutfitPart.Kind;
 import campcloth.cloth.Wear;
 import campcloth.comfort.Comfort;
 import campcloth.comfort.SpellNeeds;
@@ -33,14 +32,14 @@ record LayeredWear(Comfort comfort, Cloth cloth, Wear wear, Outfit outfit) {
         return Optional.of(new LayeredWear(comfort, cloth, wear, new Outfit(parts)));
     }
 
-    /** With so much more insulation of a kind: what is presumed of it stays on. */
-    Optional<LayeredWear> withMore(Kind kind, double addedClo) {
-        double presumed = outfit.has(kind) ? 0 : wardrobe().clo(kind);
-        return with(new OutfitPart(kind, Optional.empty(), Optional.of(presumed + addedClo)));
+    /** With so much more garment insulation beneath. */
+    LayeredWear withMoreBeneath(double clo) {
+        return new LayeredWear(comfort.withMoreBeneath(clo), cloth, wear, outfit);
     }
 
-    Wardrobe wardrobe() {
-        return comfort.wearing(outfit).wardrobe(wear);
+    /** What is worn besides in a spell. */
+    Wardrobe wardrobe(SpellNeeds spell) {
+        return comfort.wearing(outfit).wardrobe(wear, comfort.needs().indexOf(spell));
     }
 
     Optional<ColdGap> gap() {

@@ -75,8 +75,9 @@ final class PairSearch {
         Weighed first = open.get(0);
         List<Integer> hot = hot(first.facts().bounds().heavy());
         List<SpellNeeds> cold = cold(first, hot);
-        boolean hasCloak =
-                comfort.wearing(question.outfit()).wardrobe(question.wear()).isTold(Kind.CLOAK);
+        boolean hasCloak = question.outfit().has(Kind.CLOAK)
+                && comfort.wearing(question.outfit()).dressings(question.wear()).stream()
+                        .anyMatch(dressing -> dressing.wardrobe().isTold(Kind.CLOAK));
         if (hot.isEmpty() || cold.isEmpty() || hasCloak) {
             return Optional.empty();
         }

@@ -1,7 +1,7 @@
 package campcloth.advice;
 
+import campcloth.comfort.Dressing;
 import campcloth.comfort.SpellNeeds;
-import campcloth.comfort.Wardrobe;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import java.util.Optional;
  *
  * @param judged the cloths
  * @param needs what each spell asks of clothing
- * @param wardrobe what is presumed to be worn besides
+ * @param worn what is worn besides, told and presumed, by spells
  * @param weights how much each criterion counts at this event, by name, together 1; empty where there was nothing to rank
  * @param cautions what to bear in mind with all of them
  * @param layers what to wear besides; empty where a cloth is warm enough, or none may be chosen
@@ -20,7 +20,7 @@ import java.util.Optional;
 public record Ranking(
         List<Judged> judged,
         List<SpellNeeds> needs,
-        Wardrobe wardrobe,
+        List<Dressing> worn,
         Map<String, Double> weights,
         List<String> cautions,
         Optional<Layers> layers) {
@@ -33,6 +33,7 @@ public record Ranking(
     public Ranking {
         judged = judged.stream().sorted(BEST_FIRST).toList();
         needs = List.copyOf(needs);
+        worn = List.copyOf(worn);
         cautions = List.copyOf(cautions);
     }
 

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Ranks the contenders again and again, with figures and wearers drawn from their intervals: by the same models, criteria and
@@ -83,6 +84,7 @@ record Resampling(int samples, long seed) {
                     seed,
                     Optional.of(first),
                     topThree,
+                    DRAWN,
                     open.size() == 1 ? ALONE : because(open.get(0), first));
         }
 
@@ -125,12 +127,15 @@ record Resampling(int samples, long seed) {
             return new SampledCloth(
                     completed,
                     wear,
-                    usual.ensemble(completed, wear),
+                    usual.ensembles(completed, wear),
                     fire.apply(completed),
                     Prickle.of(completed),
                     SampledCloth.points(candidate.id(), samples, seed));
         }
     }
+
+    private static final List<String> DRAWN = Stream.concat(SampledWearer.DRAWN.stream(), Stream.of(SampledCloth.WHAT))
+            .toList();
 
     private static final String ALONE =
             "Only one of these cloths is not ruled out: there is no order to be sure or unsure of.";

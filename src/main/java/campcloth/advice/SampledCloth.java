@@ -16,13 +16,19 @@ import java.util.List;
  * A cloth whose figures are drawn from their intervals, each figure by itself ({@link Triangle}). What is sewn in and worn
  * besides stays at its best figures, and so does what fire says.
  */
-record SampledCloth(Cloth completed, Wear wear, Ensemble ensemble, FireJudgement fire, Prickle prickle, Points points) {
+record SampledCloth(
+        Cloth completed, Wear wear, List<Ensemble> ensembles, FireJudgement fire, Prickle prickle, Points points) {
 
     private static final List<Property> DRAWN = List.of(
             Property.THICKNESS_MM,
             Property.AIR_PERMEABILITY_MM_S,
             Property.VAPOUR_RESISTANCE_M2PA_W,
             Property.WEIGHT_GSM);
+
+    /** What is drawn of each cloth, in plain words. */
+    static final String WHAT =
+            "Thickness, air permeability, vapour resistance, weight and stiff fibre ends of each cloth: within their intervals, the"
+                    + " best value likeliest, each by itself.";
 
     private static final int DIMENSIONS = DRAWN.size() + 1;
 
@@ -38,7 +44,7 @@ record SampledCloth(Cloth completed, Wear wear, Ensemble ensemble, FireJudgement
     Facts facts(int sample, SampledWearer wearer, Comfort comfort, Bounds bounds) {
         Cloth drawn = cloth(sample);
         return new Facts(
-                drawn, wear, ensemble, comfort.atBestFigures(drawn, wear), fire, prickle(sample, wearer), bounds);
+                drawn, wear, ensembles, comfort.atBestFigures(drawn, wear), fire, prickle(sample, wearer), bounds);
     }
 
     private Cloth cloth(int sample) {

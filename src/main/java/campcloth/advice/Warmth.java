@@ -135,7 +135,7 @@ final class Warmth implements Criterion {
 
     private static String wind(Facts facts, SpellComfort spell, double givenClo) {
         double windMs = spell.needs().surroundings().windMs();
-        double still = facts.ensemble().basicClo();
+        double still = facts.ensembles().get(facts.spells().indexOf(spell)).basicClo();
         if (windMs < FELT_WIND_MS || still <= givenClo) {
             return "";
         }

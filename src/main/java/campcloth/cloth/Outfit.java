@@ -22,6 +22,11 @@ public record Outfit(List<OutfitPart> parts) {
         parts = List.copyOf(parts);
     }
 
+    /** As it is worn through one spell: what is taken off then is there with no insulation. */
+    public Outfit in(String spell) {
+        return new Outfit(parts.stream().map(part -> part.in(spell)).toList());
+    }
+
     public boolean has(OutfitPart.Kind kind) {
         return parts.stream().anyMatch(part -> part.kind() == kind);
     }

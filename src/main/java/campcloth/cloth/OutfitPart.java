@@ -1,7 +1,9 @@
 package campcloth.cloth;
 
 import campcloth.figure.Range;
+import campcloth.figure.Refused;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Something worn with a garment, or sewn into it, besides the garment's own cloth.
@@ -9,13 +11,31 @@ import java.util.Optional;
  * @param kind what it is
  * @param cloth what it is made of; empty where nobody said
  * @param insulationClo its insulation I_clu, clo; empty where nobody said. Only for what is worn by itself
+ * @param spells names of the spells through which it is worn; empty where it is worn through all of them
  */
-public record OutfitPart(Kind kind, Optional<Cloth> cloth, Optional<Double> insulationClo) {
+public record OutfitPart(Kind kind, Optional<Cloth> cloth, Optional<Double> insulationClo, Set<String> spells) {
 
     private static final Range INSULATION = new Range("insulationClo", 0, 4, "clo");
 
     public OutfitPart {
         insulationClo.ifPresent(INSULATION::check);
+        spells = Set.copyOf(spells);
+        if (kind.isSewnIn() && !spells.isEmpty()) {
+            throw Refused.of(
+                    "spells", "cannot be told of what is sewn in", "leave it out: the garment is worn through all");
+        }
+    }
+
+    /** Worn through all spells. */
+    public OutfitPart(Kind kind, Optional<Cloth> cloth, Optional<Double> insulationClo) {
+        this(kind, cloth, insulationClo, Set.of());
+    }
+
+    /** As it is worn through one spell: with no insulation where it is not worn then. */
+    OutfitPart in(String spell) {
+        return spells.isEmpty() || spells.contains(spell)
+                ? this
+                : new OutfitPart(kind, Optional.empty(), Optional.of(0.0));
     }
 
     /** What a part is and where it lies. */

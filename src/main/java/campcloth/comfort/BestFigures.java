@@ -20,8 +20,9 @@ final class BestFigures {
 
     private BestFigures() {}
 
-    static SpellComfort in(SpellNeeds needs, Ensemble clothing) {
-        return new SpellComfort(needs, warmth(needs, clothing), heat(needs.surroundings(), clothing), NOT_ASKED);
+    static SpellComfort in(Physics spell, Ensemble clothing) {
+        SpellNeeds needs = spell.needs();
+        return new SpellComfort(needs, warmth(needs, clothing), heat(spell, clothing), NOT_ASKED);
     }
 
     private static Warmth warmth(SpellNeeds needs, Ensemble clothing) {
@@ -38,7 +39,8 @@ final class BestFigures {
                 Optional.empty());
     }
 
-    private static Heat heat(Surroundings around, Ensemble clothing) {
+    private static Heat heat(Physics spell, Ensemble clothing) {
+        Surroundings around = spell.needs().surroundings();
         Worn worn = clothing.worn(SpellNeeds.motion(around, around.highMet()));
         double ceiling = Comfort.comfortableWettedness(around.highMet());
         Value resistance = Reading.exact(worn.vapourResistanceM2KpaW() * 1000);
@@ -47,7 +49,7 @@ final class BestFigures {
             OutOfRange none = outside.get();
             return new Heat(none, none, ceiling, none, none, none, none, resistance);
         }
-        TwoNode model = new TwoNode(around.air(), around.highMet(), worn, around.seated());
+        TwoNode model = spell.body(worn);
         Body body = model.after(Hour.MINUTES);
         return new Heat(
                 Reading.exact(body.wettedness()),

@@ -11,14 +11,18 @@ import campcloth.comfort.SpellComfort.Heat;
 import campcloth.comfort.SpellComfort.Warmth;
 import campcloth.comfort.model.ColdCriterion;
 import campcloth.comfort.model.DurationLimit;
+import campcloth.comfort.model.HeatHabit;
 import campcloth.comfort.model.Motion;
 import campcloth.comfort.model.Worn;
 import campcloth.event.Place;
 import campcloth.event.Spell;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Comfort of any cloth at one event: what the spells ask for is computed once, every cloth is then set against it. Each model
@@ -30,15 +34,16 @@ public final class Comfort {
     private final List<Physics> spells;
     private final List<SpellNeeds> needs;
     private final Optional<Place> place;
-    private final double coldestAirC;
     private final Outfit outfit;
+    private final double beneathClo;
+    private final Map<Wear, Wardrobes> wardrobes = new ConcurrentHashMap<>();
 
-    private Comfort(List<Physics> spells, Optional<Place> place, double coldestAirC, Outfit outfit) {
+    private Comfort(List<Physics> spells, Optional<Place> place, Outfit outfit, double beneathClo) {
         this.spells = spells;
         this.needs = spells.stream().map(Physics::needs).toList();
         this.place = place;
-        this.coldestAirC = coldestAirC;
         this.outfit = outfit;
+        this.beneathClo = beneathClo;
     }
 
     /** For the spells of an event whose place is not known, of whose wearer nobody said what else is worn; at least one. */
@@ -63,25 +68,36 @@ public final class Comfort {
                         .map(physics)
                         .toList(),
                 place,
-                spells.stream().mapToDouble(Spell::airC).min().orElseThrow(),
-                Outfit.UNTOLD);
+                Outfit.UNTOLD,
+                0);
     }
 
     /** The same event for a wearer of that outfit. */
     public Comfort wearing(Outfit other) {
-        return new Comfort(spells, place, coldestAirC, other);
+        return new Comfort(spells, place, other, beneathClo);
     }
 
-    /** The same event for a wearer who works so hard within the range of each activity, 0 to 1, for cold and for heat alike. */
-    public Comfort atPace(double share) {
+    /** The same event for a wearer of garments of so much more insulation beneath through all spells, clo. */
+    public Comfort withMoreBeneath(double clo) {
+        return new Comfort(spells, place, outfit, clo);
+    }
+
+    /**
+     * The same event for one certain wearer.
+     *
+     * @param pace how hard they work within the range of each activity, 0 to 1, for cold and for heat alike
+     * @param usedToHeat how far they are used to heat, 0 to 1: {@link HeatHabit}
+     */
+    public Comfort forWearer(double pace, double usedToHeat) {
+        HeatHabit habit = new HeatHabit(usedToHeat);
         return new Comfort(
                 needs.stream()
                         .<Physics>map(need -> new DirectPhysics(
-                                SpellNeeds.of(need.spell(), need.surroundings().atPace(share))))
+                                SpellNeeds.of(need.spell(), need.surroundings().atPace(pace)), habit))
                         .toList(),
                 place,
-                coldestAirC,
-                outfit);
+                outfit,
+                beneathClo);
     }
 
     /** What each spell asks for, in their order. */
@@ -94,14 +110,25 @@ public final class Comfort {
         return place;
     }
 
-    /** What is worn besides a garment worn that way: told, and presumed. */
-    public Wardrobe wardrobe(Wear wear) {
-        return Wardrobe.with(wear, coldestAirC, outfit);
+    /** What is worn besides a garment worn that way, told and presumed, by the spells in which it is. */
+    public List<Dressing> dressings(Wear wear) {
+        return wardrobes(wear).dressings();
     }
 
-    /** The clothing with the cloth in it, at its best figures, before wind and walking. */
-    public Ensemble ensemble(Cloth completed, Wear wear) {
-        return Ensemble.of(Sheets.of(completed), wear, wardrobe(wear), End.MIDDLE);
+    /** What is worn besides in one spell, by its number from 0. */
+    public Wardrobe wardrobe(Wear wear, int spell) {
+        return wardrobes(wear).in(spell);
+    }
+
+    private Wardrobes wardrobes(Wear wear) {
+        return wardrobes.computeIfAbsent(
+                wear, w -> Wardrobes.of(needs.stream().map(SpellNeeds::spell).toList(), w, outfit, beneathClo));
+    }
+
+    /** The clothing of each spell with the cloth in it, at its best figures, before wind and walking. */
+    public List<Ensemble> ensembles(Cloth completed, Wear wear) {
+        Sheets sheets = Sheets.of(completed);
+        return wardrobes(wear).each(wardrobe -> Ensemble.of(sheets, wear, wardrobe, End.MIDDLE));
     }
 
     /**
@@ -110,8 +137,10 @@ public final class Comfort {
      * @param completed cloth whose thickness, air permeability and vapour resistance are known or estimated
      */
     public List<SpellComfort> of(Cloth completed, Wear wear) {
-        Three ensembles = Three.of(completed, wear, wardrobe(wear));
-        return spells.stream().map(spell -> in(spell, ensembles)).toList();
+        List<Three> ensembles = threes(completed, wear);
+        return IntStream.range(0, spells.size())
+                .mapToObj(i -> in(spells.get(i), ensembles.get(i)))
+                .toList();
     }
 
     /**
@@ -120,8 +149,10 @@ public final class Comfort {
      * @param completed as for {@link #of}
      */
     public List<SpellComfort> atBestFigures(Cloth completed, Wear wear) {
-        Ensemble clothing = ensemble(completed, wear);
-        return needs.stream().map(need -> BestFigures.in(need, clothing)).toList();
+        List<Ensemble> clothing = ensembles(completed, wear);
+        return IntStream.range(0, spells.size())
+                .mapToObj(i -> BestFigures.in(spells.get(i), clothing.get(i)))
+                .toList();
     }
 
     private static SpellComfort in(Physics spell, Three ensembles) {
@@ -131,8 +162,15 @@ public final class Comfort {
 
     /** Of a spell only what {@link #of} tells of warmth: much quicker. */
     public List<Warmth> warmth(Cloth completed, Wear wear) {
-        Three ensembles = Three.of(completed, wear, wardrobe(wear));
-        return spells.stream().map(spell -> warmth(spell, ensembles)).toList();
+        List<Three> ensembles = threes(completed, wear);
+        return IntStream.range(0, spells.size())
+                .mapToObj(i -> warmth(spells.get(i), ensembles.get(i)))
+                .toList();
+    }
+
+    private List<Three> threes(Cloth completed, Wear wear) {
+        Sheets sheets = Sheets.of(completed);
+        return wardrobes(wear).each(wardrobe -> Three.of(sheets, wear, wardrobe));
     }
 
     private static Warmth warmth(Physics spell, Three ensembles) {
@@ -220,8 +258,7 @@ public final class Comfort {
     /** The clothing at both ends of the cloth's intervals and at its best figures. */
     private record Three(Ensemble open, Ensemble middle, Ensemble close) {
 
-        static Three of(Cloth cloth, Wear wear, Wardrobe wardrobe) {
-            Sheets sheets = Sheets.of(cloth);
+        static Three of(Sheets sheets, Wear wear, Wardrobe wardrobe) {
             return new Three(
                     Ensemble.of(sheets, wear, wardrobe, End.OPEN),
                     Ensemble.of(sheets, wear, wardrobe, End.MIDDLE),

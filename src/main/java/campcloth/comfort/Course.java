@@ -23,7 +23,8 @@ public record Course(List<SpellNeeds> needs, List<Moment> moments) {
             "Clothes told DAMP or WET insulate less in the cold for as long as that spell lasts and no longer: neither soaking nor"
                     + " drying out is followed. Sweat that stays in them is, and the chill when it dries, but not the insulation"
                     + " it takes.",
-            "The same clothing is worn through all spells; who takes layers off or on does better than this.",
+            "Layers are put on and off between spells only, as told or as presumed of each spell's cold; the sweat in the clothing goes"
+                    + " on as though it were all in what stays on.",
             "The body model is made for an hour in a room and an average adult: outdoors and for many hours it is an"
                     + " approximation.");
 

@@ -14,7 +14,8 @@ import java.util.List;
  * <p>Starts rested and dry. Sleep is not followed, bedding decides: after it the wearer starts again rested and dry. Where
  * the two-node model does not hold but ISO 11079 does, cold is judged by insulation alone; after such a spell with less than the
  * minimal insulation the skin starts at its minimal criterion. Once hardly anything changes the rest of the stretch is taken as
- * the same, so that long spells cost no more than short ones. The clothing stays the same. In a spell told damp or wet it insulates
+ * the same, so that long spells cost no more than short ones. Between spells layers are put on and off as the wardrobe of each
+ * says; the sweat in the clothing goes on as though it were all in what stays on. In a spell told damp or wet it insulates
  * less, for cold ({@link WetWear}); what is sweated into it takes no insulation away.
  * That loss is reckoned for the skin of comfort: on a colder one drying takes less, so it errs on the cold side.
  */
@@ -43,15 +44,15 @@ public final class Courses {
      * @param completed cloth whose thickness, air permeability and vapour resistance are known or estimated
      */
     public Course of(Cloth completed, Wear wear) {
-        return in(comfort.ensemble(completed, wear));
+        return in(comfort.ensembles(completed, wear));
     }
 
-    /** The course in certain clothing. */
-    public Course in(Ensemble clothing) {
+    /** The course in the clothing of each spell. */
+    Course in(List<Ensemble> clothing) {
         List<Moment> moments = new ArrayList<>(minutes());
         Before before = new Before.Rested();
         for (Stretch stretch : stretches) {
-            Walk walk = Walk.of(stretch, clothing, before);
+            Walk walk = Walk.of(stretch, clothing.get(stretch.spell()), before);
             walk.through(moments);
             before = walk.left();
         }

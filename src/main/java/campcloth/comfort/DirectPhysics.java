@@ -1,22 +1,33 @@
 package campcloth.comfort;
 
+import campcloth.comfort.model.HeatHabit;
 import campcloth.comfort.model.Pmv;
 import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.WetClothing;
 import campcloth.comfort.model.WetClothing.Wetting;
 import campcloth.comfort.model.Worn;
 
-/** The models themselves. */
-record DirectPhysics(SpellNeeds needs) implements Physics {
+/**
+ * The models themselves.
+ *
+ * @param habit how far the wearer is used to heat
+ */
+record DirectPhysics(SpellNeeds needs, HeatHabit habit) implements Physics {
+
+    /** Of the published body. */
+    DirectPhysics(SpellNeeds needs) {
+        this(needs, HeatHabit.NONE);
+    }
 
     @Override
     public Hour hour(Worn worn) {
         return Hour.after(body(worn));
     }
 
-    TwoNode body(Worn worn) {
+    @Override
+    public TwoNode body(Worn worn) {
         Surroundings around = needs.surroundings();
-        return new TwoNode(around.air(), around.highMet(), worn, around.seated());
+        return new TwoNode(around.air(), around.highMet(), worn, around.seated(), habit);
     }
 
     @Override

@@ -2,6 +2,7 @@ package campcloth.comfort;
 
 import campcloth.comfort.InsulationLattice.Mixing;
 import campcloth.comfort.Reading.Value;
+import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.WetClothing;
 import campcloth.comfort.model.WetClothing.Wetting;
 import campcloth.comfort.model.Worn;
@@ -33,6 +34,11 @@ final class GridPhysics implements Physics {
     @Override
     public SpellNeeds needs() {
         return direct.needs();
+    }
+
+    @Override
+    public TwoNode body(Worn worn) {
+        return direct.body(worn);
     }
 
     @Override

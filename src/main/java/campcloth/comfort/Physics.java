@@ -1,5 +1,6 @@
 package campcloth.comfort;
 
+import campcloth.comfort.model.TwoNode;
 import campcloth.comfort.model.WetClothing;
 import campcloth.comfort.model.WetClothing.Wetting;
 import campcloth.comfort.model.Worn;
@@ -11,6 +12,9 @@ import campcloth.comfort.model.Worn;
 sealed interface Physics permits DirectPhysics, GridPhysics {
 
     SpellNeeds needs();
+
+    /** The two-node model of the wearer in that clothing, for heat; {@link ThreeWorn#outside} must be asked first. */
+    TwoNode body(Worn worn);
 
     /** The two-node body at the higher metabolic rate; {@link ThreeWorn#outside} must be asked first. */
     Hour hour(Worn worn);

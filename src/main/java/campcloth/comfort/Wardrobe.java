@@ -7,11 +7,12 @@ import campcloth.cloth.Wear;
 import campcloth.comfort.WornGarment.Standing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What is worn besides the garment that is to be sewn, the same through all spells of an event: what was told, and what is
- * presumed of the kinds that nobody spoke of, by the coldest spell. Which garments those are is a choice of the project
- * ({@link GarmentList}). A part told takes the place of all that is presumed of its kind.
+ * What is worn besides the garment that is to be sewn, in one spell of an event: what was told, and what is presumed of the kinds
+ * that nobody spoke of, by the cold of that spell. Which garments those are is a choice of the project ({@link GarmentList}). A
+ * part told takes the place of all that is presumed of its kind, in the spells in which it is not worn, too.
  *
  * @param garments the garments
  * @param sewnIn cloths sewn into the garment itself
@@ -32,19 +33,23 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
         sewnIn = List.copyOf(sewnIn);
     }
 
-    /** The wardrobe that goes with a garment worn that way at an event whose coldest air is given. */
-    public static Wardrobe with(Wear wear, double coldestAirC, Outfit outfit) {
+    /**
+     * The wardrobe that goes with a garment worn that way in air of that temperature.
+     *
+     * @param outfit as it is worn then
+     */
+    public static Wardrobe with(Wear wear, double airC, Outfit outfit) {
         List<WornGarment> garments = new ArrayList<>();
-        presumed(wear, coldestAirC).stream()
+        presumed(wear, airC).stream()
                 .filter(garment -> garment.kind().filter(outfit::has).isEmpty())
                 .forEach(garments::add);
-        garments.addAll(ToldGarments.of(outfit, coldestAirC <= COLD_C));
+        garments.addAll(ToldGarments.of(outfit, airC <= COLD_C));
         return new Wardrobe(garments, ToldGarments.sewnIn(outfit));
     }
 
-    private static List<WornGarment> presumed(Wear wear, double coldestAirC) {
+    private static List<WornGarment> presumed(Wear wear, double airC) {
         List<WornGarment> garments = new ArrayList<>(
-                coldestAirC <= COLD_C
+                airC <= COLD_C
                         ? List.of(
                                 GarmentList.DRAWERS,
                                 GarmentList.WARM_BOTTOMS,
@@ -52,11 +57,11 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
                                 GarmentList.THICK_SOCKS,
                                 GarmentList.BOOTS)
                         : List.of(GarmentList.DRAWERS, GarmentList.THIN_HOSE, GarmentList.SOCKS, GarmentList.SHOES));
-        if (coldestAirC <= BITTER_C) {
+        if (airC <= BITTER_C) {
             garments.addAll(List.of(GarmentList.HOOD, GarmentList.MITTENS));
         }
         if (!wear.nextToSkin()) {
-            garments.addAll(beneath(coldestAirC));
+            garments.addAll(beneath(airC));
         }
         if (wear.coveredPercent() < WHOLE_GARMENT_PERCENT) {
             garments.add(GarmentList.TUNIC);
@@ -67,13 +72,24 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
         return garments;
     }
 
-    private static List<WornGarment> beneath(double coldestAirC) {
-        if (coldestAirC > COLD_C) {
+    private static List<WornGarment> beneath(double airC) {
+        if (airC > COLD_C) {
             return List.of(GarmentList.SHIRT);
         }
-        return coldestAirC > BITTER_C
+        return airC > BITTER_C
                 ? List.of(GarmentList.WARM_TOP, GarmentList.SHIRT)
                 : List.of(GarmentList.WARM_TOP, GarmentList.SHIRT, GarmentList.UNDER_TUNIC);
+    }
+
+    /** With so much insulation more beneath, clo, of no kind that could be told. */
+    Wardrobe withBeneath(double clo) {
+        if (clo == 0) {
+            return this;
+        }
+        List<WornGarment> more = new ArrayList<>(garments);
+        more.add(new WornGarment(
+                "more beneath", Optional.empty(), Reading.exact(clo), "added", Standing.PRESUMED, Optional.empty()));
+        return new Wardrobe(more, sewnIn);
     }
 
     /** Sum of the garments' insulation at their best figures, clo. */

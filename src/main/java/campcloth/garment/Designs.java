@@ -8,6 +8,7 @@ import campcloth.garment.design.GoredSkirt;
 import campcloth.garment.design.Gown;
 import campcloth.garment.design.Hood;
 import campcloth.garment.design.Shirt;
+import campcloth.garment.design.Tabard;
 import campcloth.garment.design.Tunic;
 import campcloth.garment.design.WrappedSkirt;
 import java.util.List;
@@ -19,6 +20,7 @@ public final class Designs {
             new Tunic(),
             new Gown(),
             new Shirt(),
+            new Tabard(),
             new Cloak(),
             new Hood(),
             new GoredSkirt(),

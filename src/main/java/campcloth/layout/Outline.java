@@ -112,6 +112,11 @@ public final class Outline {
         return signedAreaCm2(points);
     }
 
+    /** Area that it shares with another outline; 0 where they only touch. */
+    public double sharedAreaCm2(Outline other) {
+        return Math.max(0, Overlap.areaCm2(this, other));
+    }
+
     /** Left edge of the bounding box. */
     public double leftCm() {
         return leftCm;

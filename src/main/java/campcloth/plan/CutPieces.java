@@ -9,6 +9,7 @@ import campcloth.layout.Outline;
 import campcloth.layout.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** The garments of an order made up, and all pieces that are cut for them. */
 final class CutPieces {
@@ -54,15 +55,20 @@ final class CutPieces {
             Garment garment = Refused.within("garments[" + i + "]", () -> madeUp(line, order.cloth()));
             garments.add(new MadeUp(line, garment, label));
         }
+        List<Cut> cuts = cuts(garments, Garment::pieces);
+        checkCount(cuts);
+        return new CutPieces(List.copyOf(garments), cuts);
+    }
+
+    private static List<Cut> cuts(List<MadeUp> garments, Function<Garment, List<GarmentPiece>> which) {
         List<Cut> cuts = new ArrayList<>();
         for (MadeUp madeUp : garments) {
-            for (GarmentPiece piece : madeUp.garment().pieces()) {
+            for (GarmentPiece piece : which.apply(madeUp.garment())) {
                 cuts.add(new Cut(
                         madeUp.nameOf(piece), piece.outline(), madeUp.copies(piece), piece.pair(), piece.foldable()));
             }
         }
-        checkCount(cuts);
-        return new CutPieces(List.copyOf(garments), List.copyOf(cuts));
+        return List.copyOf(cuts);
     }
 
     private static Garment madeUp(CuttingOrder.Line line, ClothToCut cloth) {
@@ -78,6 +84,19 @@ final class CutPieces {
                     "come to " + pieces + " pieces",
                     "plan at most " + Piece.MOST_COPIES + " pieces at a time");
         }
+    }
+
+    /** The same with the small pieces of every garment cut from the same cloth; refused where they become too many. */
+    CutPieces withSmallPieces() {
+        List<Cut> more = new ArrayList<>(cuts);
+        more.addAll(smallCuts());
+        checkCount(more);
+        return new CutPieces(garments, List.copyOf(more));
+    }
+
+    /** Facings, bindings, pockets: not among {@link #cuts}. */
+    List<Cut> smallCuts() {
+        return cuts(garments, Garment::smallPieces);
     }
 
     List<MadeUp> garments() {

@@ -4,6 +4,7 @@ import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import campcloth.garment.Measurements;
 import campcloth.garment.Options;
+import campcloth.garment.SewnBy;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,9 +16,15 @@ import java.util.Optional;
  * @param remnantLengthCm length of a piece that is at hand, as it lies there, where there is one
  * @param fold how the cloth may lie
  * @param shopStepCm what the shop rounds a length up to
+ * @param sewnBy how the garments are sewn
  */
 public record CuttingOrder(
-        ClothToCut cloth, List<Line> garments, Optional<Double> remnantLengthCm, Fold fold, double shopStepCm) {
+        ClothToCut cloth,
+        List<Line> garments,
+        Optional<Double> remnantLengthCm,
+        Fold fold,
+        double shopStepCm,
+        SewnBy sewnBy) {
 
     /** What shops usually round up to. */
     public static final double USUAL_STEP_CM = 10;
@@ -60,17 +67,23 @@ public record CuttingOrder(
         STEP.check(shopStepCm);
     }
 
+    /** Sewn by machine. */
+    public CuttingOrder(
+            ClothToCut cloth, List<Line> garments, Optional<Double> remnantLengthCm, Fold fold, double shopStepCm) {
+        this(cloth, garments, remnantLengthCm, fold, shopStepCm, SewnBy.MACHINE);
+    }
+
     /** One garment, no remnant, any fold, usual rounding. */
     public static CuttingOrder of(ClothToCut cloth, Line... garments) {
         return new CuttingOrder(cloth, List.of(garments), Optional.empty(), Fold.ANY, USUAL_STEP_CM);
     }
 
     CuttingOrder with(ClothToCut other) {
-        return new CuttingOrder(other, garments, remnantLengthCm, fold, shopStepCm);
+        return new CuttingOrder(other, garments, remnantLengthCm, fold, shopStepCm, sewnBy);
     }
 
     CuttingOrder with(List<Line> others) {
-        return new CuttingOrder(cloth, others, remnantLengthCm, fold, shopStepCm);
+        return new CuttingOrder(cloth, others, remnantLengthCm, fold, shopStepCm, sewnBy);
     }
 
     /**

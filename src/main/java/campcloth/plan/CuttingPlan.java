@@ -2,6 +2,7 @@ package campcloth.plan;
 
 import campcloth.garment.Hem;
 import campcloth.garment.Seam;
+import campcloth.layout.CuttingSheet;
 import campcloth.layout.Layout;
 import campcloth.layout.Strip;
 import java.util.Comparator;
@@ -32,8 +33,10 @@ import java.util.Optional;
  * @param stitchLengthMm straight stitch
  * @param threadM sewing thread for all garments, with waste
  * @param cost price of the length to buy, where the price is known
+ * @param making how it is sewn, what the small pieces take, what the plan saves; empty in plans of the first form
  * @param notes what was taken for granted and what helps
  * @param cautions what to mind
+ * @param cloth the cloth it was made for; empty in plans of old
  */
 public record CuttingPlan(
         double buyLengthCm,
@@ -57,8 +60,10 @@ public record CuttingPlan(
         double stitchLengthMm,
         double threadM,
         Optional<Money> cost,
+        Optional<Making> making,
         List<String> notes,
-        List<String> cautions) {
+        List<String> cautions,
+        Optional<CutCloth> cloth) {
 
     /** A seam of one of the garments; {@code garment} is empty where there is but one. */
     public record GarmentSeam(String garment, Seam seam) {}
@@ -95,11 +100,20 @@ public record CuttingPlan(
         return remnant.map(Remnant::fits);
     }
 
-    /** The layout, to draw it; every piece free to lie as it does. */
-    public Layout layout() {
-        List<PlacedPiece> ordered = placements.stream()
+    /** The cloth as it lies to be cut, to draw it. */
+    public CuttingSheet sheet() {
+        return PlanSheet.of(this);
+    }
+
+    List<PlacedPiece> layoutOrder() {
+        return placements.stream()
                 .sorted(Comparator.comparing(PlacedPiece::piece).thenComparingInt(PlacedPiece::copy))
                 .toList();
+    }
+
+    /** The layout on open cloth; every piece free to lie as it does. */
+    public Layout layout() {
+        List<PlacedPiece> ordered = layoutOrder();
         return new Layout(
                 Strip.ofWidth(usableWidthCm),
                 ordered.stream().map(PlacedPiece::asPiece).toList(),

@@ -1,7 +1,6 @@
 package campcloth.plan;
 
 import campcloth.garment.Needle;
-import campcloth.garment.SewingThread;
 import campcloth.layout.Effort;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +49,10 @@ public final class CuttingPlanner {
         Optional<CuttingPlan.Remnant> remnant = new RemnantAnswer(order, pieces, laid).answer();
         Needle needle = Needle.forWeight(order.cloth().weightGsm());
         double usableCm = order.cloth().usableWidthCm();
+        Making making = new Making(
+                GarmentWork.of(order, pieces),
+                SmallPiecesAnswer.of(order, pieces, laid),
+                RuleSaving.of(order, rule, buyLengthCm));
         return new CuttingPlan(
                 buyLengthCm,
                 worst.buyLengthCm(),
@@ -70,10 +73,12 @@ public final class CuttingPlanner {
                 seamAllowanceCm(pieces),
                 needle.nm(),
                 needle.stitchLengthMm(),
-                threadM(order, pieces),
+                GarmentWork.threadM(making.garments()),
                 order.cloth().price().map(price -> price.times(buyLengthCm / 100)),
-                PlanNotes.notes(order, pieces, laid, rule, bought),
-                PlanNotes.cautions(order, pieces));
+                Optional.of(making),
+                PlanNotes.notes(order, pieces, laid, rule, bought, making),
+                PlanNotes.cautions(order, pieces),
+                Optional.of(CutCloth.of(order.cloth())));
     }
 
     /** The lays tried and the one chosen. */
@@ -161,15 +166,5 @@ public final class CuttingPlanner {
                 .mapToDouble(g -> g.garment().sewing().seamAllowanceCm())
                 .max()
                 .orElseThrow();
-    }
-
-    private static double threadM(CuttingOrder order, CutPieces pieces) {
-        return Math.ceil(pieces.garments().stream()
-                .mapToDouble(g -> g.line().count()
-                        * SewingThread.metres(
-                                g.garment().sewing().seams(),
-                                g.garment().sewing().hems(),
-                                order.cloth().sewn()))
-                .sum());
     }
 }

@@ -19,6 +19,7 @@ record Lay(double lengthCm, List<PlacedPiece> pieces) {
     /** A lay on open cloth, and the bound that the layout proved. */
     record Open(Lay lay, double lowerBoundCm) {}
 
+    /** The shorter of the layout searched and of the rows that the rule of thumb has in mind. */
     static Open open(double usableWidthCm, boolean nap, CutPieces pieces, Effort effort) {
         Layout layout = Nesting.layout(
                 Strip.ofWidth(usableWidthCm),
@@ -27,7 +28,9 @@ record Lay(double lengthCm, List<PlacedPiece> pieces) {
         List<PlacedPiece> placed = layout.placements().stream()
                 .map(placement -> placed(placement, layout.outlineOf(placement)))
                 .toList();
-        return new Open(new Lay(layout.lengthCm(), placed), layout.lowerBoundCm());
+        Lay searched = new Lay(layout.lengthCm(), placed);
+        Lay rows = RowsLay.of(usableWidthCm, pieces);
+        return new Open(rows.lengthCm < searched.lengthCm ? rows : searched, layout.lowerBoundCm());
     }
 
     private static PlacedPiece placed(Placement placement, Outline lying) {

@@ -20,7 +20,8 @@ final class PlanNotes {
             CutPieces pieces,
             CuttingPlanner.Laid laid,
             RuleOfThumb rule,
-            CuttingPlanner.Bought bought) {
+            CuttingPlanner.Bought bought,
+            Making making) {
         List<String> notes = new ArrayList<>();
         notes.add(WashingAdvice.sentence(order.cloth()));
         shrinkage(order.cloth()).ifPresent(notes::add);
@@ -29,6 +30,7 @@ final class PlanNotes {
         bought.nearMiss().ifPresent(notes::add);
         notes.add(folding(laid));
         addRuleOfThumb(order, laid, rule, notes);
+        notes.addAll(MakingNotes.notes(making, rule));
         notes.add(
                 order.cloth().nap()
                         ? "The cloth has a nap: every piece lies the same way up."

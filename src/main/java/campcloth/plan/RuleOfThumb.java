@@ -11,9 +11,10 @@ import java.util.List;
  * @param lengthCm the sum
  * @param roundedCm the sum rounded up
  * @param words which rule
+ * @param rowsBuyCm what to buy for the rows that the rule has in mind, with seams, hems and shrinkage ({@link RowsLay})
  * @param widthLost whether panels would lie side by side on the cloth as bought, but not as it is cut
  */
-record RuleOfThumb(double lengthCm, double roundedCm, String words, boolean widthLost) {
+record RuleOfThumb(double lengthCm, double roundedCm, String words, double rowsBuyCm, boolean widthLost) {
 
     static RuleOfThumb of(CuttingOrder order, CutPieces pieces) {
         double usableCm = order.cloth().usableWidthCm();
@@ -28,6 +29,10 @@ record RuleOfThumb(double lengthCm, double roundedCm, String words, boolean widt
             widthLost |= rule.rows(usableCm) > rule.rows(order.cloth().nominalWidthCm());
         }
         return new RuleOfThumb(
-                lengthCm, order.roundedUpCm(lengthCm), String.join(" and ", words) + ", rounded up", widthLost);
+                lengthCm,
+                order.roundedUpCm(lengthCm),
+                String.join(" and ", words) + ", rounded up",
+                order.buyLengthCm(RowsLay.of(usableCm, pieces).lengthCm()),
+                widthLost);
     }
 }

@@ -49,7 +49,7 @@ class AdviceController {
                 .map(Judged::candidate)
                 .toList();
         List<String> presumed = new ArrayList<>(asked.presumed());
-        presumed.add(WornBesides.told(ranking.wardrobe()));
+        presumed.addAll(WornBesides.told(ranking.worn()));
         return AdviceAnswer.of(
                 ranking,
                 presumed,

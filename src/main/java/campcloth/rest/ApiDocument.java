@@ -50,7 +50,9 @@ class ApiDocument {
                                         + " only be stricter.")
                         .license(new License().name("Apache-2.0").identifier("Apache-2.0")))
                 .components(new Components()
-                        .addSchemas("Drawing", new StringSchema().description("a drawing in SVG, in centimetres"))
+                        .addSchemas(
+                                "Drawing",
+                                new StringSchema().description("a drawing in SVG; one unit is a mm on A4 paper"))
                         .addSchemas("Picture", new StringSchema().description("a picture in SVG")))
                 .servers(List.of(new Server().url("/").description("this service")));
     }

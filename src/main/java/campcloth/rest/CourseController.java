@@ -54,7 +54,7 @@ class CourseController {
         Followed followed = followed(request);
         Question question = followed.asked.question();
         List<String> presumed = new ArrayList<>(followed.asked.presumed());
-        presumed.add(WornBesides.told(adviser.rank(question).wardrobe()));
+        presumed.addAll(WornBesides.told(adviser.rank(question).worn()));
         presumed.addAll(Course.LEFT_OUT);
         return CourseAnswer.of(
                 followed.cloth.name(),

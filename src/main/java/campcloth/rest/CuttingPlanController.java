@@ -1,7 +1,6 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
-import campcloth.layout.LayoutDrawing;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlanner;
@@ -9,15 +8,12 @@ import campcloth.plan.Fold;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Plans;
 import io.swagger.v3.oas.annotations.Operation;
-import io.swagger.v3.oas.annotations.media.Content;
-import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -31,8 +27,6 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/cutting-plans")
 @Tag(name = "Cutting plans", description = "How much? Length to buy, layout, hems, thread, cost")
 class CuttingPlanController {
-
-    private static final MediaType SVG = MediaType.valueOf("image/svg+xml;charset=UTF-8");
 
     private final CuttingPlanner planner;
     private final Plans plans;
@@ -69,18 +63,6 @@ class CuttingPlanController {
     @Operation(operationId = "getCuttingPlan", summary = "A plan that was kept")
     CuttingPlanAnswer one(@PathVariable String id) {
         return CuttingPlanAnswer.of(kept(id));
-    }
-
-    @GetMapping("/{id}/layout.svg")
-    @Operation(operationId = "drawCuttingPlan", summary = "The cutting layout as a drawing")
-    @ApiResponse(
-            responseCode = "200",
-            description = "A drawing to scale",
-            content = @Content(mediaType = "image/svg+xml", schema = @Schema(ref = "Drawing")))
-    ResponseEntity<String> drawing(@PathVariable String id) {
-        return ResponseEntity.ok()
-                .contentType(SVG)
-                .body(LayoutDrawing.svg(kept(id).plan().layout(), "Cutting layout"));
     }
 
     private KeptPlan kept(String id) {

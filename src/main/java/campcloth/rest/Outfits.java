@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -55,7 +56,11 @@ class Outfits {
     }
 
     private OutfitPart part(OutfitBody body, Map<String, KeptCloth> kept) {
-        return new OutfitPart(body.kind(), cloth(body, kept), Optional.ofNullable(body.insulationClo()));
+        return new OutfitPart(
+                body.kind(),
+                cloth(body, kept),
+                Optional.ofNullable(body.insulationClo()),
+                body.spells() == null ? Set.of() : Set.copyOf(body.spells()));
     }
 
     private Optional<Cloth> cloth(OutfitBody body, Map<String, KeptCloth> kept) {

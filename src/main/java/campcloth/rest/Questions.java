@@ -7,7 +7,9 @@ import campcloth.cloth.Wear;
 import campcloth.comfort.Surroundings;
 import campcloth.comfort.Wardrobe;
 import campcloth.event.Event;
+import campcloth.event.Spell;
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import java.util.ArrayList;
@@ -51,6 +53,7 @@ class Questions {
         Event event = asked.event();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
         Outfit outfit = outfits.of("garment.outfit", garment.outfit());
+        mustBeSpells(outfit, event);
         SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
         Question question = new Question(
                 event,
@@ -59,6 +62,24 @@ class Questions {
                 outfit,
                 candidates.get());
         return new Asked(question, asked.version(), presumed(garment, design, event, skin));
+    }
+
+    /** Whoever takes a part off in a spell has to name one that there is. */
+    private static void mustBeSpells(Outfit outfit, Event event) {
+        List<String> known = event.spells().stream().map(Spell::name).toList();
+        for (int i = 0; i < outfit.parts().size(); i++) {
+            String field = "garment.outfit[" + i + "].spells";
+            outfit.parts().get(i).spells().stream()
+                    .filter(name -> !known.contains(name))
+                    .sorted()
+                    .findFirst()
+                    .ifPresent(name -> {
+                        throw Refused.of(
+                                field,
+                                "names " + Words.quoted(name) + ", which is no spell of the event",
+                                "take the names of its spells: " + String.join(", ", known));
+                    });
+        }
     }
 
     private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {

@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.advice.Robustness;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** How far the order of a ranking hangs on what nobody knows exactly. */
@@ -10,9 +11,9 @@ import org.jspecify.annotations.Nullable;
         description =
                 "The best cloths ranked again and again behind the same gates, with the same criteria and weights, while their figures"
                         + " (triangular over the interval, the value likeliest, each figure by itself) and the wearer (the same for all"
-                        + " cloths: metabolic rate anywhere in the range of the activity, sensitivity to prickle) are drawn. The ranking"
-                        + " judges cold by the lower and heat by the higher rate; a drawn wearer has one rate for both."
-                        + " Whether the wearer is used to heat is not drawn: the models know one body. Not a"
+                        + " cloths: metabolic rate anywhere in the range of the activity, sensitivity to prickle, how far used to heat)"
+                        + " are drawn. The ranking judges cold by the lower and heat by the higher rate and presumes a wearer not used to"
+                        + " heat; a drawn wearer has one rate for both and is used to heat more or less. Not a"
                         + " probability of comfort, and nothing about errors of the models: only of the order, given the intervals."
                         + " Weather, the rest of the outfit, fire and rules stay as they are. The distributions are choices of the"
                         + " project")
@@ -32,6 +33,9 @@ record RobustnessBody(
         @Nullable
         Double firstPlacePercent,
 
+        @Schema(description = "what was drawn and from where, in plain words; empty where nothing was")
+        List<String> drawn,
+
         String because) {
 
     static RobustnessBody of(Robustness robustness) {
@@ -43,6 +47,7 @@ record RobustnessBody(
                         .firstPlacePercent()
                         .map(percent -> Rounded.to(percent, 1))
                         .orElse(null),
+                robustness.drawn(),
                 robustness.because());
     }
 }

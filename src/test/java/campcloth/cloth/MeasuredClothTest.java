@@ -105,6 +105,37 @@ class MeasuredClothTest {
         });
     }
 
+    /** Thickness and weight are told, the weave is not known. */
+    @Test
+    void measuredVapourResistanceLiesInTheIntervalWhateverTheWeave() {
+        Samples.rows("/published/measured-vapour-resistance.csv", row -> {
+            isOnFile(row.text("source"));
+            for (String weave : row.text("weaves").split(" ")) {
+                Cloth cloth = Samples.cloth(
+                                ShippedCatalogue.get().fibres().blend(row.text("blend")),
+                                Weave.valueOf(weave),
+                                Surface.PLAIN,
+                                Finish.NONE)
+                        .with(Property.WEIGHT_GSM, Samples.known(row.number("weightGsm")))
+                        .with(Property.THICKNESS_MM, Samples.known(row.number("thicknessMm")));
+                Figure estimate = Estimates.complete(cloth).required(Property.VAPOUR_RESISTANCE_M2PA_W);
+                System.out.printf(
+                        Locale.ROOT,
+                        "%s as %s: measured %s..%s, estimate %.1f (%.1f..%.1f)%n",
+                        row.text("source"),
+                        weave,
+                        row.text("low"),
+                        row.text("high"),
+                        estimate.value(),
+                        estimate.low(),
+                        estimate.high());
+                assertThat(estimate.low()).as(weave).isLessThanOrEqualTo(row.number("low"));
+                assertThat(estimate.high()).as(weave).isGreaterThanOrEqualTo(row.number("high"));
+                assertThat(estimate.value() / row.number("high")).as(weave).isBetween(0.5, 2.0);
+            }
+        });
+    }
+
     private static void isOnFile(String source) {
         assertThat(ShippedCatalogue.get().sources().all())
                 .extracting(known -> known.id())

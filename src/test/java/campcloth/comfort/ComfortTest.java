@@ -145,9 +145,13 @@ class ComfortTest {
     }
 
     @Test
-    void theWardrobeFollowsTheColdestSpellThroughTheWholeEvent() {
+    void theWardrobeOfASpellFollowsItsOwnCold() {
         Comfort event = Comfort.in(List.of(SUMMER_NOON, WINDY_WATCH));
-        assertThat(event.wardrobe(Samples.OUTER_TUNIC)).isEqualTo(Wardrobe.with(Samples.OUTER_TUNIC, 2, Outfit.UNTOLD));
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 0))
+                .isEqualTo(Wardrobe.with(Samples.OUTER_TUNIC, SUMMER_NOON.airC(), Outfit.UNTOLD));
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 1))
+                .isEqualTo(Wardrobe.with(Samples.OUTER_TUNIC, 2, Outfit.UNTOLD));
+        assertThat(event.dressings(Samples.OUTER_TUNIC)).hasSize(2);
         assertThat(Wardrobe.with(Samples.OUTER_TUNIC, 2, Outfit.UNTOLD).clo())
                 .isGreaterThan(
                         Wardrobe.with(Samples.OUTER_TUNIC, 20, Outfit.UNTOLD).clo() + 0.35);

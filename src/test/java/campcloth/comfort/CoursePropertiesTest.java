@@ -73,7 +73,7 @@ class CoursePropertiesTest {
                     cold.sun(),
                     cold.activity(),
                     cold.fire());
-            Ensemble clothing = Comfort.in(List.of(cold)).ensemble(cloth(), Samples.OUTER_TUNIC);
+            List<Ensemble> clothing = Comfort.in(List.of(cold)).ensembles(cloth(), Samples.OUTER_TUNIC);
             Course before = Courses.in(Comfort.in(List.of(cold))).in(clothing);
             Course after = Courses.in(Comfort.in(List.of(warm))).in(clothing);
             String which = "seed " + SEED + ", case " + i + ": " + cold + " and " + warmer + " K more";

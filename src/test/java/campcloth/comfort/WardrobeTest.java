@@ -1,6 +1,7 @@
 package campcloth.comfort;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import campcloth.cloth.Cloth;
@@ -15,8 +16,10 @@ import campcloth.comfort.model.Worn;
 import campcloth.event.Activity;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.figure.Refused;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class WardrobeTest {
@@ -101,6 +104,89 @@ class WardrobeTest {
                 .isEqualTo(ensemble(LINEN, Samples.OUTER_TUNIC));
     }
 
+    private static final Spell NOON = Samples.spell(27, 50, 1, Sun.FULL, Activity.WALKING);
+
+    @Test
+    void aCloakPutOnInTheEveningIsOffAtNoon() {
+        Spell noon = named("noon", NOON);
+        Spell evening = named("evening", NIGHT);
+        OutfitPart cloak = new OutfitPart(Kind.CLOAK, Optional.of(MELTON), Optional.empty(), Set.of("evening"));
+        Comfort event = Comfort.in(List.of(noon, evening)).wearing(new Outfit(List.of(cloak)));
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 0).clo(Kind.CLOAK)).isZero();
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 1).clo(Kind.CLOAK)).isCloseTo(0.4615, within(1e-9));
+        Comfort always = Comfort.in(List.of(noon, evening)).wearing(new Outfit(List.of(part(Kind.CLOAK, MELTON))));
+        Comfort never = Comfort.in(List.of(noon, evening));
+        assertThat(event.of(LINEN, Samples.OUTER_TUNIC).get(0).heat())
+                .isEqualTo(never.of(LINEN, Samples.OUTER_TUNIC).get(0).heat());
+        assertThat(event.of(LINEN, Samples.OUTER_TUNIC).get(1))
+                .isEqualTo(always.of(LINEN, Samples.OUTER_TUNIC).get(1));
+        assertThat(event.dressings(Samples.OUTER_TUNIC))
+                .extracting(Dressing::spells)
+                .containsExactly(List.of("noon"), List.of("evening"));
+    }
+
+    /** What is told of a kind for one spell says that nothing of it is worn in the others, presumed or not. */
+    @Test
+    void warmUnderwearForTheNightAloneIsOffInTheMorning() {
+        Spell morning = named("morning", Samples.spell(8, 85, 2, Sun.NONE, Activity.WALKING));
+        OutfitPart warm = new OutfitPart(Kind.WARM_UNDERWEAR, Optional.empty(), Optional.empty(), Set.of("night"));
+        Comfort event = Comfort.in(List.of(morning, named("night", NIGHT))).wearing(new Outfit(List.of(warm)));
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 0).clo(Kind.WARM_UNDERWEAR))
+                .isZero();
+        assertThat(event.wardrobe(Samples.OUTER_TUNIC, 1).clo(Kind.WARM_UNDERWEAR))
+                .isCloseTo(0.35, within(1e-9));
+    }
+
+    @Test
+    void spellsOfTheSameColdShareAWardrobe() {
+        Comfort event = Comfort.in(List.of(named("a", NIGHT), named("b", NOON), named("c", NIGHT)));
+        assertThat(event.dressings(Samples.OUTER_TUNIC))
+                .extracting(Dressing::spells)
+                .containsExactly(List.of("a", "c"), List.of("b"));
+    }
+
+    @Test
+    void whatIsSewnInIsWornThroughAllSpells() {
+        assertThatThrownBy(() -> new OutfitPart(Kind.LINING, Optional.empty(), Optional.empty(), Set.of("noon")))
+                .isInstanceOf(Refused.class);
+    }
+
+    /** The evening's cloak does not sweat at noon, and what was sweated at noon is still there in the evening. */
+    @Test
+    void theCourseChangesLayersBetweenSpellsAndKeepsTheBody() {
+        Spell noon = named("noon", NOON);
+        Spell evening = named("evening", Samples.spell(12, 85, 2, Sun.NONE, Activity.STANDING));
+        OutfitPart cloak = new OutfitPart(Kind.CLOAK, Optional.of(MELTON), Optional.empty(), Set.of("evening"));
+        Comfort event = Comfort.in(List.of(noon, evening));
+        Course bare = Courses.in(event).of(LINEN, Samples.OUTER_TUNIC);
+        Course cloaked = Courses.in(event.wearing(new Outfit(List.of(cloak)))).of(LINEN, Samples.OUTER_TUNIC);
+        int minutes = (int) (60 * noon.hours());
+        assertThat(cloaked.moments().subList(0, minutes))
+                .isEqualTo(bare.moments().subList(0, minutes));
+        Moment.Felt last = cloaked.moments().get(minutes - 1).felt().orElseThrow();
+        Moment.Felt next = cloaked.moments().get(minutes).felt().orElseThrow();
+        assertThat(last.waterGM2()).isPositive();
+        assertThat(next.waterGM2()).isCloseTo(last.waterGM2(), within(2.0));
+        assertThat(next.coreHighC()).isCloseTo(last.coreHighC(), within(0.05));
+        Moment.Felt endBare =
+                bare.moments().get(bare.moments().size() - 1).felt().orElseThrow();
+        Moment.Felt endCloaked =
+                cloaked.moments().get(cloaked.moments().size() - 1).felt().orElseThrow();
+        assertThat(endCloaked.skinC()).isGreaterThan(endBare.skinC() + 0.3);
+    }
+
+    private static Spell named(String name, Spell spell) {
+        return new Spell(
+                name,
+                spell.hours(),
+                spell.airC(),
+                spell.humidityPercent(),
+                spell.windMs(),
+                spell.sun(),
+                spell.activity(),
+                spell.fire());
+    }
+
     private static OutfitPart part(Kind kind, double clo) {
         return new OutfitPart(kind, Optional.empty(), Optional.of(clo));
     }
@@ -110,7 +196,7 @@ class WardrobeTest {
     }
 
     private static Wardrobe wardrobe(OutfitPart... parts) {
-        return comfort(parts).wardrobe(Samples.OUTER_TUNIC);
+        return comfort(parts).wardrobe(Samples.OUTER_TUNIC, 0);
     }
 
     private static double outermost(Cloth cloth, Wear wear, OutfitPart... parts) {
@@ -118,7 +204,7 @@ class WardrobeTest {
     }
 
     private static Ensemble ensemble(Cloth cloth, Wear wear, OutfitPart... parts) {
-        return comfort(parts).ensemble(cloth, wear);
+        return comfort(parts).ensembles(cloth, wear).get(0);
     }
 
     private static Comfort comfort(OutfitPart... parts) {

@@ -36,9 +36,10 @@ record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked
                 dripping(wettest) * mostWm2, sweatingShare(wettest) * mostWm2 / WH_PER_GRAM, wettest, asked);
     }
 
-    /** Sweat that the warmth of body and skin calls for. */
-    static double sweatCallGM2H(double skinShare, double skinC, double coreC) {
-        double warmBody = Math.max(0, skinShare * skinC + (1 - skinShare) * coreC - TwoNode.NEUTRAL_BODY_C);
+    /** Sweat that the warmth of body and skin calls for, of a body whose core is neutral at that temperature. */
+    static double sweatCallGM2H(double skinShare, double skinC, double coreC, double neutralCoreC) {
+        double neutralBodyC = TwoNode.bodyC(TwoNode.NEUTRAL_SKIN_SHARE, TwoNode.NEUTRAL_SKIN_C, neutralCoreC);
+        double warmBody = Math.max(0, TwoNode.bodyC(skinShare, skinC, coreC) - neutralBodyC);
         double warmSkin = Math.max(0, skinC - TwoNode.NEUTRAL_SKIN_C);
         return 170 * warmBody * Math.exp(warmSkin / 10.7);
     }

@@ -18,7 +18,6 @@ public record State(double skinC, double coreC, double skinShare, double bloodFl
 
     /** Heat in the body above that of a neutral one, Wh/m2; negative where it has cooled. */
     public double storedWhM2() {
-        double bodyC = skinShare * skinC + (1 - skinShare) * coreC;
-        return TwoNode.CAPACITY_WHM2K * (bodyC - TwoNode.NEUTRAL_BODY_C);
+        return TwoNode.CAPACITY_WHM2K * (TwoNode.bodyC(skinShare, skinC, coreC) - TwoNode.NEUTRAL_BODY_C);
     }
 }

@@ -35,8 +35,7 @@ public final class TwoNode {
     static final double NEUTRAL_SKIN_C = 33.7;
     static final double NEUTRAL_CORE_C = 36.8;
     static final double NEUTRAL_SKIN_SHARE = 0.1;
-    static final double NEUTRAL_BODY_C =
-            NEUTRAL_SKIN_SHARE * NEUTRAL_SKIN_C + (1 - NEUTRAL_SKIN_SHARE) * NEUTRAL_CORE_C;
+    static final double NEUTRAL_BODY_C = bodyC(NEUTRAL_SKIN_SHARE, NEUTRAL_SKIN_C, NEUTRAL_CORE_C);
     static final double NEUTRAL_BLOOD_FLOW = 6.3;
     private static final double MOST_BLOOD_FLOW = 90;
     private static final double MOST_SWEAT_GM2H = 500;
@@ -49,6 +48,7 @@ public final class TwoNode {
     private final Worn worn;
     private final double mostBloodFlow;
     private final double mostSweat;
+    private final double neutralCoreC;
     private final double radiatingShare;
     private final double vapourKpa;
     private final double areaFactor;
@@ -61,11 +61,16 @@ public final class TwoNode {
      * @throws IllegalArgumentException outside the range of the model; ask {@link #outside} first
      */
     public TwoNode(Air air, double met, Worn worn, boolean seated) {
-        this(air, met, worn, seated, MOST_BLOOD_FLOW, MOST_SWEAT_GM2H);
+        this(air, met, worn, seated, HeatHabit.NONE);
     }
 
-    /** Of a body whose skin blood flow, l/(m2 h), and sweating, g/(m2 h), go no further than that. */
-    TwoNode(Air air, double met, Worn worn, boolean seated, double mostBloodFlow, double mostSweat) {
+    /** Of a body that is so far used to heat. */
+    public TwoNode(Air air, double met, Worn worn, boolean seated, HeatHabit habit) {
+        this(air, met, worn, seated, habit, MOST_BLOOD_FLOW, MOST_SWEAT_GM2H);
+    }
+
+    /** Of a body whose skin blood flow, l/(m2 h), and sweating, g/(m2 h) before it is used to heat, go no further than that. */
+    TwoNode(Air air, double met, Worn worn, boolean seated, HeatHabit habit, double mostBloodFlow, double mostSweat) {
         outside(air, met, worn).ifPresent(passed -> {
             throw new IllegalArgumentException(passed.because());
         });
@@ -74,13 +79,14 @@ public final class TwoNode {
         this.met = met;
         this.worn = worn;
         this.mostBloodFlow = mostBloodFlow;
-        this.mostSweat = mostSweat;
+        this.mostSweat = habit.mostSweat(mostSweat);
+        this.neutralCoreC = habit.neutralCoreC();
         this.radiatingShare = seated ? 0.70 : 0.73;
         this.vapourKpa = air.vapourKpa();
         this.areaFactor = 1 + 0.15 * worn.clo();
         this.convectiveWm2K =
                 Math.max(StandardEnvironment.ownConvection(met), Math.max(3.0, 8.600001 * Math.pow(speed, 0.53)));
-        this.wettest = worn.clo() > 0 ? 0.59 * Math.pow(speed, -0.08) : 0.38 * Math.pow(speed, -0.29);
+        this.wettest = habit.wettest(worn.clo() > 0 ? 0.59 * Math.pow(speed, -0.08) : 0.38 * Math.pow(speed, -0.29));
     }
 
     public static Optional<OutOfRange> outside(Air air, double met, Worn worn) {
@@ -90,6 +96,11 @@ public final class TwoNode {
                 new Limit(SPEED, air.speedMs()),
                 new Limit(MET, met),
                 new Limit(CLO, worn.clo()));
+    }
+
+    /** Mean temperature of a body, degrees Celsius. */
+    static double bodyC(double skinShare, double skinC, double coreC) {
+        return skinShare * skinC + (1 - skinShare) * coreC;
     }
 
     /** Greatest share of the skin that can be wet, w_max: beyond it sweat drips off and cools no more. */
@@ -141,7 +152,7 @@ public final class TwoNode {
         double metabolic = met * WM2_PER_MET;
         return new Body(
                 NEUTRAL_SKIN_C,
-                NEUTRAL_CORE_C,
+                neutralCoreC,
                 NEUTRAL_SKIN_SHARE,
                 NEUTRAL_BLOOD_FLOW,
                 metabolic,
@@ -169,10 +180,10 @@ public final class TwoNode {
         double coreC = body.coreC() + coreStorage / (CAPACITY_WHM2K * (1 - body.skinShare()) * 60);
 
         double coldSkin = Math.max(0, NEUTRAL_SKIN_C - skinC);
-        double warmCore = Math.max(0, coreC - NEUTRAL_CORE_C);
+        double warmCore = Math.max(0, coreC - neutralCoreC);
         double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
         bloodFlow = Math.max(0.5, Math.min(mostBloodFlow, bloodFlow));
-        double sweatCall = Math.min(mostSweat, Evaporation.sweatCallGM2H(body.skinShare(), skinC, coreC));
+        double sweatCall = Math.min(mostSweat, Evaporation.sweatCallGM2H(body.skinShare(), skinC, coreC, neutralCoreC));
         Evaporation evaporation = evaporation(sweatCall, skinC);
         return new Body(
                 skinC,
@@ -195,7 +206,7 @@ public final class TwoNode {
 
     /** Heat made by work and by shivering, 19.4 W/m2 for each K that the skin and each K that the core is too cold. */
     private double metabolicWm2(double skinC, double coreC) {
-        return met * WM2_PER_MET + 19.4 * Math.max(0, NEUTRAL_SKIN_C - skinC) * Math.max(0, NEUTRAL_CORE_C - coreC);
+        return met * WM2_PER_MET + 19.4 * Math.max(0, NEUTRAL_SKIN_C - skinC) * Math.max(0, neutralCoreC - coreC);
     }
 
     /** E_res + C_res; 44 mmHg is the vapour pressure in the lungs. */

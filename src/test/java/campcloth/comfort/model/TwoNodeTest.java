@@ -75,6 +75,7 @@ class TwoNodeTest {
                     row.number("met"),
                     Worn.ordinary(row.number("clo")),
                     false,
+                    HeatHabit.NONE,
                     row.number("mostBloodFlow"),
                     row.number("mostSweat"));
             sameBody(row, model.after(59));

@@ -1,0 +1,18 @@
+package campcloth.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan tells beyond the cloth itself; plans of the first form have none.
+ *
+ * @param garments how each line is sewn
+ * @param smallPieces facings, bindings and pockets, where there are any
+ * @param rule what the plan saves against the rule of thumb
+ */
+public record Making(List<GarmentWork> garments, Optional<SmallPieces> smallPieces, RuleSaving rule) {
+
+    public Making {
+        garments = List.copyOf(garments);
+    }
+}

@@ -1,0 +1,62 @@
+package campcloth.plan;
+
+import campcloth.figure.Words;
+import campcloth.garment.SewingTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a plan says in words of its making: what it saves, the small pieces, the time. */
+final class MakingNotes {
+
+    private MakingNotes() {}
+
+    static List<String> notes(Making making, RuleOfThumb rule) {
+        List<String> notes = new ArrayList<>();
+        saving(making.rule(), rule).ifPresent(notes::add);
+        making.smallPieces().map(MakingNotes::smallPieces).ifPresent(notes::add);
+        notes.add(time(making.garments()));
+        return notes;
+    }
+
+    private static Optional<String> saving(RuleSaving saving, RuleOfThumb rule) {
+        if (saving.savedCm() > 0) {
+            return Optional.of("Against the rule of thumb (" + rule.words() + ": " + Words.number(rule.roundedCm())
+                    + " cm) the layout saves " + Words.number(saving.savedCm()) + " cm"
+                    + saving.saved()
+                            .map(money -> ", " + Words.fixed(money.amount(), 2) + " " + money.currency())
+                            .orElse("")
+                    + ".");
+        }
+        double overRowsCm = saving.rowsBuyCm() - (rule.roundedCm() - saving.savedCm());
+        return overRowsCm > 0
+                ? Optional.of("In rows as the rule has them, but with seams, hems and shrinkage, the pieces take "
+                        + Words.number(saving.rowsBuyCm()) + " cm to buy: the layout saves "
+                        + Words.number(overRowsCm) + " cm of that.")
+                : Optional.empty();
+    }
+
+    private static String smallPieces(SmallPieces small) {
+        String what = "Facing, binding and pocket pieces may come from scrap (" + String.join(", ", small.pieces())
+                + "). From the same cloth ";
+        if (small.inOffcuts()) {
+            return what + "they lie in what the layout given leaves over: no more cloth is needed.";
+        }
+        return small.lengthWithCm()
+                .map(with -> what + "they take the layout from " + Words.fixed(small.lengthWithoutCm(), 1) + " to "
+                        + Words.fixed(with, 1) + " cm" + ", "
+                        + Words.number(small.buyLengthWithCm().orElseThrow()) + " cm to buy.")
+                .orElse(what + "it was not tried what they take.");
+    }
+
+    private static String time(List<GarmentWork> works) {
+        double least = works.stream()
+                .mapToDouble(work -> work.count() * work.time().leastHours())
+                .sum();
+        double most = works.stream()
+                .mapToDouble(work -> work.count() * work.time().mostHours())
+                .sum();
+        return "Cutting and sewing " + works.get(0).time().by().words() + " takes about " + Words.fixed(least, 0)
+                + " to " + Words.fixed(most, 0) + " hours in all (" + SewingTime.BASIS + ").";
+    }
+}
