@@ -85,8 +85,8 @@ class CloakTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(shorter).isBetween(1.5, 3.0);
-        SewnCloth cloth = new SewnCloth(
-                200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, 132);
+        SewnCloth cloth =
+                new SewnCloth(200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, 132);
         assertThat(CLOAK.madeUp(
                                 Measurements.of(Map.of("neckCm", 40.0, "lengthCm", 115 - shorter)),
                                 Options.USUAL,

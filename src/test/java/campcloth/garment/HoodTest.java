@@ -67,6 +67,14 @@ class HoodTest {
     }
 
     @Test
+    void shortCapeIsTold() {
+        Measurements shortCape = Measurements.of(Map.of("capeLengthCm", 12.0));
+        assertThat(HOOD.madeUp(shortCape, Options.USUAL, SewnCloth.usual()).notes())
+                .anyMatch(note -> note.contains("in wind it lifts"));
+        assertThat(hood(Options.USUAL).notes()).noneMatch(note -> note.contains("in wind it lifts"));
+    }
+
+    @Test
     void slitNoLongerThanTheFront() {
         assertThatThrownBy(() -> hood(Options.USUAL.with("frontSlitCm", 27)))
                 .isInstanceOf(Refused.class)

@@ -26,7 +26,6 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
     /** Project choice: shortening worth telling. */
     private static final double NEAR_CM = 10;
 
-
     double seamAllowanceCm() {
         return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
     }
@@ -86,9 +85,8 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
         if (panels == 1) {
             return Optional.empty();
         }
-        DoubleSummaryStatistics x = cutSector().corners().stream()
-                .mapToDouble(Point::xCm)
-                .summaryStatistics();
+        DoubleSummaryStatistics x =
+                cutSector().corners().stream().mapToDouble(Point::xCm).summaryStatistics();
         double coveredCm = (panels - 1) * cloth.usableWidthCm() - 2 * (panels - 2) * seamAllowanceCm();
         double widthPerLength = choice.middleOnGrain() ? 2 * Math.sin(sector.angle() / 2) : 1;
         double shorterCm = (x.getMax() - x.getMin() - coveredCm) / cloth.acrossCm(widthPerLength);

@@ -82,8 +82,7 @@ final class CloakSewing {
             seams.add(new Seam("facing to hem", hemCm, Stitch.LOCK_301, neatened));
         }
         if (choice.frontFacing()) {
-            seams.add(new Seam(
-                    "facings to front edges", 2 * sizes.lengthCm(), Stitch.LOCK_301, neatened));
+            seams.add(new Seam("facings to front edges", 2 * sizes.lengthCm(), Stitch.LOCK_301, neatened));
         }
         return seams;
     }
@@ -134,8 +133,8 @@ final class CloakSewing {
             notes.add("The cloth is narrower than the parts: they are pieced by seams along the grain, "
                     + Words.fixed(cut.piecingCm(), 0) + " cm in all."
                     + cut.shorterForOnePanelFewerCm()
-                            .map(cm -> " A cloak " + Words.fixed(cm, 1) + " cm shorter would need one panel fewer in each"
-                                    + " part.")
+                            .map(cm -> " A cloak " + Words.fixed(cm, 1)
+                                    + " cm shorter would need one panel fewer in each" + " part.")
                             .orElse(""));
         }
         notes.add(

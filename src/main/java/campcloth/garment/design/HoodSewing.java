@@ -3,7 +3,6 @@ package campcloth.garment.design;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
-import campcloth.garment.GarmentPiece;
 import campcloth.garment.Hem;
 import campcloth.garment.HemEdge;
 import campcloth.garment.HemRules;
@@ -144,8 +143,12 @@ final class HoodSewing {
         if (choice.backOnFold() && !cut.hasGores()) {
             notes.add("With the back on a fold all of the cape's width comes in at the front seam: gores sit better.");
         }
-        List<GarmentPiece> pieces = cut.pieces();
-        if (pieces.size() > 1) {
+        if (sizes.capeCm() < HoodSizes.SHOULDER_DROP_CM) {
+            notes.add("The cape ends above where the shoulders are widest, about "
+                    + Words.number(HoodSizes.SHOULDER_DROP_CM)
+                    + " cm down: in wind it lifts, and rain runs off onto the shoulders; 20 cm are usual.");
+        }
+        if (cut.hasGores()) {
             notes.add("The gores are " + Words.fixed(HoodCut.wideningCm(sizes, choice), 1)
                     + " cm wide at the hem when sewn in, a little longer at their sides than their slits: round that off"
                     + " when the hem is levelled.");

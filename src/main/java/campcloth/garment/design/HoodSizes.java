@@ -34,7 +34,7 @@ record HoodSizes(
     private static final double HEAD_EASE_CM = 6;
     private static final double NECK_EASE_CM = 6;
     private static final double SHOULDER_EASE_CM = 4;
-    private static final double SHOULDER_DROP_CM = 16;
+    static final double SHOULDER_DROP_CM = 16;
 
     static final Measurement HEAD = Measurement.usual("headCm", 40, 70, 58, "round the head above the ears");
     static final Measurement OVER_HEAD = Measurement.usual(
