@@ -181,7 +181,13 @@ public record ClothToCut(
 
     /** Width of the cloth as it is cut: (width - selvedges) (1 - weft shrinkage) where it is washed first. */
     public double usableWidthCm() {
-        return isWashedFirst() ? nominalWidthCm() * (1 - shrinkWeftPercent.value() / 100) : nominalWidthCm();
+        return usableWidthOfCm(widthCm);
+    }
+
+    /** The same of another width of this cloth, selvedges included; 0 where nothing is left between them. */
+    double usableWidthOfCm(double otherWidthCm) {
+        double betweenCm = Math.max(0, otherWidthCm - 2 * selvedgeCm);
+        return isWashedFirst() ? betweenCm * (1 - shrinkWeftPercent.value() / 100) : betweenCm;
     }
 
     /** Narrowest cloth, selvedges included, that has the usable width given. */

@@ -4,7 +4,6 @@ import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import campcloth.garment.Measurements;
 import campcloth.garment.Options;
-import campcloth.garment.SewnBy;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,7 +15,7 @@ import java.util.Optional;
  * @param remnantLengthCm length of a piece that is at hand, as it lies there, where there is one
  * @param fold how the cloth may lie
  * @param shopStepCm what the shop rounds a length up to
- * @param sewnBy how the garments are sewn
+ * @param particulars what most orders do without
  */
 public record CuttingOrder(
         ClothToCut cloth,
@@ -24,7 +23,7 @@ public record CuttingOrder(
         Optional<Double> remnantLengthCm,
         Fold fold,
         double shopStepCm,
-        SewnBy sewnBy) {
+        Particulars particulars) {
 
     /** What shops usually round up to. */
     public static final double USUAL_STEP_CM = 10;
@@ -67,10 +66,10 @@ public record CuttingOrder(
         STEP.check(shopStepCm);
     }
 
-    /** Sewn by machine. */
+    /** Without particulars. */
     public CuttingOrder(
             ClothToCut cloth, List<Line> garments, Optional<Double> remnantLengthCm, Fold fold, double shopStepCm) {
-        this(cloth, garments, remnantLengthCm, fold, shopStepCm, SewnBy.MACHINE);
+        this(cloth, garments, remnantLengthCm, fold, shopStepCm, Particulars.USUAL);
     }
 
     /** One garment, no remnant, any fold, usual rounding. */
@@ -79,11 +78,11 @@ public record CuttingOrder(
     }
 
     CuttingOrder with(ClothToCut other) {
-        return new CuttingOrder(other, garments, remnantLengthCm, fold, shopStepCm, sewnBy);
+        return new CuttingOrder(other, garments, remnantLengthCm, fold, shopStepCm, particulars);
     }
 
     CuttingOrder with(List<Line> others) {
-        return new CuttingOrder(cloth, others, remnantLengthCm, fold, shopStepCm, sewnBy);
+        return new CuttingOrder(cloth, others, remnantLengthCm, fold, shopStepCm, particulars);
     }
 
     /**

@@ -52,6 +52,8 @@ public final class CuttingPlanner {
         Making making = new Making(
                 GarmentWork.of(order, pieces),
                 SmallPiecesAnswer.of(order, pieces, laid),
+                LengthsAtHand.of(order, pieces),
+                MatchedLay.of(order, pieces, buyLengthCm),
                 RuleSaving.of(order, rule, buyLengthCm));
         return new CuttingPlan(
                 buyLengthCm,

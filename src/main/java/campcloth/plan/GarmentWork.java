@@ -46,8 +46,8 @@ public record GarmentWork(
                 sewing.steps(),
                 sewing.notions(),
                 madeUp.garment().fitting(),
-                SewingThread.metres(sewing, order.cloth().sewn(), order.sewnBy()),
-                SewingTime.of(madeUp.garment(), order.sewnBy()));
+                SewingThread.metres(sewing, order.cloth().sewn(), order.particulars().sewnBy()),
+                SewingTime.of(madeUp.garment(), order.particulars().sewnBy()));
     }
 
     /** Thread for all garments of all lines, whole metres. */

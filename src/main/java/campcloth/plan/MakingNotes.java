@@ -5,6 +5,7 @@ import campcloth.garment.SewingTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a plan says in words of its making: what it saves, the small pieces, the time. */
 final class MakingNotes {
@@ -15,6 +16,9 @@ final class MakingNotes {
         List<String> notes = new ArrayList<>();
         saving(making.rule(), rule).ifPresent(notes::add);
         making.smallPieces().map(MakingNotes::smallPieces).ifPresent(notes::add);
+        double aloneCm = rule.roundedCm() - making.rule().savedCm();
+        making.lengthsAtHand().map(several -> atHand(several, aloneCm)).ifPresent(notes::add);
+        making.matched().map(MakingNotes::matched).ifPresent(notes::add);
         notes.add(time(making.garments()));
         return notes;
     }
@@ -47,6 +51,38 @@ final class MakingNotes {
                         + Words.fixed(with, 1) + " cm" + ", "
                         + Words.number(small.buyLengthWithCm().orElseThrow()) + " cm to buy.")
                 .orElse(what + "it was not tried what they take.");
+    }
+
+    private static String atHand(SeveralLengths several, double aloneCm) {
+        List<String> lengths = new ArrayList<>();
+        for (int i = 0; i < several.lengths().size(); i++) {
+            SeveralLengths.OnLength length = several.lengths().get(i);
+            lengths.add("length " + (i + 1) + " holds "
+                    + (length.pieces().isEmpty()
+                            ? "nothing"
+                            : length.pieces().stream()
+                                    .map(PlacedPiece::piece)
+                                    .distinct()
+                                    .collect(Collectors.joining(", "))));
+        }
+        return "Of the lengths at hand, " + String.join("; ", lengths) + ". "
+                + (several.boltNetCm() == 0
+                        ? "Nothing needs to be bought."
+                        : "The rest takes " + Words.fixed(several.boltNetCm(), 1) + " cm, "
+                                + Words.number(several.buyLengthCm()) + " cm to buy, " + Words.number(aloneCm)
+                                + " without those lengths.")
+                + " Another way to divide the pieces may leave less.";
+    }
+
+    private static String matched(Matched matched) {
+        return "With the pattern matched at the hem and in the middle of each piece, in plain rows, the pieces take "
+                + Words.fixed(matched.lengthCm(), 1) + " cm, " + Words.number(matched.buyLengthCm())
+                + " cm to buy: " + Words.number(matched.extraCm()) + " cm more than without"
+                + matched.extraCost()
+                        .map(money -> ", " + Words.fixed(money.amount(), 2) + " " + money.currency())
+                        .orElse("")
+                + ". The layout given does not match it; the matched places stand beside. A pattern that is not its own"
+                + " mirror image matches on one side only.";
     }
 
     private static String time(List<GarmentWork> works) {

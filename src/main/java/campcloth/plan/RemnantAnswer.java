@@ -82,6 +82,9 @@ final class RemnantAnswer {
                 .filter(narrower -> fits(narrower.order(), lengthCm))
                 .ifPresent(narrower -> help.add(sentence(narrower.how())));
         savings().forEach(saving -> addSmaller(help, lengthCm, saving));
+        OtherCuts.of(order).stream()
+                .filter(other -> fits(other.order(), lengthCm))
+                .forEach(other -> help.add(sentence(other.how())));
         return help;
     }
 

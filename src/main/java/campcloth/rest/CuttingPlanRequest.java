@@ -7,9 +7,12 @@ import campcloth.figure.Refused;
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
 import campcloth.garment.Sizes;
+import campcloth.plan.AtHand;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
+import campcloth.plan.Particulars;
+import campcloth.plan.Repeat;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
@@ -39,6 +42,17 @@ record CuttingPlanRequest(
 
         @Schema(description = "length of a piece at hand, as it lies there") @Nullable
         Double remnantLengthCm,
+
+        @Schema(description = "pieces of the same cloth that are to be used up before any is bought")
+        @Nullable
+        @Size(max = 8)
+        List<@NotNull @Valid Length> lengthsAtHand,
+
+        @Schema(description = "repeat of stripes or checks along the cloth, as it is sold") @Nullable
+        Double repeatLengthCm,
+
+        @Schema(description = "the same across the cloth") @Nullable
+        Double repeatWidthCm,
 
         @Schema(description = "how the cloth may lie; ANY where it is left out") @Nullable
         Fold fold,
@@ -75,6 +89,15 @@ record CuttingPlanRequest(
 
             @Schema(description = "width of each selvedge; 1 where it is left out") @Nullable
             Double selvedgeCm) {}
+
+    /** A piece of cloth at hand. */
+    @Schema(name = "LengthAtHand")
+    record Length(
+            @Schema(description = "as it lies there", example = "80") @NotNull
+            Double lengthCm,
+
+            @Schema(description = "as wide as the cloth where it is left out") @Nullable
+            Double widthCm) {}
 
     /** Some garments alike. */
     @Schema(name = "GarmentLine")
@@ -117,7 +140,22 @@ record CuttingPlanRequest(
                 Optional.ofNullable(remnantLengthCm),
                 fold == null ? Fold.ANY : fold,
                 shopStepCm == null ? CuttingOrder.USUAL_STEP_CM : shopStepCm,
-                sewnBy == null ? SewnBy.MACHINE : sewnBy);
+                particulars());
+    }
+
+    private Particulars particulars() {
+        List<AtHand> atHand = new ArrayList<>();
+        List<Length> given = lengthsAtHand == null ? List.of() : lengthsAtHand;
+        for (int i = 0; i < given.size(); i++) {
+            Length length = given.get(i);
+            atHand.add(Refused.within(
+                    "lengthsAtHand[" + i + "]",
+                    () -> new AtHand(length.lengthCm(), Optional.ofNullable(length.widthCm()))));
+        }
+        return new Particulars(
+                sewnBy == null ? SewnBy.MACHINE : sewnBy,
+                atHand,
+                new Repeat(Optional.ofNullable(repeatLengthCm), Optional.ofNullable(repeatWidthCm)));
     }
 
     static List<CuttingOrder.Line> lines(List<Line> garments, Sizes sizes) {

@@ -16,6 +16,12 @@ record MakingBody(
         @Schema(description = "facings, bindings, pockets; null where the designs have none") @Nullable
         SmallPiecesBody smallPieces,
 
+        @Schema(description = "null where no lengths are at hand, or the pieces are too many to try") @Nullable
+        LengthsAtHandBody lengthsAtHand,
+
+        @Schema(description = "null where the cloth has no repeat, or a piece is too wide to lie on a stripe") @Nullable
+        MatchedBody matched,
+
         @Schema(
                 description =
                         "the rule of thumb's length less the length to buy; negative where the rule falls short of what is needed")
@@ -55,9 +61,7 @@ record MakingBody(
                     small.lengthWithCm().map(cm -> Rounded.to(cm, 2)).orElse(null),
                     small.buyLengthWithCm().map(cm -> Rounded.to(cm, 1)).orElse(null),
                     small.inOffcuts(),
-                    small.placements().stream()
-                            .map(CuttingPlanAnswer.PlacementBody::of)
-                            .toList());
+                    LengthsAtHandBody.placements(small.placements()));
         }
     }
 
@@ -66,6 +70,8 @@ record MakingBody(
         return new MakingBody(
                 making.garments().stream().map(GarmentWorkBody::of).toList(),
                 making.smallPieces().map(SmallPiecesBody::of).orElse(null),
+                making.lengthsAtHand().map(LengthsAtHandBody::of).orElse(null),
+                making.matched().map(MatchedBody::of).orElse(null),
                 Rounded.to(rule.savedCm(), 1),
                 rule.saved().map(Money::amount).orElse(null),
                 Rounded.to(rule.rowsBuyCm(), 1),

@@ -70,6 +70,11 @@ final class Bodies {
              "remnantLengthCm": null, "fold": "ANY"}
             """;
 
+    static final String CUTTING_PLAN_WITH_LENGTHS = CUTTING_PLAN.strip().replaceFirst("}$", "") + """
+            , "lengthsAtHand": [{"lengthCm": 80, "widthCm": 90}], "repeatLengthCm": 8, "repeatWidthCm": 6,
+             "sewnBy": "HAND", "shopStepCm": 5}
+            """;
+
     static final String CLOTH_COMPARISON = """
             {"cloths": [{"clothId": "linen-plain-185", "prewash": true, "selvedgeCm": 1},
               {"cloth": {"name": "Wide linen", "widthCm": 280, "weightGsm": 200, "pricePerMetre": 31, "currency": "EUR"}}],

@@ -37,7 +37,7 @@ class HostileInputTest {
             Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
             Map.entry("/api/advice/course", Bodies.COURSE),
             Map.entry("/api/advice/course.svg", Bodies.COURSE),
-            Map.entry("/api/cutting-plans", Bodies.CUTTING_PLAN),
+            Map.entry("/api/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
             Map.entry("/api/cutting-plans/comparison", Bodies.CLOTH_COMPARISON),
             Map.entry("/api/fire", Bodies.FIRE_IN_AN_OUTFIT),
             Map.entry("/api/layouts", Bodies.LAYOUT),

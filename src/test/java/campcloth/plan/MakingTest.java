@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class MakingTest {
     @Test
     void byHandTakesOtherThreadAndMoreTime() {
         CuttingOrder byHand = new CuttingOrder(
-                ORDER.cloth(), ORDER.garments(), Optional.empty(), ORDER.fold(), ORDER.shopStepCm(), SewnBy.HAND);
+                ORDER.cloth(), ORDER.garments(), Optional.empty(), ORDER.fold(), ORDER.shopStepCm(), new Particulars(SewnBy.HAND, List.of(), Repeat.NONE));
         GarmentWork hand = making(byHand).garments().get(0);
         GarmentWork machine = making(ORDER).garments().get(0);
         assertThat(hand.time().leastHours()).isGreaterThan(machine.time().mostHours());
@@ -56,10 +57,10 @@ class MakingTest {
 
     @Test
     void whereNothingIsLeftTheSmallPiecesTakeMoreCloth() {
-        // 68 cm for a body of 67 and a straight sleeve of 44: no place for 30 x 40 beside anything
+        // 68 cm for a body of 67 and a straight sleeve of 54: no place for a facing beside anything
         CuttingOrder narrow = CuttingOrder.of(
                 Orders.washed(70, 0, 0),
-                new CuttingOrder.Line("tunic", 1, Orders.wearer(126, 95).with("cuffWidthCm", 40), Options.USUAL));
+                new CuttingOrder.Line("tunic", 1, Orders.wearer(126, 95).with("sleeveTopWidthCm", 50).with("cuffWidthCm", 50), Options.USUAL));
         CuttingPlan plan = Orders.PLANNER.plan(narrow);
         SmallPieces small = plan.making().orElseThrow().smallPieces().orElseThrow();
         assertThat(small.inOffcuts()).isFalse();

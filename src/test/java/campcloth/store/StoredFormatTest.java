@@ -16,12 +16,23 @@ import campcloth.event.SafetyRule;
 import campcloth.event.Shelter;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
+import campcloth.garment.Measurements;
+import campcloth.garment.Options;
+import campcloth.garment.SewnBy;
+import campcloth.plan.AtHand;
+import campcloth.plan.ClothToCut;
+import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlan;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.Particulars;
+import campcloth.plan.Repeat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -146,6 +157,27 @@ class StoredFormatTest {
         assertThat(plan.cloth()).isEmpty();
         assertThat(plan.sheet().parts()).hasSize(4);
         assertThat(plan.cost().orElseThrow().currency()).isEqualTo("EUR");
+        assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
+    }
+
+    @Test
+    void aPlanOfTheFirstSchemaTellsNothingOfItsMakingAndANewOneKeepsIt() throws IOException {
+        CuttingPlan old = json.read(sample("cutting-plan"), CuttingPlan.class);
+        assertThat(old.making()).isEmpty();
+        CuttingPlan plan = new CuttingPlanner(0.05)
+                .plan(new CuttingOrder(
+                        ClothToCut.plain(140, 6, 4, 200, true),
+                        List.of(new CuttingOrder.Line(
+                                "tunic", 1, Measurements.of(Map.of("finishedChestCm", 126.0)), Options.USUAL)),
+                        Optional.empty(),
+                        Fold.ANY,
+                        10,
+                        new Particulars(
+                                SewnBy.HAND,
+                                List.of(new AtHand(80, Optional.empty())),
+                                new Repeat(Optional.of(6.0), Optional.empty()))));
+        assertThat(plan.making().orElseThrow().matched()).isPresent();
+        assertThat(plan.making().orElseThrow().lengthsAtHand()).isPresent();
         assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
     }
 
