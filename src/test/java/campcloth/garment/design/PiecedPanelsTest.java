@@ -72,9 +72,7 @@ class PiecedPanelsTest {
         }
         Geometry union = UnaryUnionOp.union(finished);
         assertThat(union.symDifference(shape).getArea()).as(which).isLessThan(1e-3);
-        assertThat(finishedCm2)
-                .as("%s: without all allowances", which)
-                .isCloseTo(sewn.getArea(), within(1e-3));
+        assertThat(finishedCm2).as("%s: without all allowances", which).isCloseTo(sewn.getArea(), within(1e-3));
         assertThat(sum).as("%s: no cloth twice", which).isCloseTo(shape.getArea(), within(1e-3));
     }
 
