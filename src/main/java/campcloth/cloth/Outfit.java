@@ -24,7 +24,9 @@ public record Outfit(List<OutfitPart> parts) {
 
     /** As it is worn through one spell: what is taken off then is there with no insulation. */
     public Outfit in(String spell) {
-        return new Outfit(parts.stream().map(part -> part.in(spell)).toList());
+        return parts.stream().allMatch(part -> part.spells().isEmpty())
+                ? this
+                : new Outfit(parts.stream().map(part -> part.in(spell)).toList());
     }
 
     public boolean has(OutfitPart.Kind kind) {

@@ -21,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -36,14 +35,24 @@ public final class Comfort {
     private final Optional<Place> place;
     private final Outfit outfit;
     private final double beneathClo;
-    private final Map<Wear, Wardrobes> wardrobes = new ConcurrentHashMap<>();
+    private final Map<Wear, Wardrobes> wardrobes;
 
     private Comfort(List<Physics> spells, Optional<Place> place, Outfit outfit, double beneathClo) {
+        this(spells, place, outfit, beneathClo, new ConcurrentHashMap<>());
+    }
+
+    private Comfort(
+            List<Physics> spells,
+            Optional<Place> place,
+            Outfit outfit,
+            double beneathClo,
+            Map<Wear, Wardrobes> wardrobes) {
         this.spells = spells;
         this.needs = spells.stream().map(Physics::needs).toList();
         this.place = place;
         this.outfit = outfit;
         this.beneathClo = beneathClo;
+        this.wardrobes = wardrobes;
     }
 
     /** For the spells of an event whose place is not known, of whose wearer nobody said what else is worn; at least one. */
@@ -97,7 +106,8 @@ public final class Comfort {
                         .toList(),
                 place,
                 outfit,
-                beneathClo);
+                beneathClo,
+                wardrobes);
     }
 
     /** What each spell asks for, in their order. */
@@ -137,7 +147,7 @@ public final class Comfort {
      * @param completed cloth whose thickness, air permeability and vapour resistance are known or estimated
      */
     public List<SpellComfort> of(Cloth completed, Wear wear) {
-        List<Three> ensembles = threes(completed, wear);
+        List<ThreeDressed> ensembles = threes(completed, wear);
         return IntStream.range(0, spells.size())
                 .mapToObj(i -> in(spells.get(i), ensembles.get(i)))
                 .toList();
@@ -155,25 +165,25 @@ public final class Comfort {
                 .toList();
     }
 
-    private static SpellComfort in(Physics spell, Three ensembles) {
+    private static SpellComfort in(Physics spell, ThreeDressed ensembles) {
         return new SpellComfort(
                 spell.needs(), warmth(spell, ensembles), heat(spell, ensembles), vote(spell, ensembles));
     }
 
     /** Of a spell only what {@link #of} tells of warmth: much quicker. */
     public List<Warmth> warmth(Cloth completed, Wear wear) {
-        List<Three> ensembles = threes(completed, wear);
+        List<ThreeDressed> ensembles = threes(completed, wear);
         return IntStream.range(0, spells.size())
                 .mapToObj(i -> warmth(spells.get(i), ensembles.get(i)))
                 .toList();
     }
 
-    private List<Three> threes(Cloth completed, Wear wear) {
+    private List<ThreeDressed> threes(Cloth completed, Wear wear) {
         Sheets sheets = Sheets.of(completed);
-        return wardrobes(wear).each(wardrobe -> Three.of(sheets, wear, wardrobe));
+        return wardrobes(wear).each(wardrobe -> ThreeDressed.of(sheets, wear, wardrobe));
     }
 
-    private static Warmth warmth(Physics spell, Three ensembles) {
+    private static Warmth warmth(Physics spell, ThreeDressed ensembles) {
         SpellNeeds needs = spell.needs();
         Surroundings around = needs.surroundings();
         ThreeWorn dry = ensembles.worn(SpellNeeds.motion(around, around.lowMet()));
@@ -204,14 +214,14 @@ public final class Comfort {
                 DurationLimit.hours(around.air(), metabolic, motion, ColdCriterion.MINIMAL, clothing.insulationM2KW()));
     }
 
-    private static Reading vote(Physics spell, Three ensembles) {
+    private static Reading vote(Physics spell, ThreeDressed ensembles) {
         Surroundings around = spell.needs().surroundings();
         return ensembles
                 .worn(SpellNeeds.motion(around, around.meanMet()))
                 .spanReadings(clothing -> spell.vote(clothing.clo()));
     }
 
-    private static Heat heat(Physics spell, Three ensembles) {
+    private static Heat heat(Physics spell, ThreeDressed ensembles) {
         Surroundings around = spell.needs().surroundings();
         ThreeWorn worn = ensembles.worn(SpellNeeds.motion(around, around.highMet()));
         double ceiling = comfortableWettedness(around.highMet());
@@ -236,37 +246,5 @@ public final class Comfort {
     /** ASHRAE Handbook Fundamentals, from memory. */
     static double comfortableWettedness(double met) {
         return 0.0012 * met * WM2_PER_MET + 0.15;
-    }
-
-    /** The body after an hour in the clothing at both ends and at its best figures. */
-    private record ThreeHours(Hour open, Hour middle, Hour close) {
-
-        static ThreeHours of(ThreeWorn worn, Physics spell) {
-            Hour middle = spell.hour(worn.middle());
-            return new ThreeHours(
-                    worn.open().equals(worn.middle()) ? middle : spell.hour(worn.open()),
-                    middle,
-                    worn.close().equals(worn.middle()) ? middle : spell.hour(worn.close()));
-        }
-
-        Value span(ToDoubleFunction<Hour> reading) {
-            return Value.spanning(
-                    reading.applyAsDouble(middle), reading.applyAsDouble(open), reading.applyAsDouble(close));
-        }
-    }
-
-    /** The clothing at both ends of the cloth's intervals and at its best figures. */
-    private record Three(Ensemble open, Ensemble middle, Ensemble close) {
-
-        static Three of(Sheets sheets, Wear wear, Wardrobe wardrobe) {
-            return new Three(
-                    Ensemble.of(sheets, wear, wardrobe, End.OPEN),
-                    Ensemble.of(sheets, wear, wardrobe, End.MIDDLE),
-                    Ensemble.of(sheets, wear, wardrobe, End.CLOSE));
-        }
-
-        ThreeWorn worn(Motion motion) {
-            return new ThreeWorn(open.worn(motion), middle.worn(motion), close.worn(motion));
-        }
     }
 }

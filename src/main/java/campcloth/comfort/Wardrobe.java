@@ -81,6 +81,11 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
                 : List.of(GarmentList.WARM_TOP, GarmentList.SHIRT, GarmentList.UNDER_TUNIC);
     }
 
+    /** How cold air has to be told apart for what is presumed: the same number, the same wardrobe. */
+    static int coldness(double airC) {
+        return airC <= BITTER_C ? 2 : airC <= COLD_C ? 1 : 0;
+    }
+
     /** With so much insulation more beneath, clo, of no kind that could be told. */
     Wardrobe withBeneath(double clo) {
         if (clo == 0) {

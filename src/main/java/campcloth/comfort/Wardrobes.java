@@ -4,7 +4,9 @@ import campcloth.cloth.Outfit;
 import campcloth.cloth.Wear;
 import campcloth.event.Spell;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -17,13 +19,19 @@ import java.util.stream.IntStream;
  */
 record Wardrobes(List<Spell> spells, List<Wardrobe> distinct, List<Integer> ofSpell) {
 
+    /** What a wardrobe hangs on, for one wear. */
+    private record Cause(Outfit told, int coldness) {}
+
     /** @param beneathClo so much insulation more, worn beneath through all spells */
     static Wardrobes of(List<Spell> spells, Wear wear, Outfit outfit, double beneathClo) {
+        Map<Cause, Wardrobe> known = new HashMap<>();
         List<Wardrobe> distinct = new ArrayList<>();
         List<Integer> ofSpell = new ArrayList<>();
         for (Spell spell : spells) {
-            Wardrobe worn =
-                    Wardrobe.with(wear, spell.airC(), outfit.in(spell.name())).withBeneath(beneathClo);
+            Outfit told = outfit.in(spell.name());
+            Wardrobe worn = known.computeIfAbsent(
+                    new Cause(told, Wardrobe.coldness(spell.airC())),
+                    cause -> Wardrobe.with(wear, spell.airC(), told).withBeneath(beneathClo));
             if (!distinct.contains(worn)) {
                 distinct.add(worn);
             }

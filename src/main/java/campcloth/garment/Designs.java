@@ -7,8 +7,10 @@ import campcloth.garment.design.Cloak;
 import campcloth.garment.design.GoredSkirt;
 import campcloth.garment.design.Gown;
 import campcloth.garment.design.Hood;
+import campcloth.garment.design.LegWraps;
 import campcloth.garment.design.Shirt;
 import campcloth.garment.design.Tabard;
+import campcloth.garment.design.Trousers;
 import campcloth.garment.design.Tunic;
 import campcloth.garment.design.WrappedSkirt;
 import java.util.List;
@@ -21,11 +23,13 @@ public final class Designs {
             new Gown(),
             new Shirt(),
             new Tabard(),
-            new Cloak(),
             new Hood(),
+            new Cloak(),
             new GoredSkirt(),
             new WrappedSkirt(),
-            new Apron());
+            new Apron(),
+            new Trousers(),
+            new LegWraps());
 
     private Designs() {}
 

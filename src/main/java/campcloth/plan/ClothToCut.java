@@ -180,7 +180,7 @@ public record ClothToCut(
     }
 
     /** Width of the cloth as it is cut: (width - selvedges) (1 - weft shrinkage) where it is washed first. */
-    double usableWidthCm() {
+    public double usableWidthCm() {
         return isWashedFirst() ? nominalWidthCm() * (1 - shrinkWeftPercent.value() / 100) : nominalWidthCm();
     }
 

@@ -33,7 +33,8 @@ class ClothsToCut {
         this.fibres = fibres;
     }
 
-    ClothToCut of(CuttingPlanRequest request) {
+    /** The cloth chosen; one of the catalogue that is not there is answered as missing. */
+    ClothToCut of(CutClothChoice request) {
         CutCloth stated = request.cloth();
         String id = request.clothId();
         if ((stated == null) == (id == null)) {
@@ -51,7 +52,16 @@ class ClothsToCut {
         return stated != null ? Refused.within("cloth", () -> stated(stated)) : kept(String.valueOf(id), request);
     }
 
-    private ClothToCut kept(String id, CuttingPlanRequest request) {
+    /** The same for one of several, which is refused by its place where it is not there. */
+    ClothToCut amongOthers(CutClothChoice choice) {
+        String id = choice.clothId();
+        if (id != null && cloths.byId(id).isEmpty()) {
+            throw Refused.of("clothId", "is not in the catalogue", "take an id from GET /api/cloths");
+        }
+        return of(choice);
+    }
+
+    private ClothToCut kept(String id, CutClothChoice request) {
         Cloth cloth = Estimates.complete(
                 cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)).cloth());
         return ClothToCut.of(

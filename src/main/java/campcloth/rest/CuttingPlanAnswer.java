@@ -51,6 +51,11 @@ record CuttingPlanAnswer(
         double threadM,
         @Nullable Double cost,
         @Nullable String currency,
+
+        @Schema(description = "how it is sewn and what the plan saves; null in plans kept before this was told")
+        @Nullable
+        MakingBody making,
+
         String layoutSvg,
         List<String> notes,
         List<String> cautions) {
@@ -141,6 +146,7 @@ record CuttingPlanAnswer(
                 Rounded.to(plan.threadM(), 1),
                 plan.cost().map(Money::amount).orElse(null),
                 plan.cost().map(Money::currency).orElse(null),
+                plan.making().map(MakingBody::of).orElse(null),
                 "/api/cutting-plans/" + kept.id() + "/layout.svg",
                 plan.notes(),
                 plan.cautions());

@@ -1,10 +1,9 @@
 package campcloth.rest;
 
-import campcloth.figure.Refused;
+import campcloth.garment.Sizes;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlanner;
-import campcloth.plan.Fold;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Plans;
 import io.swagger.v3.oas.annotations.Operation;
@@ -12,8 +11,6 @@ import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
-import java.util.ArrayList;
-import java.util.List;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -32,12 +29,14 @@ class CuttingPlanController {
     private final Plans plans;
     private final ClothsToCut cloths;
     private final LayoutGate gate;
+    private final Sizes sizes;
 
-    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate) {
+    CuttingPlanController(CuttingPlanner planner, Plans plans, ClothsToCut cloths, LayoutGate gate, Sizes sizes) {
         this.planner = planner;
         this.plans = plans;
         this.cloths = cloths;
         this.gate = gate;
+        this.sizes = sizes;
     }
 
     @PostMapping
@@ -47,13 +46,8 @@ class CuttingPlanController {
             description = "A piece that is wider than the cloth is refused with what would help.")
     @ApiResponse(responseCode = "201", description = "The plan as it is kept", useReturnTypeSchema = true)
     ResponseEntity<CuttingPlanAnswer> plan(@Valid @RequestBody CuttingPlanRequest request) {
-        ClothToCut cloth = cloths.of(request);
-        CuttingOrder order = new CuttingOrder(
-                cloth,
-                lines(request.garments()),
-                request.remnant(),
-                request.fold() == null ? Fold.ANY : request.fold(),
-                request.shopStepCm() == null ? CuttingOrder.USUAL_STEP_CM : request.shopStepCm());
+        ClothToCut cloth = cloths.of(request.choice());
+        CuttingOrder order = request.order(cloth, sizes);
         KeptPlan kept = plans.add(gate.through(() -> planner.plan(order)));
         return ResponseEntity.created(URI.create("/api/cutting-plans/" + kept.id()))
                 .body(CuttingPlanAnswer.of(kept));
@@ -67,13 +61,5 @@ class CuttingPlanController {
 
     private KeptPlan kept(String id) {
         return plans.byId(id).orElseThrow(() -> new Missing("cutting plan", id));
-    }
-
-    private static List<CuttingOrder.Line> lines(List<CuttingPlanRequest.Line> garments) {
-        List<CuttingOrder.Line> lines = new ArrayList<>();
-        for (int i = 0; i < garments.size(); i++) {
-            lines.add(Refused.within("garments[" + i + "]", garments.get(i)::line));
-        }
-        return lines;
     }
 }

@@ -4,8 +4,10 @@ import campcloth.cloth.Finish;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Weave;
 import campcloth.figure.Refused;
-import campcloth.garment.Measurements;
 import campcloth.garment.Options;
+import campcloth.garment.SewnBy;
+import campcloth.garment.Sizes;
+import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -13,6 +15,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +44,10 @@ record CuttingPlanRequest(
         Fold fold,
 
         @Schema(description = "what the shop rounds up to; 10 where it is left out") @Nullable
-        Double shopStepCm) {
+        Double shopStepCm,
+
+        @Schema(description = "MACHINE where it is left out") @Nullable
+        SewnBy sewnBy) {
 
     /** A cloth as the shop sells it. */
     @Schema(name = "ClothToCut")
@@ -83,19 +89,43 @@ record CuttingPlanRequest(
             @Size(max = 40)
             Map<String, @NotNull Double> wearer,
 
+            @Schema(description = "key of a size, for what was not measured; measurements given win", example = "W-M")
+            @Nullable
+            @Size(max = 40)
+            String size,
+
             @Schema(example = "{\"sideSplits\": false}") @Nullable @Size(max = 40)
             Map<String, @NotNull Object> options) {
 
-        CuttingOrder.Line line() {
+        CuttingOrder.Line line(Sizes sizes) {
             return new CuttingOrder.Line(
                     design,
                     count == null ? 1 : count,
-                    Measurements.of(wearer == null ? Map.of() : wearer),
+                    ToldWearer.of(wearer, size, sizes),
                     Refused.within("options", () -> Options.of(options == null ? Map.of() : options)));
         }
     }
 
-    Optional<Double> remnant() {
-        return Optional.ofNullable(remnantLengthCm);
+    CutClothChoice choice() {
+        return new CutClothChoice(cloth, clothId, prewash, selvedgeCm);
+    }
+
+    CuttingOrder order(ClothToCut toCut, Sizes sizes) {
+        return new CuttingOrder(
+                toCut,
+                lines(garments, sizes),
+                Optional.ofNullable(remnantLengthCm),
+                fold == null ? Fold.ANY : fold,
+                shopStepCm == null ? CuttingOrder.USUAL_STEP_CM : shopStepCm,
+                sewnBy == null ? SewnBy.MACHINE : sewnBy);
+    }
+
+    static List<CuttingOrder.Line> lines(List<Line> garments, Sizes sizes) {
+        List<CuttingOrder.Line> lines = new ArrayList<>();
+        for (int i = 0; i < garments.size(); i++) {
+            Line line = garments.get(i);
+            lines.add(Refused.within("garments[" + i + "]", () -> line.line(sizes)));
+        }
+        return lines;
     }
 }

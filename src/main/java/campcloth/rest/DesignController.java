@@ -4,10 +4,14 @@ import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import campcloth.garment.Measurement;
 import campcloth.garment.Option;
+import campcloth.garment.Size;
+import campcloth.garment.Sizes;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
@@ -91,15 +95,39 @@ class DesignController {
         }
     }
 
+    /** A size of people. */
+    @Schema(name = "BodySize", description = "Body measurements of people of one size, for whoever was not measured")
+    record SizeBody(
+            @Schema(example = "W-M") String key,
+            String name,
+
+            @Schema(description = "measurements by key") Map<String, FigureBody> measurements) {
+
+        static SizeBody of(Size size) {
+            Map<String, FigureBody> measurements = new LinkedHashMap<>();
+            size.cm().forEach((key, figure) -> measurements.put(key, FigureBody.of(figure, "cm")));
+            return new SizeBody(size.key(), size.name(), measurements);
+        }
+    }
+
     /** All designs. */
     @Schema(name = "Designs")
-    record DesignsBody(List<DesignBody> designs) {}
+    record DesignsBody(List<DesignBody> designs, List<SizeBody> sizes) {}
+
+    private final Sizes sizes;
+
+    DesignController(Sizes sizes) {
+        this.sizes = sizes;
+    }
 
     @GetMapping("/api/designs")
     @Operation(
             operationId = "listDesigns",
-            summary = "The garment designs, each with the measurements it needs and their plausible range")
+            summary =
+                    "The garment designs, each with the measurements it needs and their plausible range; sizes of people")
     DesignsBody designs() {
-        return new DesignsBody(Designs.all().stream().map(DesignBody::of).toList());
+        return new DesignsBody(
+                Designs.all().stream().map(DesignBody::of).toList(),
+                sizes.all().stream().map(SizeBody::of).toList());
     }
 }

@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.cloth.Outfit;
 import campcloth.garment.Measurements;
+import campcloth.garment.Sizes;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
@@ -26,6 +27,11 @@ record GarmentBody(
         @Schema(description = "measurements in cm by key", example = "{\"chestCm\": 98}") @Nullable @Size(max = 40)
         Map<String, @NotNull Double> wearer,
 
+        @Schema(description = "key of a size, for what was not measured; measurements given win", example = "W-M")
+        @Nullable
+        @Size(max = 40)
+        String size,
+
         @Schema(
                 description =
                         "ORDINARY where it is left out; the others are outside what we advise on and get no grade, only"
@@ -42,7 +48,7 @@ record GarmentBody(
         return Optional.ofNullable(nextToSkin);
     }
 
-    Measurements measurements() {
-        return Measurements.of(wearer == null ? Map.of() : wearer);
+    Measurements measurements(Sizes sizes) {
+        return ToldWearer.of(wearer, size, sizes);
     }
 }

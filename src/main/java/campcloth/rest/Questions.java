@@ -12,6 +12,8 @@ import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
+import campcloth.garment.Measurements;
+import campcloth.garment.Sizes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,10 +28,12 @@ class Questions {
 
     private final AskedEvents events;
     private final Outfits outfits;
+    private final Sizes sizes;
 
-    Questions(AskedEvents events, Outfits outfits) {
+    Questions(AskedEvents events, Outfits outfits, Sizes sizes) {
         this.events = events;
         this.outfits = outfits;
+        this.sizes = sizes;
     }
 
     /**
@@ -52,16 +56,17 @@ class Questions {
         AskedEvents.Asked asked = events.of(told, id);
         Event event = asked.event();
         Design design = Refused.within("garment", () -> Designs.named(garment.design()));
+        Measurements wearer = Refused.within("garment", () -> garment.measurements(sizes));
         Outfit outfit = outfits.of("garment.outfit", garment.outfit());
         mustBeSpells(outfit, event);
         SkinSide skin = new SkinSide(garment.touchesSkin(), outfit, isCold(event));
         Question question = new Question(
                 event,
-                wear(design, garment, skin.touches()),
-                wear(design, garment, skin.touchesAtFire()),
+                wear(design, wearer, skin.touches()),
+                wear(design, wearer, skin.touchesAtFire()),
                 outfit,
                 candidates.get());
-        return new Asked(question, asked.version(), presumed(garment, design, event, skin));
+        return new Asked(question, asked.version(), presumed(wearer, design, event, skin));
     }
 
     /** Whoever takes a part off in a spell has to name one that there is. */
@@ -82,8 +87,8 @@ class Questions {
         }
     }
 
-    private static Wear wear(Design design, GarmentBody garment, boolean onSkin) {
-        return Refused.within("garment", () -> design.wear(onSkin, garment.measurements()));
+    private static Wear wear(Design design, Measurements wearer, boolean onSkin) {
+        return Refused.within("garment", () -> design.wear(onSkin, wearer));
     }
 
     /** Whether people wear more than one layer: where warm underwear is presumed, too. */
@@ -91,7 +96,7 @@ class Questions {
         return event.spells().stream().anyMatch(spell -> spell.airC() <= Wardrobe.COLD_C);
     }
 
-    private static List<String> presumed(GarmentBody garment, Design design, Event event, SkinSide skin) {
+    private static List<String> presumed(Measurements wearer, Design design, Event event, SkinSide skin) {
         List<String> presumed = new ArrayList<>();
         if (event.spellsPresumed()) {
             presumed.add("No spells were given: those usual for "
@@ -100,7 +105,7 @@ class Questions {
         }
         skin.sentence().ifPresent(presumed::add);
         presumed.addAll(Surroundings.presumed(event.spells(), event.place()));
-        presumed.addAll(design.assumptions(garment.measurements()));
+        presumed.addAll(design.assumptions(wearer));
         return presumed;
     }
 }

@@ -7,6 +7,7 @@ import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Citation;
 import campcloth.figure.Fault;
 import campcloth.figure.Sources;
+import campcloth.garment.Sizes;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -19,9 +20,10 @@ record Catalogue(
         Fibres fibres,
         List<ClothTable.Entry> cloths,
         Seasons seasons,
+        Sizes sizes,
         LabelVocabulary labelVocabulary) {
 
-    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv");
+    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv");
 
     /**
      * Reads everything.
@@ -35,6 +37,7 @@ record Catalogue(
         Fibres fibres = Fibres.read(files.open("fibres.csv", faults), faults);
         List<ClothTable.Entry> cloths = ClothTable.read(files.open("cloths.csv", faults), fibres, faults);
         Seasons seasons = Seasons.read(files.open("seasons.csv", faults), faults);
+        Sizes sizes = Sizes.read(files.open("sizes.csv", faults), faults);
         LabelVocabulary words = LabelVocabulary.read(files.openAll("label-words", faults), fibres, faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
@@ -50,6 +53,6 @@ record Catalogue(
         if (!faults.isEmpty()) {
             throw new CatalogueBroken(files.where(), faults);
         }
-        return new Catalogue(sources, fibres, cloths, seasons, words);
+        return new Catalogue(sources, fibres, cloths, seasons, sizes, words);
     }
 }

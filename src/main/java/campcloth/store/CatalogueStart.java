@@ -4,6 +4,7 @@ import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Sources;
+import campcloth.garment.Sizes;
 import java.io.IOException;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Value;
@@ -32,6 +33,11 @@ class CatalogueStart {
     @Bean
     Seasons seasons(Catalogue catalogue) {
         return catalogue.seasons();
+    }
+
+    @Bean
+    Sizes sizes(Catalogue catalogue) {
+        return catalogue.sizes();
     }
 
     @Bean

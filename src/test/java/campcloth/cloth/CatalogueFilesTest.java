@@ -26,7 +26,8 @@ class CatalogueFilesTest {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
-    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "label-words/en.csv");
+    private static final List<String> CITING =
+            List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "label-words/en.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {

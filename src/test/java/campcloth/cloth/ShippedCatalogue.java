@@ -4,6 +4,7 @@ import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Fault;
 import campcloth.figure.Sources;
+import campcloth.garment.Sizes;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,11 +22,12 @@ import java.util.Optional;
  * @param sources the sources
  * @param fibres the fibres
  * @param seasons the spells of each season
+ * @param sizes sizes of people
  * @param cloths the cloths by id, in the order of the file
  * @param faults what is wrong in any of the files
  */
 public record ShippedCatalogue(
-        Sources sources, Fibres fibres, Seasons seasons, Map<String, Cloth> cloths, List<Fault> faults) {
+        Sources sources, Fibres fibres, Seasons seasons, Sizes sizes, Map<String, Cloth> cloths, List<Fault> faults) {
 
     private static final ShippedCatalogue CATALOGUE = read();
 
@@ -50,12 +52,18 @@ public record ShippedCatalogue(
         try (var sources = file("sources.csv");
                 var fibres = file("fibres.csv");
                 var seasons = file("seasons.csv");
+                var sizes = file("sizes.csv");
                 var cloths = file("cloths.csv")) {
             Fibres known = Fibres.read(fibres, faults);
             Map<String, Cloth> byId = new LinkedHashMap<>();
             ClothTable.read(cloths, known, faults).forEach(entry -> byId.put(entry.id(), entry.cloth()));
             return new ShippedCatalogue(
-                    Sources.read(sources, faults), known, Seasons.read(seasons, faults), byId, faults);
+                    Sources.read(sources, faults),
+                    known,
+                    Seasons.read(seasons, faults),
+                    Sizes.read(sizes, faults),
+                    byId,
+                    faults);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -2,6 +2,7 @@ package campcloth.comfort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.cloth.Cloth;
 import campcloth.event.Activity;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
@@ -83,6 +84,23 @@ class ComfortPropertiesTest {
             }
         }
         assertThat(compared).isGreaterThan(CASES / 4);
+    }
+
+    /** Cloth and outfit are asked of each spell alone: what else an event holds changes nothing in it. */
+    @Test
+    void aSpellIsTheSameWhateverStandsBesideItInTheEvent() {
+        for (int i = 0; i < 60; i++) {
+            List<Spell> spells = List.of(spell(from(-10, 40)), spell(from(-10, 40)), spell(from(-10, 40)));
+            Cloth cloth = Samples.cloth("case", from(0.2, 3), from(5, 1500), from(2, 30));
+            List<SpellComfort> together = Comfort.in(spells).of(cloth, Samples.OUTER_TUNIC);
+            for (int j = 0; j < spells.size(); j++) {
+                assertThat(together.get(j))
+                        .as(told(i, spells, j, cloth.figures()))
+                        .isEqualTo(Comfort.in(List.of(spells.get(j)))
+                                .of(cloth, Samples.OUTER_TUNIC)
+                                .get(0));
+            }
+        }
     }
 
     private static SpellComfort in(Comfort comfort, double thickness, double permeability, double vapour) {

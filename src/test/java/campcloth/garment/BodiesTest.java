@@ -12,6 +12,7 @@ import campcloth.layout.Point;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -78,6 +79,7 @@ class BodiesTest {
         assertThat(seamCm(plain, "sides and sleeves") - seamCm(tunic, "sides and sleeves"))
                 .isEqualTo(2 * 40);
         assertThat(tunic.notes()).anyMatch(n -> n.contains("186 cm round: room enough"));
+        assertThat(tunic.lengthRule().lengthOnCm(140)).isEqualTo(95 + 53 + 40);
     }
 
     @Test
@@ -211,6 +213,31 @@ class BodiesTest {
     }
 
     @Test
+    void cautionsWhereTheHandDoesNotPassTheCuff() {
+        Map<String, Double> narrow = new HashMap<>(WEARER);
+        narrow.put("cuffWidthCm", 18.0);
+        assertThat(tunic(narrow, Map.of()).cautions())
+                .singleElement()
+                .asString()
+                .contains("18 cm");
+        assertThat(tunic(WEARER, Map.of()).cautions()).isEmpty();
+        // a band opens
+        assertThat(madeUp("shirt", narrow, Map.of()).cautions()).noneMatch(c -> c.contains("hand"));
+    }
+
+    @Test
+    void narrowClothHalvesPanelsAndGores() {
+        Design gown = Designs.named("gown");
+        Design.Narrower way = gown.narrower(Options.USUAL).orElseThrow();
+        assertThat(way.how()).contains("centreSeams").contains("halvedGores");
+        Garment narrow =
+                gown.madeUp(Measurements.of(WEARER), way.options().with("goreHeightCm", 40), SewnCloth.usual());
+        assertThat(narrow.pieces()).extracting(GarmentPiece::name).contains("side gore half");
+        assertThat(narrow.pieces()).allMatch(p -> p.outline().widthCm() < 50);
+        assertThat(gown.narrower(way.options())).isEmpty();
+    }
+
+    @Test
     void theTabardHangsOpen() {
         Garment tabard = madeUp("tabard", Map.of("widthCm", 50.0, "lengthCm", 90.0), Map.of());
         Outline front = piece(tabard, "front").outline();
@@ -223,7 +250,9 @@ class BodiesTest {
         assertThat(seamCm(tabard, "shoulders")).isEqualTo(50 - 15);
         assertThat(tabard.smallPieces()).extracting(GarmentPiece::name).containsExactly("facing", "tie");
         Garment belted = madeUp("tabard", Map.of("waistCm", 80.0), Map.of("ties", false, "belt", true));
-        assertThat(piece(belted, "belt").outline().heightCm()).isEqualTo(80 + 60 + 4);
+        assertThat(piece(belted, "belt half").count()).isEqualTo(2);
+        assertThat(piece(belted, "belt half").outline().heightCm()).isEqualTo((80 + 60) / 2 + 4);
+        assertThat(piece(belted, "belt half").outline().widthCm()).isEqualTo(2 * 5 + 4);
         assertThat(belted.smallPieces()).extracting(GarmentPiece::name).containsExactly("facing");
         // two halves of 50 cm span 100 cm: trunk 36, legs 36 x 30 / 72
         assertThat(Designs.named("tabard")
@@ -245,6 +274,61 @@ class BodiesTest {
                 Designs.named("gown").madeUp(Measurements.of(Map.of("finishedChestCm", 120.0)), Options.USUAL, shrinks);
         double hem = gown.sewing().hems().get(0).washedAllowanceCm();
         assertThat(piece(gown, "side gore").outline().heightCm()).isCloseTo(80 / 0.9 + 2 + hem, TOUCH);
+    }
+
+    /** What is sewn together is as long on one piece as on the other, measured on the pieces as they are cut. */
+    @Test
+    void seamsAreAsLongAsTheEdgesOfTheirPieces() {
+        for (long seed = 0; seed < 300; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Map<String, Double> wearer = Map.of(
+                    "finishedChestCm", random.nextDouble(100, 160),
+                    "lengthCm", random.nextDouble(90, 140),
+                    "sleeveLengthCm", random.nextDouble(30, 65),
+                    "sleeveTopWidthCm", random.nextDouble(32, 60));
+            boolean gores = random.nextBoolean();
+            boolean onePiece = random.nextBoolean();
+            double gussetCm = random.nextBoolean() ? random.nextDouble(6, 14) : 0;
+            double splitCm = gores ? 0 : random.nextDouble(5, 30);
+            Garment tunic = tunic(
+                    wearer,
+                    Map.of(
+                            "onePiece",
+                            onePiece,
+                            "sideGores",
+                            gores,
+                            "goreHeightCm",
+                            random.nextDouble(20, 45),
+                            "goreWidthCm",
+                            random.nextDouble(10, 60),
+                            "gussetCm",
+                            gussetCm,
+                            "sideSplits",
+                            !gores,
+                            "splitLengthCm",
+                            splitCm == 0 ? 20 : splitCm));
+            double seam = tunic.sewing().seamAllowanceCm();
+            double hem = tunic.sewing().hems().get(0).allowanceCm();
+            double cuff = tunic.sewing().hems().get(1).allowanceCm();
+            Outline sleeve = piece(tunic, "sleeve").outline();
+            double armhole = (sleeve.widthCm() - 2 * seam) / 2;
+            double upright = onePiece
+                    ? piece(tunic, "body").outline().heightCm() / 2 - hem
+                    : piece(tunic, "front").outline().heightCm() - seam - hem;
+            double gore = gores ? piece(tunic, "side gore").outline().heightCm() - seam - hem : 0;
+            double gusset = gussetCm > 0 ? piece(tunic, "gusset").outline().widthCm() - 2 * seam : 0;
+            double side = upright - armhole - splitCm - gore - gusset;
+            double underSleeve = sleeve.heightCm() - seam - cuff - gusset;
+            String which = "seed " + seed + ": " + wearer;
+            assertThat(seamCm(tunic, "sides and sleeves")).as(which).isCloseTo(2 * (side + underSleeve), within(1e-6));
+            assertThat(seamCm(tunic, "sleeves to body")).as(which).isCloseTo(4 * armhole, within(1e-6));
+            if (gores) {
+                assertThat(seamCm(tunic, "gores")).as(which).isCloseTo(4 * gore, within(1e-6));
+            }
+            if (gussetCm > 0) {
+                assertThat(seamCm(tunic, "gussets")).as(which).isCloseTo(8 * gusset, within(1e-6));
+            }
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package campcloth.garment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.layout.Point;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -14,11 +15,13 @@ class SewingTimeTest {
     @Test
     void metresAreThoseOfPiecesSeamsAndHems() {
         SewingTime time = SewingTime.of(TUNIC, SewnBy.MACHINE);
-        // two bodies 67 x 102, two sleeves, a facing 30 x 40
-        double sleeve = TUNIC.pieces().get(2).outline().points().size() == 4 ? 208 : 44 + 34 + 2 * (5 + 2);
-        double slanted = 2 * Math.hypot(5, 53);
+        // two bodies 67 x 102, two sleeves that taper by 5 cm on each side over 53 cm, the facing round its box
+        double sleeve = 44 + 34 + 2 * (5 + 2) + 2 * Math.hypot(5, 53);
+        double facing = TUNIC.smallPieces().stream()
+                .mapToDouble(p -> roundCm(p.outline().points()))
+                .sum();
         assertThat(metres(time, "chalk and cut"))
-                .isCloseTo((2 * 2 * (67 + 102) + 2 * (sleeve + slanted) + 140) / 100.0, within(1e-9));
+                .isCloseTo((2 * 2 * (67 + 102) + 2 * sleeve + facing) / 100.0, within(1e-9));
         double seamsCm =
                 TUNIC.sewing().seams().stream().mapToDouble(Seam::lengthCm).sum();
         assertThat(metres(time, "sew and press the seams")).isCloseTo(seamsCm / 100, within(1e-9));
@@ -67,6 +70,16 @@ class SewingTimeTest {
         assertThat(SewingThread.metres(sewing, SewnCloth.usual(), SewnBy.HAND)).isCloseTo(ratio * 1.35, within(1e-9));
         assertThat(SewingThread.metres(sewing, SewnCloth.usual(), SewnBy.MACHINE))
                 .isEqualTo(SewingThread.metres(List.of(seam), List.of(), SewnCloth.usual()));
+    }
+
+    private static double roundCm(List<Point> corners) {
+        double cm = 0;
+        Point last = corners.get(corners.size() - 1);
+        for (Point corner : corners) {
+            cm += Math.hypot(corner.xCm() - last.xCm(), corner.yCm() - last.yCm());
+            last = corner;
+        }
+        return cm;
     }
 
     private static double metres(SewingTime time, String work) {

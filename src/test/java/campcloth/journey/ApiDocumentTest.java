@@ -61,6 +61,7 @@ class ApiDocumentTest {
                         "/api/advice/course",
                         "/api/advice/course.svg",
                         "/api/cutting-plans",
+                        "/api/cutting-plans/comparison",
                         "/api/cutting-plans/{id}",
                         "/api/cutting-plans/{id}/layout.svg",
                         "/api/fire",

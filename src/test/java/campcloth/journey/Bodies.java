@@ -70,6 +70,14 @@ final class Bodies {
              "remnantLengthCm": null, "fold": "ANY"}
             """;
 
+    static final String CLOTH_COMPARISON = """
+            {"cloths": [{"clothId": "linen-plain-185", "prewash": true, "selvedgeCm": 1},
+              {"cloth": {"name": "Wide linen", "widthCm": 280, "weightGsm": 200, "pricePerMetre": 31, "currency": "EUR"}}],
+             "garments": [{"design": "tunic", "count": 1, "wearer": {"finishedChestCm": 126},
+               "options": {"sideSplits": false}}],
+             "fold": "ANY", "shopStepCm": 10}
+            """;
+
     static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
 
     static final String FIRE = """

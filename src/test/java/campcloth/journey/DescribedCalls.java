@@ -22,17 +22,18 @@ final class DescribedCalls {
     private static final HttpClient HTTP = HttpClient.newHttpClient();
 
     /** By schema, a word of the example that makes it well-formed and unusable when another stands in its place. */
-    private static final Map<String, List<String>> UNUSABLE = Map.of(
-            "LabelRequest", List.of("30%", "60%"),
-            "Cloth", List.of("\"flax\"", "\"moonlight\""),
-            "Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500"),
-            "Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330"),
-            "AdviceRequest", List.of("\"tunic\"", "\"armour\""),
-            "CourseRequest", List.of("\"tunic\"", "\"armour\""),
-            "CuttingPlanRequest", List.of("\"tunic\"", "\"armour\""),
-            "FireRequest", List.of("\"cotton\"", "\"moonlight\""),
-            "LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31"),
-            "ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101"));
+    private static final Map<String, List<String>> UNUSABLE = Map.ofEntries(
+            Map.entry("LabelRequest", List.of("30%", "60%")),
+            Map.entry("Cloth", List.of("\"flax\"", "\"moonlight\"")),
+            Map.entry("Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500")),
+            Map.entry("Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330")),
+            Map.entry("AdviceRequest", List.of("\"tunic\"", "\"armour\"")),
+            Map.entry("CourseRequest", List.of("\"tunic\"", "\"armour\"")),
+            Map.entry("CuttingPlanRequest", List.of("\"tunic\"", "\"armour\"")),
+            Map.entry("ClothComparisonRequest", List.of("\"tunic\"", "\"armour\"")),
+            Map.entry("FireRequest", List.of("\"cotton\"", "\"moonlight\"")),
+            Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31")),
+            Map.entry("ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101")));
 
     private final String address;
     private final DescribedApi api;

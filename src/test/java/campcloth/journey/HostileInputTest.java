@@ -30,17 +30,18 @@ class HostileInputTest {
     private static final JsonMapper JSON = new JsonMapper();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private static final Map<String, String> REQUESTS = Map.of(
-            "/api/labels", Bodies.LABEL,
-            "/api/cloths", Bodies.CLOTH,
-            "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION,
-            "/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT,
-            "/api/advice/course", Bodies.COURSE,
-            "/api/advice/course.svg", Bodies.COURSE,
-            "/api/cutting-plans", Bodies.CUTTING_PLAN,
-            "/api/fire", Bodies.FIRE_IN_AN_OUTFIT,
-            "/api/layouts", Bodies.LAYOUT,
-            "/api/comfort", Bodies.COMFORT);
+    private static final Map<String, String> REQUESTS = Map.ofEntries(
+            Map.entry("/api/labels", Bodies.LABEL),
+            Map.entry("/api/cloths", Bodies.CLOTH),
+            Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
+            Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
+            Map.entry("/api/advice/course", Bodies.COURSE),
+            Map.entry("/api/advice/course.svg", Bodies.COURSE),
+            Map.entry("/api/cutting-plans", Bodies.CUTTING_PLAN),
+            Map.entry("/api/cutting-plans/comparison", Bodies.CLOTH_COMPARISON),
+            Map.entry("/api/fire", Bodies.FIRE_IN_AN_OUTFIT),
+            Map.entry("/api/layouts", Bodies.LAYOUT),
+            Map.entry("/api/comfort", Bodies.COMFORT));
 
     private final HttpClient http = HttpClient.newHttpClient();
 

@@ -61,6 +61,14 @@ class MainRoadTest {
         HttpResponse<String> drawing = send("GET", answer.path("layoutSvg").asString(), "", "");
         assertThat(drawing.headers().firstValue("Content-Type").orElseThrow()).startsWith("image/svg+xml");
         assertThat(root(drawing.body())).isEqualTo("svg");
+        String address = answer.path("layoutSvg").asString();
+        HttpResponse<String> page = send("GET", address + "?paper=A4", "", "");
+        assertThat(root(page.body())).isEqualTo("svg");
+        assertThat(page.headers().firstValue("Link").orElseThrow()).contains("rel=\"last\"");
+        assertThat(send("GET", address + "?paper=A4&page=99", "", "").statusCode())
+                .isEqualTo(422);
+        assertThat(send("GET", address + "?page=1", "", "").statusCode()).isEqualTo(422);
+        assertThat(send("GET", address + "?paper=A7", "", "").statusCode()).isEqualTo(400);
     }
 
     @Test

@@ -47,6 +47,6 @@ class KeptPlanTest {
                                                 .outlineOf(placement)
                                                 .points())));
         assertThat(Verification.faults(plan.layout())).isEmpty();
-        assertThat(LayoutDrawing.svg(plan.layout(), "Tunic")).contains("front").contains("sleeve");
+        assertThat(LayoutDrawing.svg(plan.sheet())).contains("front").contains("sleeve");
     }
 }

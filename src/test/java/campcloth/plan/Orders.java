@@ -55,6 +55,10 @@ final class Orders {
     }
 
     static ClothToCut priced(ClothToCut cloth, double perMetre) {
+        return withPrice(cloth, new Money(perMetre, "EUR"));
+    }
+
+    static ClothToCut withPrice(ClothToCut cloth, Money perMetre) {
         return new ClothToCut(
                 cloth.name(),
                 cloth.widthCm(),
@@ -70,7 +74,7 @@ final class Orders {
                 cloth.nap(),
                 cloth.stretch(),
                 cloth.prewash(),
-                Optional.of(new Money(perMetre, "EUR")));
+                Optional.of(perMetre));
     }
 
     static CuttingOrder withRemnant(CuttingOrder order, double lengthCm) {

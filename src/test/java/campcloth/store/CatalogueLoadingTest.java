@@ -128,7 +128,12 @@ class CatalogueLoadingTest {
 
     private Catalogue with(List<ClothTable.Entry> entries) {
         return new Catalogue(
-                catalogue.sources(), catalogue.fibres(), entries, catalogue.seasons(), catalogue.labelVocabulary());
+                catalogue.sources(),
+                catalogue.fibres(),
+                entries,
+                catalogue.seasons(),
+                catalogue.sizes(),
+                catalogue.labelVocabulary());
     }
 
     private static Cloth named(Cloth cloth, String name) {

@@ -143,6 +143,8 @@ class StoredFormatTest {
         CuttingPlan plan = json.read(sample("cutting-plan"), CuttingPlan.class);
         assertThat(plan.placements()).hasSize(4);
         assertThat(plan.layout().lengthCm()).isEqualTo(plan.netLengthCm());
+        assertThat(plan.cloth()).isEmpty();
+        assertThat(plan.sheet().parts()).hasSize(4);
         assertThat(plan.cost().orElseThrow().currency()).isEqualTo("EUR");
         assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
     }

@@ -18,6 +18,9 @@ import java.util.Optional;
 /** Seams and what to know of a garment of the upper body, for one wearer and one cloth. Lengths along the finished seam lines. */
 final class BodySewing {
 
+    /** Round the knuckles with the thumb tucked in; common practice, no source. */
+    private static final double HAND_CM = 22;
+
     private BodySewing() {}
 
     static Garment garment(BodySizes sizes, BodyChoice choice, SewnCloth cloth) {
@@ -34,10 +37,24 @@ final class BodySewing {
                         BodySteps.of(choice),
                         notions(choice)),
                 new Fitting(Optional.of(choice.neck().opening()), rooms(sizes, choice, cut.seamAllowanceCm())),
-                new LengthRule(cut.panels(), cut.widestPanelCm(), cut.panelLengthCm(), sizes.sleeveLengthCm()),
+                new LengthRule(
+                        cut.panels(),
+                        cut.widestPanelCm(),
+                        cut.panelLengthCm(),
+                        sizes.sleeveLengthCm() + choice.gores().heightCm()),
                 savings(sizes),
                 notes(sizes, choice, hems.body()),
-                choice.neck().cautions());
+                cautions(sizes, choice));
+    }
+
+    private static List<String> cautions(BodySizes sizes, BodyChoice choice) {
+        List<String> cautions = new ArrayList<>(choice.neck().cautions());
+        if (choice.bandCm() == 0 && sizes.cuffWidthCm() < HAND_CM) {
+            cautions.add("A sleeve's end of " + Words.number(sizes.cuffWidthCm())
+                    + " cm will hardly pass the hand, about " + Words.number(HAND_CM)
+                    + " cm round with the thumb tucked in: measure it, or leave the seam open above the hem.");
+        }
+        return cautions;
     }
 
     private static List<SeamRoom> rooms(BodySizes sizes, BodyChoice choice, double allowanceCm) {

@@ -22,7 +22,7 @@ final class BodySteps {
                 choice.onePiece()
                         ? "Fold the body at the shoulder, cut the neck and stay-stitch its edge."
                         : "Sew the shoulder seams, press them open, cut the neck and stay-stitch its edge.");
-        steps.add("Sew the facing right side to right side round neck and slit, clip the curve, turn it in and press.");
+        steps.add(choice.neck().step());
         if (gores.frontAndBack()) {
             steps.add("Set the gores into front and back from the tip down, one side at a time.");
         }

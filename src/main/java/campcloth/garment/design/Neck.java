@@ -119,6 +119,12 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
                 + Words.number(scrapCm(acrossCm + 2 * FACING_CM + slitCm)) + " cm.";
     }
 
+    /** How the facing is sewn on. */
+    String step() {
+        return "Sew the facing right side to right side round neck and slit, clip "
+                + (square ? "into the corners" : "the curve") + ", turn it in and press.";
+    }
+
     private static double scrapCm(double cm) {
         return 10 * Math.ceil((cm + 2) / 10);
     }

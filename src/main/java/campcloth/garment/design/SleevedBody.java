@@ -11,6 +11,7 @@ import campcloth.garment.Measurements;
 import campcloth.garment.Option;
 import campcloth.garment.Options;
 import campcloth.garment.SewnCloth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -81,11 +82,17 @@ abstract class SleevedBody implements Design {
 
     @Override
     public final Optional<Narrower> narrower(Options options) {
-        if (new Chosen(profile.options(), options).yes(BodyOptions.CENTRE_SEAMS)) {
-            return Optional.empty();
+        Chosen chosen = new Chosen(profile.options(), options);
+        Options narrower = options;
+        List<String> ways = new ArrayList<>();
+        if (!chosen.yes(BodyOptions.CENTRE_SEAMS)) {
+            narrower = narrower.with(BodyOptions.CENTRE_SEAMS, true);
+            ways.add("cut front and back in halves with a seam between (option " + BodyOptions.CENTRE_SEAMS + ")");
         }
-        return Optional.of(new Narrower(
-                options.with(BodyOptions.CENTRE_SEAMS, true),
-                "cut front and back in halves with a seam between (option " + BodyOptions.CENTRE_SEAMS + ")"));
+        if (Gores.of(chosen).any() && !chosen.yes(BodyOptions.HALVED_GORES)) {
+            narrower = narrower.with(BodyOptions.HALVED_GORES, true);
+            ways.add("cut the gores in halves (option " + BodyOptions.HALVED_GORES + ")");
+        }
+        return ways.isEmpty() ? Optional.empty() : Optional.of(new Narrower(narrower, String.join(" and ", ways)));
     }
 }

@@ -20,7 +20,8 @@ import java.util.Optional;
 
 /**
  * Pieces, seams and hems of a tabard (common practice, no source): its open sides are folded twice like side splits, ties are
- * strips folded in four, 2 cm wide, a belt is a tube 5 cm wide and long enough to knot.
+ * strips folded in four, 2 cm wide, a belt is a tube 5 cm wide and long enough to knot, in two halves so that it does not set
+ * the length of the cloth.
  */
 record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
 
@@ -55,6 +56,10 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
 
     private double seamCm() {
         return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+    }
+
+    private double beltCm() {
+        return sizes.waistCm() + BELT_ENDS_CM;
     }
 
     private double hangsCm() {
@@ -97,9 +102,9 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
         }
         if (choice.belt()) {
             double seams = 2 * seamCm();
-            Outline belt = Outline.rectangle(
-                    cloth.acrossCm(2 * BELT_WIDTH_CM) + seams, cloth.alongCm(sizes.waistCm() + BELT_ENDS_CM) + seams);
-            pieces.add(new GarmentPiece("belt", belt, 1, false, true));
+            Outline half =
+                    Outline.rectangle(cloth.acrossCm(2 * BELT_WIDTH_CM) + seams, cloth.alongCm(beltCm() / 2) + seams);
+            pieces.add(new GarmentPiece("belt half", half, 2, false, true));
         }
         return pieces;
     }
@@ -124,8 +129,8 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
             seams.add(new Seam("ties", TIES * (TIE_LENGTH_CM + TIE_WIDTH_CM), Stitch.LOCK_301, 0));
         }
         if (choice.belt()) {
-            double lengthCm = sizes.waistCm() + BELT_ENDS_CM + 2 * BELT_WIDTH_CM;
-            seams.add(new Seam("belt", lengthCm, Stitch.LOCK_301, 0));
+            seams.add(new Seam("belt", beltCm() + 2 * BELT_WIDTH_CM, Stitch.LOCK_301, 0));
+            seams.add(new Seam("halves of the belt", 2 * BELT_WIDTH_CM, Stitch.LOCK_301, 0));
         }
         seams.addAll(choice.neck().seams(cloth));
         return seams;
@@ -137,7 +142,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
                 choice.onePiece()
                         ? "Fold the cloth at the shoulder, cut the neck and stay-stitch its edge."
                         : "Sew the shoulder seams, press them open, cut the neck and stay-stitch its edge.");
-        steps.add("Sew the facing right side to right side round neck and slit, clip the curve, turn it in and press.");
+        steps.add(choice.neck().step());
         if (choice.ties()) {
             steps.add("Fold the ties in four lengthwise, their ends turned in, and stitch along the open side.");
         }
@@ -145,7 +150,8 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
         steps.add("Hem the sides from end to end" + (choice.ties() ? ", the ties caught in at the waist." : "."));
         steps.add("Let it hang a day, level the hem and sew it.");
         if (choice.belt()) {
-            steps.add("Sew the belt to a tube, turn it through a gap left in the middle, press and close the gap.");
+            steps.add(
+                    "Join the halves of the belt, sew it to a tube, turn it through a gap left in the middle, press and close the gap.");
         }
         return steps;
     }
@@ -153,7 +159,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
     private List<String> notes(Hem bottom) {
         List<String> notes = new ArrayList<>(sizes.notes());
         if (choice.belt()) {
-            notes.add("The belt is " + Words.number(sizes.waistCm() + BELT_ENDS_CM) + " cm long, the waist of "
+            notes.add("The belt is " + Words.number(beltCm()) + " cm long, the waist of "
                     + Words.number(sizes.waistCm()) + " cm and " + Words.number(BELT_ENDS_CM) + " cm to knot.");
         }
         notes.add(choice.neck().note(choice.onePiece() ? "at the fold" : "after the shoulder seams"));

@@ -62,9 +62,12 @@ public final class A4Pages {
 
     private Scale scale(double firstMm, double otherMm) {
         Scale widest = drawing.widest();
-        double onOnePage = drawing.sheet.lengthCm() * 10 / firstMm;
-        if (onOnePage <= SMALLEST_RATIO) {
-            return Scale.plain(Math.max(widest.ratioValue(), onOnePage));
+        double besideListMm = firstMm - drawing.listOfNames().heightMm();
+        for (double roomMm : new double[] {besideListMm, firstMm}) {
+            double onOnePage = roomMm <= 0 ? Double.MAX_VALUE : drawing.sheet.lengthCm() * 10 / roomMm;
+            if (onOnePage <= SMALLEST_RATIO) {
+                return Scale.plain(Math.max(widest.ratioValue(), onOnePage));
+            }
         }
         double onMostPages = drawing.sheet.lengthCm() * 10 / (otherMm * 0.6 * MOST_PAGES);
         return Scale.plain(Math.max(widest.ratioValue(), onMostPages));
@@ -93,6 +96,7 @@ public final class A4Pages {
         Box frame = new Box(-MARGIN_MM, -MARGIN_MM, WIDTH_MM, HEIGHT_MM);
         for (int i = 0; i < pages.size(); i++) {
             Canvas page = pages.get(i);
+
             String words = "Page " + (i + 1) + " of " + pages.size() + ": " + contents.get(i);
             if (i > 0) {
                 page.text(

@@ -21,10 +21,13 @@ record Arc(Point centre, double radiusCm, Point middle) {
         int last = points.size() - 1;
         Point middle = points.get(last / 2);
         return centre(points.get(0), middle, points.get(last * 3 / 4)).flatMap(centre -> {
-            double radius = distance(centre, middle);
-            boolean follows = points.stream().allMatch(p -> Math.abs(distance(centre, p) - radius) <= FROM_CIRCLE_CM);
-            return follows ? Optional.of(new Arc(centre, radius, middle)) : Optional.empty();
+            Arc arc = new Arc(centre, distance(centre, middle), middle);
+            return points.stream().allMatch(arc::passes) ? Optional.of(arc) : Optional.empty();
         });
+    }
+
+    boolean passes(Point point) {
+        return Math.abs(distance(centre, point) - radiusCm) <= FROM_CIRCLE_CM;
     }
 
     private static Optional<Point> centre(Point a, Point b, Point c) {

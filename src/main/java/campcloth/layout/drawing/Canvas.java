@@ -59,14 +59,25 @@ final class Canvas {
         svg.append("<path d=\"").append(data).append("\" fill=\"").append(fill).append("\"/>\n");
     }
 
-    void dot(double x, double y, double radiusMm) {
-        svg.append("<circle cx=\"" + n(x) + "\" cy=\"" + n(y) + "\" r=\"" + n(radiusMm) + "\"/>\n");
+    /** Dots where a path with no length begins: {@code M1 2Z}. */
+    void dots(CharSequence data, double acrossMm) {
+        if (!data.isEmpty()) {
+            svg.append("<path d=\"").append(data).append("\" stroke=\"#000\" stroke-linecap=\"round\" stroke-width=\"");
+            svg.append(n(acrossMm)).append("\"/>\n");
+        }
     }
 
     void text(double x, double y, double sizeMm, String anchor, String words) {
         svg.append("<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" font-size=\"" + n(sizeMm) + "\"");
         anchored(anchor);
         svg.append('>').append(SvgText.of(words)).append("</text>\n");
+    }
+
+    /** Words in two lines that are read as one. */
+    void twoLines(double x, double y, double sizeMm, String upper, String lower) {
+        svg.append("<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" font-size=\"" + n(sizeMm) + "\">");
+        svg.append(SvgText.of(upper)).append("<tspan x=\"" + n(x) + "\" dy=\"" + n(sizeMm) + "\">");
+        svg.append(SvgText.of(lower)).append("</tspan></text>\n");
     }
 
     /** Words that keep clear of what lies under them. */

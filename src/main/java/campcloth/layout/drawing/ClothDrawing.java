@@ -14,6 +14,7 @@ final class ClothDrawing {
 
     private static final double WORDS_MM = Canvas.LEAST_TEXT_MM;
     private static final double TOUCH_CM = 1e-6;
+    private static final double LEAST_WORDS_MM = 8;
     private static final double DENSEST_STRIPES_MM = 1.5;
 
     private final Canvas canvas;
@@ -81,7 +82,11 @@ final class ClothDrawing {
         if (flapCm < sheet.widthCm() - TOUCH_CM) {
             double end = x + inwards * flapCm * window.mmPerCm();
             canvas.line(end, window.bottomMm(), end, window.topMm(), 0.4, "3 1");
-            canvas.clearText(end - inwards * 10, window.bottomMm() - 2, WORDS_MM, "upper selvedge");
+            if (Math.abs(window.x(inwards > 0 ? sheet.widthCm() : 0) - end) > LEAST_WORDS_MM) {
+                double middle = (window.topMm() + window.bottomMm()) / 2;
+                canvas.uprightText(
+                        end + (inwards > 0 ? 3.2 : -1.4), middle, WORDS_MM, "middle", "selvedge of the upper layer");
+            }
         }
     }
 

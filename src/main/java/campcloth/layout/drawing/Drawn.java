@@ -5,6 +5,7 @@ import campcloth.layout.CuttingSheet;
 import campcloth.layout.Point;
 import campcloth.layout.SheetPart;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,12 +63,18 @@ record Drawn(int number, SheetPart part, Shape shape, Marks marks, double sheetW
         return across + " ↑" + cm(point.yCm());
     }
 
-    /** What to measure, each with the point at which it is written. */
+    /** What to measure, each with the point at which it is written; what lies at the ends of the part first. */
     Map<String, Point> measures() {
         Map<String, Point> measures = new LinkedHashMap<>();
-        marks.corners().forEach(corner -> measures.putIfAbsent(measured(corner), corner));
+        marks.corners().stream()
+                .sorted(Comparator.comparingDouble(this::fromEndCm))
+                .forEach(corner -> measures.putIfAbsent(measured(corner), corner));
         marks.arcs().forEach(arc -> measures.put(rounded(arc), arc.middle()));
         return measures;
+    }
+
+    private double fromEndCm(Point corner) {
+        return Math.min(corner.yCm() - shape.lowCm(), shape.topCm() - corner.yCm());
     }
 
     String rounded(Arc arc) {

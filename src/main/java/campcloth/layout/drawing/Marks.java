@@ -3,6 +3,7 @@ package campcloth.layout.drawing;
 import campcloth.layout.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one has to measure to chalk a shape: its corners, and for each rounded part its centre and radius or a few points on
@@ -49,15 +50,22 @@ record Marks(List<Point> corners, List<Arc> arcs) {
         for (int i = from; i < from + run; i++) {
             points.add(shape.at(i));
         }
-        Arc.through(points).filter(arc -> sheet.holds(arc.centre())).ifPresentOrElse(arcs::add, () -> {
+        Optional<Arc> arc = Arc.through(points).filter(a -> sheet.holds(a.centre()));
+        arc.ifPresentOrElse(arcs::add, () -> {
             for (int part = 1; part < ON_THE_WAY; part++) {
                 corners.add(points.get(part * (run - 1) / ON_THE_WAY));
             }
         });
-        boolean closed = run == shape.points().size();
-        if (!closed) {
-            corners.add(points.get(0));
-            corners.add(points.get(run - 1));
+        if (run < shape.points().size()) {
+            addEnd(arc, shape.at(from - 1), points.get(0), corners);
+            addEnd(arc, shape.at(from + run), points.get(run - 1), corners);
+        }
+    }
+
+    /** Where a rounded part ends, unless its circle goes on to the next corner. */
+    private static void addEnd(Optional<Arc> arc, Point next, Point end, List<Point> corners) {
+        if (arc.filter(a -> a.passes(next)).isEmpty()) {
+            corners.add(end);
         }
     }
 

@@ -16,7 +16,7 @@ final class NameLabel {
     private record Label(double numberMm, double wordsMm, String number, List<String> words) {
 
         double ringMm() {
-            return Math.max(numberMm * 0.78, TextWidth.mm(number, numberMm) / 2 + 0.4);
+            return numberMm == 0 ? 0 : Math.max(numberMm * 0.78, TextWidth.mm(number, numberMm) / 2 + 0.4);
         }
 
         double widthMm() {
@@ -77,6 +77,10 @@ final class NameLabel {
                 }
             }
         }
+        String inOneLine = number + ": " + part.part().name();
+        for (String words : List.of(inOneLine + ", " + part.size(), inOneLine)) {
+            labels.add(new Label(0, Canvas.LEAST_TEXT_MM, number, List.of(words)));
+        }
         labels.add(new Label(3.4, Canvas.LEAST_TEXT_MM, number, List.of()));
         labels.add(new Label(Canvas.LEAST_TEXT_MM, Canvas.LEAST_TEXT_MM, number, List.of()));
         return labels;
@@ -90,14 +94,11 @@ final class NameLabel {
 
     private void write(Label label, Box box, boolean upright) {
         double ring = label.ringMm();
-        double along = ring;
-        put(label.number, label.numberMm, along + label.numberMm * 0.36, box, upright);
-        if (upright) {
-            canvas.ring(box.left() + ring, box.middleY(), ring);
-        } else {
-            canvas.ring(box.middleX(), box.top() + ring, ring);
+        if (ring > 0) {
+            put(label.number, label.numberMm, ring + label.numberMm * 0.36, box, upright);
+            canvas.ring(upright ? box.left() + ring : box.middleX(), upright ? box.middleY() : box.top() + ring, ring);
         }
-        along = 2 * ring + 0.4;
+        double along = ring > 0 ? 2 * ring + 0.4 : 0;
         for (String words : label.words) {
             along += 1.2 * label.wordsMm;
             put(words, label.wordsMm, along - 0.25 * label.wordsMm, box, upright);

@@ -45,15 +45,17 @@ final class PartDrawing {
     }
 
     private void drawMeasures(Drawn part, Room room, Set<String> untold) {
+        StringBuilder dots = new StringBuilder();
         for (Map.Entry<String, Point> measure : part.measures().entrySet()) {
             if (window.clip().holds(measure.getValue())) {
                 Point at = window.onPaper(measure.getValue());
-                canvas.dot(at.xCm(), at.yCm(), 0.6);
+                dots.append("M").append(pair(at)).append("Z");
                 if (new MeasureLabel(canvas, room).draw(at, measure.getKey())) {
                     untold.remove(measure.getKey());
                 }
             }
         }
+        canvas.dots(dots, 1.2);
         StringBuilder crosses = new StringBuilder();
         for (Arc arc : part.marks().arcs()) {
             if (window.clip().holds(arc.centre())) {

@@ -54,6 +54,11 @@ final class SheetDrawing {
         return new CutList(parts, untold, PAPER_MM);
     }
 
+    /** The list without the measures that may yet find no room. */
+    CutList listOfNames() {
+        return new CutList(parts, Map.of(), PAPER_MM);
+    }
+
     String description() {
         StringBuilder words = new StringBuilder();
         sheet.facts().forEach(fact -> words.append(fact).append(' '));

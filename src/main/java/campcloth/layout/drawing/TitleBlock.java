@@ -31,6 +31,7 @@ final class TitleBlock {
     double draw(Scale scale, CutOrder order) {
         y = 0;
         write(List.of(sheet.title()), TITLE_MM);
+        y += 1;
         write(facts(), FACTS_MM);
         drawScale(scale);
         write(key(order), KEY_MM);
@@ -108,14 +109,14 @@ final class TitleBlock {
             key.add("Dash-dotted line: the fold; never cut it. A part on the fold is half of a piece, chalked once, and"
                     + " opens to the whole"
                     + (has(SheetPart.Cut.BOTH_LAYERS) ? "; a part through both layers gives two" : "")
-                    + ". Pin the layers before cutting.");
+                    + ". Thin dashes along the cloth: where the upper layer ends. Pin the layers before cutting.");
         }
         if (!order.crossCutsCm().isEmpty()) {
             key.add("Long dashes with a letter: cut straight across here, A first; it frees the parts before it.");
         }
         if (sheet.oneWay()) {
             key.add(
-                    "The cloth has a nap: every part lies the same way up; lay the cloth so that the nap runs one way.");
+                    "The cloth has a nap: every part lies the same way up. Chalk its direction on the cloth before cutting.");
         }
         if (!sheet.stripes().isEmpty()) {
             key.add("Dotted lines: where the pattern of the cloth repeats.");

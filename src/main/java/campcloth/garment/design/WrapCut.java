@@ -1,0 +1,138 @@
+package campcloth.garment.design;
+
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
+import campcloth.garment.Fitting;
+import campcloth.garment.Garment;
+import campcloth.garment.GarmentPiece;
+import campcloth.garment.Hem;
+import campcloth.garment.HemEdge;
+import campcloth.garment.HemRules;
+import campcloth.garment.LengthRule;
+import campcloth.garment.Options;
+import campcloth.garment.Saving;
+import campcloth.garment.Seam;
+import campcloth.garment.Sewing;
+import campcloth.garment.SewnCloth;
+import campcloth.layout.Outline;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Pieces, seams and edges of a pair of leg wraps (common practice, no source): each band in pieces of equal length. */
+record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
+
+    private static final double FRAYING_CM = 0.5;
+    private static final int BANDS = 2;
+    private static final int MOST_PIECES = 40;
+
+    /**
+     * The options, read.
+     *
+     * @param longestCm longest piece that is cut, allowances included
+     * @param across cut from selvedge to selvedge
+     */
+    record Choice(double widthCm, double overlapCm, double tailCm, double longestCm, boolean across, double seamCm) {
+
+        private static final double LEAST_CLIMB_CM = 2;
+
+        static Choice of(Options options) {
+            options.checkKnown(LegWraps.OPTIONS);
+            Choice choice = new Choice(
+                    options.cm(LegWraps.WIDTH),
+                    options.cm(LegWraps.OVERLAP),
+                    options.cm(LegWraps.TAIL),
+                    options.cm(LegWraps.LONGEST),
+                    options.yes(LegWraps.ACROSS),
+                    options.cm(LegWraps.SEAM));
+            if (choice.widthCm - choice.overlapCm < LEAST_CLIMB_CM) {
+                throw Refused.of(
+                        LegWraps.OVERLAP.key(),
+                        "leaves each turn of a band " + Words.number(choice.widthCm) + " cm wide less than "
+                                + Words.number(LEAST_CLIMB_CM) + " cm to climb",
+                        "overlap by half the width");
+            }
+            return choice;
+        }
+    }
+
+    Garment garment() {
+        double lengthCm = sizes.bandCm(choice.widthCm, choice.overlapCm, choice.tailCm);
+        HemEdge edges = new HemEdge(
+                HemEdge.Kind.SIDE, BANDS * 2 * (lengthCm + choice.widthCm), 0, choice.widthCm, 0, choice.seamCm);
+        Hem hem = HemRules.hem(edges, cloth);
+        int pieces = pieces(lengthCm, hem.allowanceCm());
+        Outline piece = piece(lengthCm / pieces, hem.allowanceCm());
+        return new Garment(
+                "leg-wraps",
+                List.of(new GarmentPiece("band", piece, BANDS * pieces, false, true)),
+                List.of(),
+                new Sewing(
+                        seams(pieces),
+                        List.of(hem),
+                        seamCm(),
+                        steps(pieces),
+                        List.of("4 pins or ties to hold the ends")),
+                Fitting.NONE,
+                new LengthRule(BANDS * pieces, piece.widthCm(), piece.heightCm(), 0),
+                List.of(
+                        new Saving(WrapSizes.HEIGHT.key(), "wraps", Saving.Kind.SHORTER, sizes.heightCm()),
+                        new Saving(WrapSizes.CALF.key(), "calf", Saving.Kind.NARROWER, sizes.calfCm())),
+                notes(lengthCm, pieces),
+                List.of());
+    }
+
+    private double seamCm() {
+        return cloth.frays() ? choice.seamCm + FRAYING_CM : choice.seamCm;
+    }
+
+    /** How many pieces a band takes; each has an allowance at both ends, for a seam or a hem. */
+    private int pieces(double lengthCm, double hemCm) {
+        double longestCm = choice.across ? Math.min(choice.longestCm, cloth.usableWidthCm()) : choice.longestCm;
+        double endsCm = 2 * Math.max(seamCm(), hemCm);
+        double cutCm = choice.across ? cloth.acrossCm(lengthCm) : cloth.alongCm(lengthCm);
+        if (longestCm <= endsCm || Math.ceil(cutCm / (longestCm - endsCm)) > MOST_PIECES) {
+            throw Refused.of(
+                    "options." + LegWraps.LONGEST.key(),
+                    "makes more than " + MOST_PIECES + " pieces of a band of " + Words.fixed(lengthCm, 0) + " cm",
+                    "allow longer pieces, or cut them along the cloth");
+        }
+        return (int) Math.ceil(cutCm / (longestCm - endsCm));
+    }
+
+    private Outline piece(double lengthCm, double hemCm) {
+        double ends = 2 * Math.max(seamCm(), hemCm);
+        return choice.across
+                ? Outline.rectangle(cloth.acrossCm(lengthCm) + ends, cloth.alongCm(choice.widthCm) + 2 * hemCm)
+                : Outline.rectangle(cloth.acrossCm(choice.widthCm) + 2 * hemCm, cloth.alongCm(lengthCm) + ends);
+    }
+
+    private List<Seam> seams(int pieces) {
+        return pieces == 1
+                ? List.of()
+                : List.of(Seam.pressedOpen("across the bands", BANDS * (pieces - 1) * choice.widthCm, cloth));
+    }
+
+    private List<String> steps(int pieces) {
+        List<String> steps = new ArrayList<>();
+        if (pieces > 1) {
+            steps.add("Sew the pieces of each band end to end, neaten the seams and press them open.");
+        }
+        steps.add("Wind a band round the leg from the ankle up and mark where it ends below the knee.");
+        steps.add(
+                cloth.holdsItsCutEdge()
+                        ? "Trim the edges straight; felted cloth needs no hem."
+                        : "Hem both long edges and both ends.");
+        steps.add("Roll them up from the upper end, so that they are wound on from the roll.");
+        return steps;
+    }
+
+    private List<String> notes(double lengthCm, int pieces) {
+        List<String> notes = new ArrayList<>(sizes.notes());
+        notes.add("Each band is " + Words.fixed(lengthCm, 0) + " cm long: "
+                + Words.fixed(sizes.turns(choice.widthCm, choice.overlapCm), 1) + " turns and "
+                + Words.number(choice.tailCm) + " cm to tuck in"
+                + (pieces > 1 ? ", in " + pieces + " pieces." : "."));
+        notes.add("Wind them firmly, not tightly: numb or cold feet say that they are too tight.");
+        return notes;
+    }
+}
