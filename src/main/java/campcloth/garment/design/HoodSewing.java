@@ -139,7 +139,7 @@ final class HoodSewing {
         notes.add("The neck is " + Words.fixed(sizes.neckRoundCm(choice.slitCm()), 1) + " cm round"
                 + (choice.slitCm() > 0 ? ", closed by buttons" : ", as wide as the head needs without a slit")
                 + "; the cape is " + Words.fixed(sizes.capeRoundCm(choice.slitCm()), 0)
-                + " cm round at its hem, so that it goes over the shoulders.");
+                + " cm round at its hem, widening evenly from the neck so as to go over the shoulders.");
         if (choice.backOnFold() && !cut.hasGores()) {
             notes.add("With the back on a fold all of the cape's width comes in at the front seam: gores sit better.");
         }
