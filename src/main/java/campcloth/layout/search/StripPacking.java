@@ -36,8 +36,7 @@ public final class StripPacking {
      */
     public static List<Spot> spots(
             double stripWidth, double gap, double lowerBound, List<Item> items, double seconds, long seed) {
-        Work work = new Work(seconds);
         ItemKinds kinds = new ItemKinds(items);
-        return List.of(new OrderSearch(stripWidth, gap, lowerBound, kinds, work, seed).best());
+        return List.of(new PackingSearch(stripWidth, gap, lowerBound, kinds, seconds, seed).best());
     }
 }
