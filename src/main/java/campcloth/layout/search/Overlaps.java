@@ -9,9 +9,9 @@ import java.util.Arrays;
  */
 final class Overlaps {
 
-    private static final double LEAST_GROWTH = 1.2;
-    private static final double MOST_GROWTH = 2.0;
-    private static final double DECAY = 0.95;
+    private static final double LEAST_GROWTH = Double.parseDouble(System.getProperty("g1", "1.2"));
+    private static final double MOST_GROWTH = Double.parseDouble(System.getProperty("g2", "2.0"));
+    private static final double DECAY = Double.parseDouble(System.getProperty("decay", "0.95"));
 
     final int count;
     final ItemKinds kinds;
@@ -19,6 +19,7 @@ final class Overlaps {
     final double[] x;
     final double[] y;
     final double[] weight;
+    private final double[] base;
     private final double[] depth;
     private final DepthTable depths;
 
@@ -31,7 +32,15 @@ final class Overlaps {
         y = new double[count];
         weight = new double[count * count];
         depth = new double[count * count];
-        Arrays.fill(weight, 1);
+        base = new double[count * count];
+        double p = Double.parseDouble(System.getProperty("p", "0.5")), mean = 0;
+        for (int i = 0; i < count; i++) mean += kinds.shape(i, 0).area / count;
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j < count; j++) {
+                base[i * count + j] = Math.pow(kinds.shape(i, 0).area * kinds.shape(j, 0).area / mean / mean, p);
+            }
+        }
+        evenWeights();
     }
 
     Shape shape(int item) {
@@ -46,7 +55,7 @@ final class Overlaps {
     }
 
     void evenWeights() {
-        Arrays.fill(weight, 1);
+        System.arraycopy(base, 0, weight, 0, base.length);
     }
 
     void move(int item, int toWay, double toX, double toY) {
@@ -79,7 +88,7 @@ final class Overlaps {
         double sum = 0;
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < i; j++) {
-                sum += depth[i * count + j];
+                sum += base[i * count + j] * depth[i * count + j];
             }
         }
         return sum;
@@ -104,7 +113,7 @@ final class Overlaps {
             if (depth[pair] > 0) {
                 weight[pair] *= LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * depth[pair] / most;
             } else {
-                weight[pair] = Math.max(1, weight[pair] * DECAY);
+                weight[pair] = Math.max(base[pair], weight[pair] * DECAY);
             }
         }
         depths.work().spend((long) count * count / 4);

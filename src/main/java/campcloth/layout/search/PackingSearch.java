@@ -69,7 +69,7 @@ final class PackingSearch {
             }
             together(workers, worker -> worker.separation.search(meeting));
         }
-        if (Boolean.getBoolean("sep.debug")) for (Worker w : workers) System.out.println("tries " + w.separation.tries + " rounds " + w.separation.rounds + " moves " + w.separation.moves + " ok " + w.separation.oks);
+        if (Boolean.getBoolean("sep.debug")) for (Worker w : workers) System.out.println("calls " + SpotSearch.calls + " costs " + SpotSearch.costs + " tries " + w.separation.tries + " rounds " + w.separation.rounds + " moves " + w.separation.moves + " pushed " + w.separation.pushed + " ok " + w.separation.oks);
         return ahead(workers).separation.best();
     }
 

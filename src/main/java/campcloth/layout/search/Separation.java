@@ -13,10 +13,10 @@ final class Separation {
 
     private static final double ROUND = 1e9;
     private static final double REACHED_CM = 1e-7;
-    static double MOST_SHRINK = 0.02;
-    static double FIRST_SHRINK = 0.01;
-    static double LEAST_SHRINK = 0.001;
-    static int PATIENCE = 60;
+    static double MOST_SHRINK = Double.parseDouble(System.getProperty("most", "0.02"));
+    static double FIRST_SHRINK = Double.parseDouble(System.getProperty("first", "0.01"));
+    static double LEAST_SHRINK = Double.parseDouble(System.getProperty("least", "0.001"));
+    static int PATIENCE = Integer.getInteger("pat", 60);
 
     private final double lowerBound;
     private final Work work;
@@ -25,7 +25,10 @@ final class Separation {
     private final Overlaps best;
     private final Overlaps least;
     private final SpotSearch spots;
+    private final Pushing pushing;
     private final int[] order;
+    static int PUSH0 = Integer.getInteger("push0", 100), PUSH1 = Integer.getInteger("push1", 0);
+    long pushed; static int SWAPAFTER = Integer.getInteger("swap", 3);
     private double bestLength;
     private double shrink = FIRST_SHRINK;
     long rounds, moves, tries, oks;
@@ -39,6 +42,7 @@ final class Separation {
         best = new Overlaps(kinds, depths);
         least = new Overlaps(kinds, depths);
         spots = new SpotSearch(stripWidth, overlaps, depths, random);
+        pushing = new Pushing(stripWidth, overlaps, depths);
         order = new int[kinds.items()];
     }
 
@@ -61,7 +65,7 @@ final class Separation {
         while (work.spentPart() < untilPart && !isDone()) {
             overlaps.copyFrom(best);
             double target = Math.max(lowerBound, bestLength * (1 - shrink));
-            if (failed > 0) {
+            if (failed > SWAPAFTER && shrink <= LEAST_SHRINK && failed % 2 == 0) {
                 swapTwo();
             }
             shorten(target);
@@ -134,12 +138,17 @@ final class Separation {
     private boolean separates(double length, double untilPart) {
         tries++;
         overlaps.evenWeights();
+        double start = overlaps.sum(); long r0 = rounds;
+        if (PUSH0 > 0) pushing.push(length, PUSH0);
         double leastSum = overlaps.sum();
+        if (leastSum == 0) pushed++;
+        double pushedSum = leastSum;
         int waited = 0;
         while (leastSum > 0 && waited < PATIENCE && work.spentPart() < untilPart && !work.isDone()) {
             rounds++;
             moveOverlapping(length);
             overlaps.weigh();
+            if (PUSH1 > 0) pushing.push(length, PUSH1);
             double sum = overlaps.sum();
             if (sum < leastSum) {
                 waited = sum < 0.98 * leastSum ? 0 : waited + 1;
@@ -148,6 +157,7 @@ final class Separation {
                 waited++;
             }
         }
+        if (Boolean.getBoolean("sep.trace")) System.out.printf("%s spent %.3f target %.3f start %.4f after push %.4f least %.5f rounds %d%n", Thread.currentThread().getName().substring(0,4), work.spentPart(), length, start, pushedSum, leastSum, rounds - r0);
         return leastSum == 0;
     }
 

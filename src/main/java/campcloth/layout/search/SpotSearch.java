@@ -2,6 +2,7 @@ package campcloth.layout.search;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Looks for a spot of less cost for one item among the others as they lie: spots drawn over the whole strip and about the
@@ -12,13 +13,13 @@ import java.util.SplittableRandom;
 final class SpotSearch {
 
     private static final int CELLS = 32;
-    private static final int STARTS = 3;
+    private static final int STARTS = Integer.getInteger("starts", 3);
     private static final int MOST_LINES = 8;
     private static final int MOST_STEPS = 12;
     private static final double ROUND = 1e9;
 
-    int overStrip = 20;
-    int nearby = 10;
+    int overStrip = Integer.getInteger("wide", 20);
+    int nearby = Integer.getInteger("near", 10);
 
     private final Overlaps overlaps;
     private final DepthTable depths;
@@ -28,17 +29,21 @@ final class SpotSearch {
     private final int count;
     private final int words;
     /** Bits of the items whose no-fit polygons reach a row or column of cells. */
-    private final long[] rows;
+    private final long[][] rows;
 
-    private final long[] columns;
-    private final Depth[] polygon;
+    private final long[][] columns;
+    private final Depth[][] polygon;
 
     private int item;
+    private int way;
+    private final double[] rooms;
+    private final double[] heights;
     private double room;
     private double height;
     private double rowsPerCm;
     private double columnsPerCm;
 
+    private final int[] startWay = new int[STARTS];
     private final double[] startCost = new double[STARTS];
     private final double[] startX = new double[STARTS];
     private final double[] startY = new double[STARTS];
@@ -66,9 +71,12 @@ final class SpotSearch {
         this.random = random;
         this.count = overlaps.count;
         this.words = (count + 63) / 64;
-        this.rows = new long[CELLS * words];
-        this.columns = new long[CELLS * words];
-        this.polygon = new Depth[count];
+        int ways = IntStream.range(0, count).map(overlaps.kinds::ways).max().orElse(1);
+        this.rows = new long[ways][CELLS * words];
+        this.columns = new long[ways][CELLS * words];
+        this.polygon = new Depth[ways][count];
+        this.rooms = new double[ways];
+        this.heights = new double[ways];
     }
 
     /** Width left for the spots of a shape, in cm. */
@@ -79,46 +87,18 @@ final class SpotSearch {
     /** Moves an item to a spot of less cost, where one is found. */
     boolean improve(int moving, double length) {
         item = moving;
-        bestWay = overlaps.way[item];
-        bestX = overlaps.x[item];
-        bestY = overlaps.y[item];
-        bestCost = overlaps.cost(item);
-        double before = bestCost;
-        int present = bestWay;
-        for (int turn = 0; turn < overlaps.kinds.ways(item) && bestCost > 0; turn++) {
-            int way = (present + turn) % overlaps.kinds.ways(item);
-            searchWay(way, length, way == present);
-        }
-        if (bestCost >= before) {
-            return false;
-        }
-        overlaps.move(item, bestWay, bestX, bestY);
-        return true;
-    }
-
-    private void searchWay(int way, double length, boolean present) {
-        Shape shape = overlaps.kinds.shape(item, way);
-        room = roomFor(shape);
-        height = length - shape.height;
-        if (height < 0) {
-            return;
-        }
-        gather(shape);
+        int present = overlaps.way[item];
+        double before = overlaps.cost(item);
+        bestCost = before;
         starts = 0;
-        double atX = overlaps.x[item];
-        double atY = overlaps.y[item];
-        double nearX = Math.min(room, Math.max(0, atX + (overlaps.shape(item).width - shape.width) / 2));
-        double nearY = Math.min(height, Math.max(0, atY + (overlaps.shape(item).height - shape.height) / 2));
-        consider(present ? atX : nearX, present ? atY : nearY);
-        for (int i = 0; i < overStrip; i++) {
-            consider(random.nextDouble() * room, random.nextDouble() * height);
+        sample(present, length, overStrip, nearby, true);
+        for (int other = 0; other < overlaps.kinds.ways(item); other++) {
+            if (other != present) {
+                sample(other, length, overStrip, nearby, false);
+            }
         }
-        for (int i = 0; i < nearby; i++) {
-            consider(
-                    between(0, nearX + (random.nextDouble() - 0.5) * shape.width, room),
-                    between(0, nearY + (random.nextDouble() - 0.5) * shape.height, height));
-        }
-        for (int i = 0; i < starts; i++) {
+        for (int i = 0; i < starts && bestCost > 0; i++) {
+            look(startWay[i]);
             descend(startX[i], startY[i], startCost[i]);
             if (reachedCost < bestCost) {
                 bestCost = reachedCost;
@@ -127,6 +107,49 @@ final class SpotSearch {
                 bestY = reachedY;
             }
         }
+        calls++;
+        if (bestCost >= before) {
+            return false;
+        }
+        overlaps.move(item, bestWay, bestX, bestY);
+        return true;
+    }
+
+    static long calls, costs;
+
+    private void sample(int inWay, double length, int wide, int near, boolean present) {
+        Shape shape = overlaps.kinds.shape(item, inWay);
+        rooms[inWay] = roomFor(shape);
+        heights[inWay] = length - shape.height;
+        if (heights[inWay] < 0) {
+            return;
+        }
+        look(inWay);
+        gather(shape);
+        double atX = overlaps.x[item];
+        double atY = overlaps.y[item];
+        if (!present) {
+            atX = between(0, atX + (overlaps.shape(item).width - shape.width) / 2, room);
+            atY = between(0, atY + (overlaps.shape(item).height - shape.height) / 2, height);
+        }
+        consider(atX, atY);
+        for (int i = 0; i < wide; i++) {
+            consider(random.nextDouble() * room, random.nextDouble() * height);
+        }
+        for (int i = 0; i < near; i++) {
+            consider(
+                    between(0, atX + (random.nextDouble() - 0.5) * shape.width, room),
+                    between(0, atY + (random.nextDouble() - 0.5) * shape.height, height));
+        }
+    }
+
+    /** Takes a way as the one looked at. */
+    private void look(int inWay) {
+        way = inWay;
+        room = rooms[way];
+        height = heights[way];
+        rowsPerCm = height > 0 ? CELLS / height : 0;
+        columnsPerCm = room > 0 ? CELLS / room : 0;
     }
 
     private static double between(double least, double value, double most) {
@@ -134,19 +157,17 @@ final class SpotSearch {
     }
 
     private void gather(Shape shape) {
-        Arrays.fill(rows, 0);
-        Arrays.fill(columns, 0);
-        rowsPerCm = height > 0 ? CELLS / height : 0;
-        columnsPerCm = room > 0 ? CELLS / room : 0;
+        Arrays.fill(rows[way], 0);
+        Arrays.fill(columns[way], 0);
         for (int other = 0; other < count; other++) {
             if (other != item) {
                 Depth depth = depths.of(overlaps.shape(other), shape);
-                polygon[other] = depth;
+                polygon[way][other] = depth;
                 long bit = 1L << other;
                 int word = other >> 6;
-                mark(rows, overlaps.y[other] + depth.low, overlaps.y[other] + depth.high, rowsPerCm, height, word, bit);
+                mark(rows[way], overlaps.y[other] + depth.low, overlaps.y[other] + depth.high, rowsPerCm, height, word, bit);
                 mark(
-                        columns,
+                        columns[way],
                         overlaps.x[other] + depth.left,
                         overlaps.x[other] + depth.right,
                         columnsPerCm,
@@ -179,11 +200,13 @@ final class SpotSearch {
             int at = starts == STARTS ? STARTS - 1 : starts++;
             while (at > 0 && startCost[at - 1] > cost) {
                 startCost[at] = startCost[at - 1];
+                startWay[at] = startWay[at - 1];
                 startX[at] = startX[at - 1];
                 startY[at] = startY[at - 1];
                 at--;
             }
             startCost[at] = cost;
+            startWay[at] = way;
             startX[at] = atX;
             startY[at] = atY;
         }
@@ -194,13 +217,14 @@ final class SpotSearch {
         int row = cell(atY, rowsPerCm) * words;
         int column = cell(atX, columnsPerCm) * words;
         double cost = 0;
+        costs++;
         int paid = 4;
         for (int word = 0; word < words; word++) {
-            long bits = rows[row + word] & columns[column + word];
+            long bits = rows[way][row + word] & columns[way][column + word];
             while (bits != 0) {
                 int other = (word << 6) + Long.numberOfTrailingZeros(bits);
                 bits &= bits - 1;
-                Depth depth = polygon[other];
+                Depth depth = polygon[way][other];
                 double deep = depth.at(atX - overlaps.x[other], atY - overlaps.y[other]);
                 paid += depth.price();
                 if (deep > 0) {
@@ -240,11 +264,11 @@ final class SpotSearch {
         newLines = 0;
         int paid = 0;
         for (int word = 0; word < words; word++) {
-            long bits = rows[row + word] & columns[column + word];
+            long bits = rows[way][row + word] & columns[way][column + word];
             while (bits != 0) {
                 int other = (word << 6) + Long.numberOfTrailingZeros(bits);
                 bits &= bits - 1;
-                Depth depth = polygon[other];
+                Depth depth = polygon[way][other];
                 paid += depth.price();
                 int plane = depth.wayOut(reachedX - overlaps.x[other], reachedY - overlaps.y[other]);
                 if (plane >= 0 && newLines < MOST_LINES) {
