@@ -110,6 +110,6 @@ final class Depth {
 
     /** What finding a depth costs, about, in steps. */
     int price() {
-        return from.length + planes.length / 8;
+        return (from.length + planes.length / 8) * 5 / 8;
     }
 }

@@ -15,8 +15,9 @@ final class PackingSearch {
     private static final double LEAST_SECONDS_OF_TWO = 0.25;
 
     private static final int MOST_SHAPES = 120;
-    static double ORDER_SHARE = 0.15;
+    static double ORDER_SHARE = Double.parseDouble(System.getProperty("oshare", "0.15"));
     static double[] MEETINGS = {0.4, 0.6, 0.8, 0.9, 1};
+    static double MOST_ORDER_SECONDS = Double.parseDouble(System.getProperty("osecs", "0.5"));
     private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
 
     private final double stripWidth;
@@ -59,17 +60,17 @@ final class PackingSearch {
         List<Worker> workers = IntStream.range(0, seconds < LEAST_SECONDS_OF_TWO ? 1 : 2)
                 .mapToObj(Worker::new)
                 .toList();
-        together(workers, worker -> worker.separation.begin(worker.ordered(ORDER_SHARE)));
+        together(workers, worker -> worker.separation.begin(worker.ordered(Math.min(ORDER_SHARE, MOST_ORDER_SECONDS / seconds))));
         for (double meeting : MEETINGS) {
             Worker ahead = ahead(workers);
             for (Worker worker : workers) {
-                if (worker != ahead) {
+                if (worker.separation.bestLength() > ahead.separation.bestLength()) {
                     worker.separation.begin(ahead.separation.best());
                 }
             }
             together(workers, worker -> worker.separation.search(meeting));
         }
-        if (Boolean.getBoolean("sep.debug")) for (Worker w : workers) System.out.println("calls " + SpotSearch.calls + " costs " + SpotSearch.costs + " tries " + w.separation.tries + " rounds " + w.separation.rounds + " moves " + w.separation.moves + " pushed " + w.separation.pushed + " ok " + w.separation.oks);
+        if (Boolean.getBoolean("sep.debug")) for (Worker w : workers) System.out.println("tries " + w.separation.tries + " rounds " + w.separation.rounds + " moves " + w.separation.moves + " ok " + w.separation.oks);
         return ahead(workers).separation.best();
     }
 

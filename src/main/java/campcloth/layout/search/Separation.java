@@ -16,7 +16,7 @@ final class Separation {
     static double MOST_SHRINK = Double.parseDouble(System.getProperty("most", "0.02"));
     static double FIRST_SHRINK = Double.parseDouble(System.getProperty("first", "0.01"));
     static double LEAST_SHRINK = Double.parseDouble(System.getProperty("least", "0.001"));
-    static int PATIENCE = Integer.getInteger("pat", 60);
+    static int PATIENCE = Integer.getInteger("pat", 50);
 
     private final double lowerBound;
     private final Work work;
@@ -25,10 +25,15 @@ final class Separation {
     private final Overlaps best;
     private final Overlaps least;
     private final SpotSearch spots;
-    private final Pushing pushing;
     private final int[] order;
-    static int PUSH0 = Integer.getInteger("push0", 100), PUSH1 = Integer.getInteger("push1", 0);
-    long pushed; static int SWAPAFTER = Integer.getInteger("swap", 3);
+    static int STRIKES = Integer.getInteger("strikes", 2);
+    static double SQUEEZE_FROM = Double.parseDouble(System.getProperty("squeeze", "0.85")), EXPLORE_LEAST = Double.parseDouble(System.getProperty("eleast", "0.002"));
+    private static final int POOL = 6;
+    private final Overlaps[] pool = new Overlaps[POOL];
+    private final double[] poolSum = new double[POOL];
+    private int pooled;
+    private double target;
+    private double leastSum;
     private double bestLength;
     private double shrink = FIRST_SHRINK;
     long rounds, moves, tries, oks;
@@ -41,14 +46,15 @@ final class Separation {
         overlaps = new Overlaps(kinds, depths);
         best = new Overlaps(kinds, depths);
         least = new Overlaps(kinds, depths);
+        java.util.Arrays.setAll(pool, i -> new Overlaps(kinds, depths));
         spots = new SpotSearch(stripWidth, overlaps, depths, random);
-        pushing = new Pushing(stripWidth, overlaps, depths);
         order = new int[kinds.items()];
     }
 
     void begin(StripPacking.Spot[] start) {
         best.read(start);
         bestLength = best.length();
+        pooled = 0;
     }
 
     StripPacking.Spot[] best() {
@@ -61,25 +67,50 @@ final class Separation {
 
     /** Goes on until some part of the work is spent. */
     void search(double untilPart) {
-        int failed = 0;
         while (work.spentPart() < untilPart && !isDone()) {
-            overlaps.copyFrom(best);
-            double target = Math.max(lowerBound, bestLength * (1 - shrink));
-            if (failed > SWAPAFTER && shrink <= LEAST_SHRINK && failed % 2 == 0) {
+            boolean squeezes = work.spentPart() >= SQUEEZE_FROM;
+            double floor = squeezes ? LEAST_SHRINK : EXPLORE_LEAST;
+            shrink = Math.max(floor, shrink);
+            if (pooled == 0 || squeezes) {
+                pooled = 0;
+                target = Math.max(lowerBound, bestLength * (1 - shrink));
+                overlaps.copyFrom(best);
+                shorten(target);
+            } else {
+                double drawn = random.nextDouble();
+                overlaps.copyFrom(pool[(int) (pooled * drawn * drawn)]);
                 swapTwo();
+                overlaps.measureAll();
             }
-            shorten(target);
             if (separates(target, untilPart)) {
                 best.copyFrom(overlaps);
                 bestLength = best.length();
                 oks++;
                 shrink = Math.min(MOST_SHRINK, shrink * 1.5);
-                failed = 0;
+                pooled = 0;
+            } else if (shrink > floor) {
+                shrink = Math.max(floor, shrink / 2);
             } else {
-                shrink = Math.max(LEAST_SHRINK, shrink / 2);
-                failed++;
+                keepLeast();
             }
         }
+    }
+
+    /** Keeps the layout of least overlap of the last attempt among the few that later attempts go on from. */
+    private void keepLeast() {
+        int at = pooled == POOL ? POOL - 1 : pooled++;
+        if (at == POOL - 1 && pool[at].sum() <= least.sum() && pooled == POOL && poolSum[at] <= leastSum && poolSum[at] > 0) {
+            return;
+        }
+        Overlaps kept = pool[at];
+        while (at > 0 && poolSum[at - 1] > leastSum) {
+            pool[at] = pool[at - 1];
+            poolSum[at] = poolSum[at - 1];
+            at--;
+        }
+        kept.copyFrom(least);
+        pool[at] = kept;
+        poolSum[at] = leastSum;
     }
 
     private boolean isDone() {
@@ -137,27 +168,30 @@ final class Separation {
     /** Moves items until none overlaps, or until that comes no nearer. */
     private boolean separates(double length, double untilPart) {
         tries++;
-        overlaps.evenWeights();
         double start = overlaps.sum(); long r0 = rounds;
-        if (PUSH0 > 0) pushing.push(length, PUSH0);
-        double leastSum = overlaps.sum();
-        if (leastSum == 0) pushed++;
-        double pushedSum = leastSum;
-        int waited = 0;
-        while (leastSum > 0 && waited < PATIENCE && work.spentPart() < untilPart && !work.isDone()) {
-            rounds++;
-            moveOverlapping(length);
-            overlaps.weigh();
-            if (PUSH1 > 0) pushing.push(length, PUSH1);
-            double sum = overlaps.sum();
-            if (sum < leastSum) {
-                waited = sum < 0.98 * leastSum ? 0 : waited + 1;
-                leastSum = sum;
-            } else {
+        overlaps.evenWeights();
+        least.copyFrom(overlaps);
+        leastSum = overlaps.sum();
+        for (int strike = 0; strike < STRIKES && leastSum > 0; strike++) {
+            double begun = leastSum;
+            if (strike > 0) overlaps.copyFrom(least);
+            int waited = 0;
+            while (leastSum > 0 && waited < PATIENCE && work.spentPart() < untilPart && !work.isDone()) {
+                rounds++;
+                moveOverlapping(length);
+                overlaps.weigh();
+                double sum = overlaps.sum();
                 waited++;
+                if (sum < leastSum) {
+                    waited = sum < 0.98 * leastSum ? 0 : waited;
+                    leastSum = sum;
+                    least.copyFrom(overlaps);
+                }
             }
+            if (leastSum < 0.98 * begun) strike = -1;
+            if (work.spentPart() >= untilPart || work.isDone()) break;
         }
-        if (Boolean.getBoolean("sep.trace")) System.out.printf("%s spent %.3f target %.3f start %.4f after push %.4f least %.5f rounds %d%n", Thread.currentThread().getName().substring(0,4), work.spentPart(), length, start, pushedSum, leastSum, rounds - r0);
+        if (Boolean.getBoolean("sep.trace")) System.out.printf("%s spent %.3f target %.3f start %.4f least %.5f rounds %d%n", Thread.currentThread().getName().substring(0,4), work.spentPart(), length, start, leastSum, rounds - r0);
         return leastSum == 0;
     }
 

@@ -107,15 +107,12 @@ final class SpotSearch {
                 bestY = reachedY;
             }
         }
-        calls++;
         if (bestCost >= before) {
             return false;
         }
         overlaps.move(item, bestWay, bestX, bestY);
         return true;
     }
-
-    static long calls, costs;
 
     private void sample(int inWay, double length, int wide, int near, boolean present) {
         Shape shape = overlaps.kinds.shape(item, inWay);
@@ -176,7 +173,7 @@ final class SpotSearch {
                         bit);
             }
         }
-        work.spend(8L * count);
+        work.spend(5L * count);
     }
 
     private void mark(long[] cells, double from, double to, double perCm, double most, int word, long bit) {
@@ -217,8 +214,7 @@ final class SpotSearch {
         int row = cell(atY, rowsPerCm) * words;
         int column = cell(atX, columnsPerCm) * words;
         double cost = 0;
-        costs++;
-        int paid = 4;
+        int paid = 3;
         for (int word = 0; word < words; word++) {
             long bits = rows[way][row + word] & columns[way][column + word];
             while (bits != 0) {
