@@ -77,6 +77,7 @@ final class OrderSearch {
             bestLength = length;
             bestCost = cost;
             best = filling.spots();
+            work.found(length);
             bestOrder = order.copy();
         }
         return cost;
