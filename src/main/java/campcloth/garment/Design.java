@@ -38,7 +38,10 @@ public interface Design {
     /** Pieces, seams and hems for one wearer. */
     Garment madeUp(Measurements wearer, Options options, SewnCloth cloth);
 
-    /** The same choice of options with narrower pieces, where the design knows a way; for cloth that is too narrow. */
+    /**
+     * The same choice of options with narrower pieces, where the design knows a way; for cloth that is too narrow. Designs that
+     * piece by the cloth's width of themselves have none.
+     */
     Optional<Narrower> narrower(Options options);
 
     /**

@@ -12,6 +12,16 @@ import java.util.OptionalDouble;
  */
 public record Measurement(Range range, String howTaken, OptionalDouble usualCm) {
 
+    /** One that may be left out, in cm. */
+    public static Measurement usual(String key, double leastCm, double mostCm, double usualCm, String howTaken) {
+        return new Measurement(new Range(key, leastCm, mostCm, "cm"), howTaken, OptionalDouble.of(usualCm));
+    }
+
+    /** One that has no usual value, in cm. */
+    public static Measurement needed(String key, double leastCm, double mostCm, String howTaken) {
+        return new Measurement(new Range(key, leastCm, mostCm, "cm"), howTaken, OptionalDouble.empty());
+    }
+
     public String key() {
         return range.field();
     }

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param mainFibre key of the fibre with the greatest share, where known
  * @param residualWarpPercent shrinkage along the cloth that is still to come after cutting (0 for pre-washed cloth)
  * @param residualWeftPercent the same across the cloth
+ * @param usableWidthCm width between the selvedges, as it is cut
  */
 public record SewnCloth(
         double weightGsm,
@@ -27,12 +28,15 @@ public record SewnCloth(
         Optional<Finish> finish,
         Optional<String> mainFibre,
         double residualWarpPercent,
-        double residualWeftPercent) {
+        double residualWeftPercent,
+        double usableWidthCm) {
 
     private static final Range RESIDUAL = new Range("residualPercent", -5, 40, "%");
 
     /** Project choice: from here on a folded edge is thick enough to want a wider second fold. */
     private static final double BULKY_GSM = 300;
+
+    private static final double USUAL_WIDTH_CM = 140;
 
     private static final double BULKY_MM = 1.0;
 
@@ -50,7 +54,8 @@ public record SewnCloth(
 
     /** Medium plain cloth without shrinkage to come: what is reckoned with before a cloth is chosen. */
     public static SewnCloth usual() {
-        return new SewnCloth(200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0);
+        return new SewnCloth(
+                200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, USUAL_WIDTH_CM);
     }
 
     /** Length to cut so that the finished length remains after the first wash: L / (1 - s). */

@@ -1,8 +1,7 @@
 package campcloth.plan;
 
-import campcloth.garment.Design;
 import campcloth.garment.Designs;
-import campcloth.garment.LengthRule;
+import campcloth.garment.Saving;
 import java.util.function.Function;
 
 /** Orders with something changed, to try out what that would save. Whether the change is possible shows when it is made up. */
@@ -25,23 +24,12 @@ final class Changed {
                 .orElse(line);
     }
 
-    static CuttingOrder.Line body(CutPieces.MadeUp madeUp, double shorterCm) {
-        return measurement(madeUp.line(), "lengthCm", rule(madeUp).lengthCm() - shorterCm);
-    }
-
-    static CuttingOrder.Line sleeves(CutPieces.MadeUp madeUp, double shorterCm) {
-        return measurement(madeUp.line(), "sleeveLengthCm", rule(madeUp).sleeveLengthCm() - shorterCm);
-    }
-
-    static CuttingOrder.Line round(CutPieces.MadeUp madeUp, double narrowerCm) {
-        return measurement(madeUp.line(), Design.FINISHED_ROUND, rule(madeUp).roundCm() - narrowerCm);
-    }
-
-    private static LengthRule rule(CutPieces.MadeUp madeUp) {
-        return madeUp.garment().lengthRule();
-    }
-
-    private static CuttingOrder.Line measurement(CuttingOrder.Line line, String key, double cm) {
-        return new CuttingOrder.Line(line.design(), line.count(), line.wearer().with(key, cm), line.options());
+    /** The line with one size smaller by so much. */
+    static CuttingOrder.Line smaller(CuttingOrder.Line line, Saving saving, double byCm) {
+        return new CuttingOrder.Line(
+                line.design(),
+                line.count(),
+                line.wearer().with(saving.measurement(), saving.sizeCm() - byCm),
+                line.options());
     }
 }

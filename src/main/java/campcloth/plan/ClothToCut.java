@@ -214,6 +214,7 @@ public record ClothToCut(
                 finish,
                 mainFibre,
                 washedLater ? shrinkWarpPercent.value() : 0,
-                washedLater ? shrinkWeftPercent.value() : 0);
+                washedLater ? shrinkWeftPercent.value() : 0,
+                usableWidthCm());
     }
 }

@@ -141,20 +141,24 @@ public final class CuttingPlanner {
     private static List<CuttingPlan.GarmentSeam> seams(CutPieces pieces) {
         List<CuttingPlan.GarmentSeam> seams = new ArrayList<>();
         pieces.garments()
-                .forEach(g -> g.garment().seams().forEach(s -> seams.add(new CuttingPlan.GarmentSeam(g.label(), s))));
+                .forEach(g -> g.garment()
+                        .sewing()
+                        .seams()
+                        .forEach(s -> seams.add(new CuttingPlan.GarmentSeam(g.label(), s))));
         return seams;
     }
 
     private static List<CuttingPlan.GarmentHem> hems(CutPieces pieces) {
         List<CuttingPlan.GarmentHem> hems = new ArrayList<>();
         pieces.garments()
-                .forEach(g -> g.garment().hems().forEach(h -> hems.add(new CuttingPlan.GarmentHem(g.label(), h))));
+                .forEach(g ->
+                        g.garment().sewing().hems().forEach(h -> hems.add(new CuttingPlan.GarmentHem(g.label(), h))));
         return hems;
     }
 
     private static double seamAllowanceCm(CutPieces pieces) {
         return pieces.garments().stream()
-                .mapToDouble(g -> g.garment().seamAllowanceCm())
+                .mapToDouble(g -> g.garment().sewing().seamAllowanceCm())
                 .max()
                 .orElseThrow();
     }
@@ -163,8 +167,8 @@ public final class CuttingPlanner {
         return Math.ceil(pieces.garments().stream()
                 .mapToDouble(g -> g.line().count()
                         * SewingThread.metres(
-                                g.garment().seams(),
-                                g.garment().hems(),
+                                g.garment().sewing().seams(),
+                                g.garment().sewing().hems(),
                                 order.cloth().sewn()))
                 .sum());
     }

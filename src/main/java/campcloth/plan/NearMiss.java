@@ -4,6 +4,7 @@ import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.LengthRule;
+import campcloth.garment.Saving;
 import campcloth.layout.Effort;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -118,7 +119,15 @@ final class NearMiss {
     }
 
     private CuttingOrder narrower(double cm) {
-        return changed(madeUp -> Changed.round(madeUp, cm));
+        return changed(madeUp -> madeUp.garment().savings().stream()
+                .filter(NearMiss::isOfTheBody)
+                .findFirst()
+                .map(saving -> Changed.smaller(madeUp.line(), saving, cm))
+                .orElse(madeUp.line()));
+    }
+
+    private static boolean isOfTheBody(Saving saving) {
+        return saving.kind() == Saving.Kind.NARROWER && saving.part().equals(Saving.BODY);
     }
 
     private CuttingOrder changed(Function<CutPieces.MadeUp, CuttingOrder.Line> change) {
@@ -129,7 +138,7 @@ final class NearMiss {
     private double seamCm(CutPieces made) {
         return IntStream.range(0, pieces.garments().size())
                 .filter(i -> isNear(pieces.garments().get(i)))
-                .mapToDouble(i -> made.garments().get(i).garment().seamAllowanceCm())
+                .mapToDouble(i -> made.garments().get(i).garment().sewing().seamAllowanceCm())
                 .max()
                 .orElseThrow();
     }

@@ -3,10 +3,13 @@ package campcloth.plan;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Design;
+import campcloth.garment.Saving;
 import campcloth.layout.Effort;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
@@ -18,7 +21,7 @@ final class RemnantAnswer {
 
     private static final double TOUCH_CM = 1e-6;
     private static final Effort QUICK = new Effort(0.05, 1);
-    private static final double[] SHORTER_BY_CM = {2, 3, 4, 5, 8, 10, 15, 20, 30};
+    private static final double[] SMALLER_BY_CM = {2, 3, 4, 5, 8, 10, 15, 20, 30};
     private static final double[] SEAMS_CM = {1.8, 1.5, 1.2};
     private static final double[] HEMS_CM = {4, 3, 2};
     private static final int MOST_PIECES_TO_TRY = 60;
@@ -78,19 +81,34 @@ final class RemnantAnswer {
         TooNarrow.narrower(order)
                 .filter(narrower -> fits(narrower.order(), lengthCm))
                 .ifPresent(narrower -> help.add(sentence(narrower.how())));
-        addFirst(
-                help,
-                lengthCm,
-                SHORTER_BY_CM,
-                cm -> Changed.each(order, pieces, madeUp -> Changed.body(madeUp, cm)),
-                cm -> "Make the body " + Words.number(cm) + " cm shorter.");
-        addFirst(
-                help,
-                lengthCm,
-                SHORTER_BY_CM,
-                cm -> Changed.each(order, pieces, madeUp -> Changed.sleeves(madeUp, cm)),
-                cm -> "Make the sleeves " + Words.number(cm) + " cm shorter.");
+        savings().forEach(saving -> addSmaller(help, lengthCm, saving));
         return help;
+    }
+
+    /** Each size that can be cut down, once for all garments that have it. */
+    private List<Saving> savings() {
+        Map<String, Saving> savings = new LinkedHashMap<>();
+        pieces.garments()
+                .forEach(madeUp -> madeUp.garment().savings().forEach(s -> savings.putIfAbsent(s.measurement(), s)));
+        return List.copyOf(savings.values());
+    }
+
+    private void addSmaller(List<String> help, double lengthCm, Saving saving) {
+        addFirst(
+                help,
+                lengthCm,
+                SMALLER_BY_CM,
+                cm -> Changed.each(order, pieces, madeUp -> smaller(madeUp, saving, cm)),
+                cm -> "Make the " + saving.part() + " " + Words.number(cm) + " cm "
+                        + saving.kind().words() + (saving.kind() == Saving.Kind.NARROWER ? " round." : "."));
+    }
+
+    private static CuttingOrder.Line smaller(CutPieces.MadeUp madeUp, Saving saving, double byCm) {
+        return madeUp.garment().savings().stream()
+                .filter(own -> own.measurement().equals(saving.measurement()))
+                .findFirst()
+                .map(own -> Changed.smaller(madeUp.line(), own, byCm))
+                .orElse(madeUp.line());
     }
 
     private void addNarrowerAllowances(List<String> help, double lengthCm) {

@@ -18,7 +18,15 @@ class HemRulesTest {
     private static final SewnCloth VOILE = cloth(65, 0.25, Surface.PLAIN, Weave.OPEN_PLAIN, "cotton", 0);
     private static final SewnCloth VELVET = cloth(280, 1.2, Surface.PLAIN, Weave.PILE, "cotton", 0);
     private static final SewnCloth FULLED = new SewnCloth(
-            380, 1.6, Surface.RAISED, Optional.of(Weave.TWILL), Optional.of(Finish.FULLED), Optional.of("wool"), 0, 0);
+            380,
+            1.6,
+            Surface.RAISED,
+            Optional.of(Weave.TWILL),
+            Optional.of(Finish.FULLED),
+            Optional.of("wool"),
+            0,
+            0,
+            140);
     private static final SewnCloth CHALLIS = cloth(150, 0.45, Surface.PLAIN, Weave.PLAIN, "wool", 0);
 
     @Test
@@ -205,6 +213,6 @@ class HemRulesTest {
     private static SewnCloth cloth(
             double gsm, double mm, Surface surface, Weave weave, String fibre, double residualWarp) {
         return new SewnCloth(
-                gsm, mm, surface, Optional.of(weave), Optional.empty(), Optional.of(fibre), residualWarp, 0);
+                gsm, mm, surface, Optional.of(weave), Optional.empty(), Optional.of(fibre), residualWarp, 0, 140);
     }
 }

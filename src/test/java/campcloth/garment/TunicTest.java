@@ -44,7 +44,7 @@ class TunicTest {
         assertThat(sleeve.outline().widthCm()).isEqualTo(40 + 2 * 2);
         assertThat(sleeve.outline().heightCm()).isEqualTo(53 + 2 + 5);
         assertThat(widthAt(sleeve.outline(), 0.5)).isCloseTo(30 + 2 * 2, within(1e-9));
-        assertThat(tunic.seamAllowanceCm()).isEqualTo(2);
+        assertThat(tunic.sewing().seamAllowanceCm()).isEqualTo(2);
     }
 
     @Test
@@ -72,9 +72,9 @@ class TunicTest {
             Garment tunic = TUNIC.madeUp(Measurements.of(wearer), Options.USUAL, unwashed(warp, weft));
             Outline front = piece(tunic, "front").outline();
             Outline sleeve = piece(tunic, "sleeve").outline();
-            double seam = tunic.seamAllowanceCm();
-            double bodyHem = tunic.hems().get(0).washedAllowanceCm();
-            double cuffHem = tunic.hems().get(1).washedAllowanceCm();
+            double seam = tunic.sewing().seamAllowanceCm();
+            double bodyHem = tunic.sewing().hems().get(0).washedAllowanceCm();
+            double cuffHem = tunic.sewing().hems().get(1).washedAllowanceCm();
             String which = "round " + round + " of seed 7: " + wearer;
             assertThat(2 * (front.widthCm() - 2 * seam) * (1 - weft / 100))
                     .as(which)
@@ -98,15 +98,15 @@ class TunicTest {
         assertThat(front.count()).isEqualTo(2);
         assertThat(front.pair()).isTrue();
         assertThat(front.outline().widthCm()).isCloseTo(126 / 4.0 + 2 * 2 + 5, within(1e-9));
-        assertThat(tunic.seams()).extracting(Seam::name).contains("centre front and back");
+        assertThat(tunic.sewing().seams()).extracting(Seam::name).contains("centre front and back");
     }
 
     @Test
     void frayingClothHasHalfACentimetreMoreAtTheSeams() {
         SewnCloth open = new SewnCloth(
-                200, 0.5, Surface.PLAIN, Optional.of(Weave.OPEN_PLAIN), Optional.empty(), Optional.empty(), 0, 0);
+                200, 0.5, Surface.PLAIN, Optional.of(Weave.OPEN_PLAIN), Optional.empty(), Optional.empty(), 0, 0, 140);
         Garment tunic = TUNIC.madeUp(Measurements.of(WEARER), Options.USUAL, open);
-        assertThat(tunic.seamAllowanceCm()).isEqualTo(2.5);
+        assertThat(tunic.sewing().seamAllowanceCm()).isEqualTo(2.5);
         assertThat(piece(tunic, "front").outline().widthCm()).isEqualTo(63 + 2 * 2.5);
     }
 
@@ -115,8 +115,8 @@ class TunicTest {
         Garment plain = madeUp(WEARER, Options.USUAL);
         Garment split = madeUp(WEARER, Options.of(Map.of("sideSplits", true, "splitLengthCm", 25)));
         assertThat(seamCm(plain) - seamCm(split)).isCloseTo(50, within(1e-9));
-        assertThat(split.hems()).extracting(Hem::edge).contains("side split");
-        assertThat(plain.hems()).extracting(Hem::edge).doesNotContain("side split");
+        assertThat(split.sewing().hems()).extracting(Hem::edge).contains("side split");
+        assertThat(plain.sewing().hems()).extracting(Hem::edge).doesNotContain("side split");
     }
 
     @Test
@@ -124,7 +124,7 @@ class TunicTest {
         Garment tunic = madeUp(WEARER, Options.USUAL);
         // sides: armhole 20 cm deep, so 75 cm each, and 53 cm of sleeve
         assertThat(seamCm(tunic)).isEqualTo(2 * (75 + 53));
-        assertThat(tunic.seams().get(0).lengthCm()).isEqualTo(63 - 15);
+        assertThat(tunic.sewing().seams().get(0).lengthCm()).isEqualTo(63 - 15);
     }
 
     @Test
@@ -194,9 +194,9 @@ class TunicTest {
     @Test
     void aNarrowerSeamAllowanceIsCutAndHemmed() {
         Garment tunic = madeUp(WEARER, Options.of(Map.of("seamAllowanceCm", 1.5, "sideSplits", true)));
-        assertThat(tunic.seamAllowanceCm()).isEqualTo(1.5);
+        assertThat(tunic.sewing().seamAllowanceCm()).isEqualTo(1.5);
         assertThat(piece(tunic, "front").outline().widthCm()).isEqualTo(63 + 2 * 1.5);
-        assertThat(tunic.hems())
+        assertThat(tunic.sewing().hems())
                 .filteredOn(hem -> hem.edge().equals("side split"))
                 .singleElement()
                 .satisfies(hem -> assertThat(hem.foldsCm()).containsExactly(0.75, 0.75));
@@ -220,13 +220,16 @@ class TunicTest {
                 Optional.of(Finish.FULLED),
                 Optional.of("wool"),
                 0,
-                0);
+                0,
+                140);
         Garment tunic = TUNIC.madeUp(Measurements.of(WEARER), Options.USUAL, fulled);
-        assertThat(tunic.seams()).allMatch(seam -> seam.neatenedEdges() == 0);
-        assertThat(tunic.hems()).noneMatch(Hem::neatened);
+        assertThat(tunic.sewing().seams()).allMatch(seam -> seam.neatenedEdges() == 0);
+        assertThat(tunic.sewing().hems()).noneMatch(Hem::neatened);
         Garment plain = madeUp(WEARER, Options.USUAL);
-        assertThat(SewingThread.metres(tunic.seams(), tunic.hems(), fulled))
-                .isLessThan(0.5 * SewingThread.metres(plain.seams(), plain.hems(), fulled));
+        assertThat(SewingThread.metres(tunic.sewing().seams(), tunic.sewing().hems(), fulled))
+                .isLessThan(0.5
+                        * SewingThread.metres(
+                                plain.sewing().seams(), plain.sewing().hems(), fulled));
     }
 
     @Test
@@ -298,7 +301,8 @@ class TunicTest {
     }
 
     private static SewnCloth unwashed(double warp, double weft) {
-        return new SewnCloth(200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), warp, weft);
+        return new SewnCloth(
+                200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), warp, weft, 140);
     }
 
     private static GarmentPiece piece(Garment garment, String name) {
@@ -309,7 +313,7 @@ class TunicTest {
     }
 
     private static double seamCm(Garment garment) {
-        return garment.seams().stream()
+        return garment.sewing().seams().stream()
                 .filter(s -> s.name().equals("sides and sleeves"))
                 .findFirst()
                 .orElseThrow()

@@ -24,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
  */
 public final class LayoutBenchmark {
 
-    private static final int SEEDS = Integer.getInteger("seeds", 5);
+    private static final int SEEDS = 5;
     private static final double GUILLOTINE_SECONDS = 2;
 
     /**
@@ -41,9 +41,12 @@ public final class LayoutBenchmark {
     public static void main(String[] arguments) throws IOException {
         Clock.lift();
         double[] efforts = arguments.length > 1
-                ? Arrays.stream(arguments).skip(1).mapToDouble(Double::parseDouble).toArray()
+                ? Arrays.stream(arguments)
+                        .skip(1)
+                        .mapToDouble(Double::parseDouble)
+                        .toArray()
                 : new double[] {1, 10};
-        for (int pieces : Boolean.getBoolean("nog") ? new int[0] : new int[] {10, 20, 40}) {
+        for (int pieces : new int[] {10, 20, 40}) {
             report("guillotine " + pieces, GUILLOTINE_SECONDS, Guillotine.LENGTH, seed -> {
                 List<Piece> cut = Guillotine.pieces(pieces, seed);
                 return run(Strip.ofWidth(Guillotine.WIDTH), cut, new Effort(GUILLOTINE_SECONDS, seed));

@@ -19,6 +19,8 @@ import java.util.List;
 record TunicCut(TunicSizes sizes, TunicChoice choice, SewnCloth cloth, Hem bodyHem, Hem cuffHem) {
 
     private static final double FRAYING_CM = 0.5;
+    private static final double FACING_WIDTH_CM = 30;
+    private static final double FACING_HEIGHT_CM = 40;
 
     double seamAllowanceCm() {
         return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
@@ -48,6 +50,12 @@ record TunicCut(TunicSizes sizes, TunicChoice choice, SewnCloth cloth, Hem bodyH
         pieces.add(new GarmentPiece("back", body, halves ? 2 : 1, pair, !pair));
         pieces.add(new GarmentPiece("sleeve", sleeve(), 2, false, true));
         return pieces;
+    }
+
+    /** The facing, 4 cm wide round neck and slit, cut from one scrap. */
+    List<GarmentPiece> smallPieces() {
+        return List.of(
+                new GarmentPiece("facing", Outline.rectangle(FACING_WIDTH_CM, FACING_HEIGHT_CM), 1, false, true));
     }
 
     private Outline body() {

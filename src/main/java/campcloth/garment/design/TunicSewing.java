@@ -1,16 +1,23 @@
 package campcloth.garment.design;
 
 import campcloth.figure.Words;
+import campcloth.garment.Design;
+import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
 import campcloth.garment.Hem;
 import campcloth.garment.HemEdge;
 import campcloth.garment.HemRules;
 import campcloth.garment.LengthRule;
+import campcloth.garment.Opening;
+import campcloth.garment.Saving;
 import campcloth.garment.Seam;
+import campcloth.garment.SeamRoom;
+import campcloth.garment.Sewing;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Seams, hems and what to know of a tunic, for one wearer and one cloth. Lengths along the finished seam lines. */
 final class TunicSewing {
@@ -24,17 +31,50 @@ final class TunicSewing {
     static Garment garment(TunicSizes sizes, TunicChoice choice, SewnCloth cloth) {
         List<Hem> hems = hems(sizes, choice, cloth);
         TunicCut cut = new TunicCut(sizes, choice, cloth, hems.get(0), hems.get(1));
-        LengthRule rule = new LengthRule(
-                cut.panels(), cut.widestPanelCm(), sizes.lengthCm(), sizes.sleeveLengthCm(), sizes.chestCm());
+        Opening neck = neck(sizes, choice);
         return new Garment(
                 "tunic",
                 cut.pieces(),
-                seams(sizes, choice, cloth),
-                hems,
-                cut.seamAllowanceCm(),
-                rule,
+                cut.smallPieces(),
+                new Sewing(seams(sizes, choice, cloth), hems, cut.seamAllowanceCm(), steps(choice), List.of()),
+                new Fitting(Optional.of(neck), List.of(sides(sizes, cut.seamAllowanceCm()))),
+                new LengthRule(cut.panels(), cut.widestPanelCm(), sizes.lengthCm(), sizes.sleeveLengthCm()),
+                savings(sizes),
                 notes(sizes, choice, hems.get(0)),
-                cautions(sizes, choice));
+                cautions(neck));
+    }
+
+    private static Opening neck(TunicSizes sizes, TunicChoice choice) {
+        return new Opening("neck", sizes.neckDiameterCm(), choice.slitCm(), sizes.headCm(), HEAD_EASE_CM);
+    }
+
+    private static SeamRoom sides(TunicSizes sizes, double allowanceCm) {
+        return SeamRoom.round("side seams", "the body", 2, allowanceCm, TunicSizes.EASE_CM, TunicSizes.LEAST_EASE_CM);
+    }
+
+    private static List<Saving> savings(TunicSizes sizes) {
+        return List.of(
+                new Saving(TunicSizes.LENGTH.key(), Saving.BODY, Saving.Kind.SHORTER, sizes.lengthCm()),
+                new Saving(TunicSizes.SLEEVE.key(), "sleeves", Saving.Kind.SHORTER, sizes.sleeveLengthCm()),
+                new Saving(TunicSizes.SLEEVE_TOP.key(), "sleeves", Saving.Kind.NARROWER, sizes.sleeveTopWidthCm()),
+                new Saving(Design.FINISHED_ROUND, Saving.BODY, Saving.Kind.NARROWER, sizes.chestCm()));
+    }
+
+    /** Common practice, no source. */
+    private static List<String> steps(TunicChoice choice) {
+        List<String> steps = new ArrayList<>();
+        if (choice.centreSeams()) {
+            steps.add("Sew the centre seams of front and back and press them open.");
+        }
+        steps.add("Sew the shoulder seams, press them open, cut the neck and stay-stitch its edge.");
+        steps.add("Sew the facing right side to right side round neck and slit, clip the curve, turn it in and press.");
+        steps.add("Sew the sleeves on flat, their middle at the shoulder seam, and press towards the body.");
+        steps.add("Try it on: pin the sides, mark what to let out or take in.");
+        steps.add("Close side and sleeve in one seam from hem to cuff"
+                + (choice.splitCm() > 0 ? ", leaving the splits open." : "."));
+        steps.add("Let it hang a day, level the hem, then hem cuffs and hem"
+                + (choice.splitCm() > 0 ? ", the splits first." : "."));
+        return steps;
     }
 
     private static double sweepCm(TunicSizes sizes, TunicChoice choice) {
@@ -54,7 +94,7 @@ final class TunicSewing {
                 sizes.cuffWidthCm(),
                 0,
                 choice.cuffCm()));
-        edges.add(new HemEdge(HemEdge.Kind.NECK, neckOpeningCm(sizes, choice), 0, sizes.neckDiameterCm(), 0));
+        edges.add(new HemEdge(HemEdge.Kind.NECK, neck(sizes, choice).edgeCm(), 0, sizes.neckDiameterCm(), 0));
         if (choice.splitCm() > 0) {
             double leftCm = Math.min(choice.seamCm(), HemEdge.Kind.SIDE_SPLIT.usualAllowanceCm());
             edges.add(new HemEdge(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), 0, sweep / 2, 0, leftCm));
@@ -73,15 +113,10 @@ final class TunicSewing {
         if (choice.centreSeams()) {
             seams.add(Seam.pressedOpen("centre front and back", 2 * sizes.lengthCm() - sizes.neckDiameterCm(), cloth));
         }
-        seams.add(new Seam("facing to neck", neckOpeningCm(sizes, choice), Stitch.LOCK_301, 0));
+        seams.add(new Seam("facing to neck", neck(sizes, choice).edgeCm(), Stitch.LOCK_301, 0));
         double facingEdge = Math.PI * (sizes.neckDiameterCm() + 2 * FACING_CM) + 2 * choice.slitCm() + 2 * FACING_CM;
         seams.add(new Seam("outer edge of the facing", facingEdge, Stitch.LOCK_301, cloth.holdsItsCutEdge() ? 0 : 1));
         return seams;
-    }
-
-    /** Length of the neck's edge: circle and both sides of the slit. */
-    private static double neckOpeningCm(TunicSizes sizes, TunicChoice choice) {
-        return Math.PI * sizes.neckDiameterCm() + 2 * choice.slitCm();
     }
 
     private static List<String> notes(TunicSizes sizes, TunicChoice choice, Hem bodyHem) {
@@ -103,13 +138,12 @@ final class TunicSewing {
                 .words();
     }
 
-    private static List<String> cautions(TunicSizes sizes, TunicChoice choice) {
-        double shortCm = sizes.headCm() + HEAD_EASE_CM - neckOpeningCm(sizes, choice);
-        if (shortCm <= 0) {
+    private static List<String> cautions(Opening neck) {
+        if (neck.passes()) {
             return List.of();
         }
-        return List.of("The neck opening of " + Words.fixed(neckOpeningCm(sizes, choice), 0)
-                + " cm will hardly pass a head of " + Words.number(sizes.headCm()) + " cm: make the front slit "
-                + Words.fixed(choice.slitCm() + Math.ceil(shortCm / 2), 0) + " cm long.");
+        return List.of("The neck opening of " + Words.fixed(neck.edgeCm(), 0) + " cm will hardly pass a head of "
+                + Words.number(neck.bodyCm()) + " cm: make the front slit " + Words.fixed(neck.slitWantedCm(), 0)
+                + " cm long.");
     }
 }

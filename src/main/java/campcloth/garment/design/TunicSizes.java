@@ -1,6 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Design;
@@ -9,7 +8,6 @@ import campcloth.garment.Measurements;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The finished sizes of a tunic. A body circumference that is not given follows from the chest: a loose garment has about
@@ -31,31 +29,31 @@ record TunicSizes(
         List<String> notes) {
 
     static final double EASE_CM = 28;
-    private static final double LEAST_EASE_CM = 10;
+    static final double LEAST_EASE_CM = 10;
     private static final double USUAL_FINISHED_CM = 126;
 
-    static final Measurement FINISHED_CHEST = new Measurement(
-            new Range(Design.FINISHED_ROUND, 40, 250, "cm"),
-            "circumference of the finished garment: half-width of a loose garment that fits, doubled, 1 to 2 cm more",
-            OptionalDouble.empty());
-    static final Measurement CHEST = new Measurement(
-            new Range("chestCm", 40, 200, "cm"),
-            "round the fullest part of the chest; only needed where the finished circumference is not given",
-            OptionalDouble.empty());
-    static final Measurement LENGTH = usual("lengthCm", 30, 180, 95, "from the shoulder seam to the hem; to the knee");
-    static final Measurement SLEEVE =
-            usual("sleeveLengthCm", 5, 90, 53, "from the shoulder seam to the cuff over a slightly bent arm");
-    static final Measurement SLEEVE_TOP =
-            usual("sleeveTopWidthCm", 16, 100, 40, "twice the armhole's depth with its ease, such as 2 x (15 + 5)");
-    static final Measurement CUFF = usual("cuffWidthCm", 14, 100, 30, "round the loose opening of the sleeve");
-    static final Measurement NECK = usual("neckDiameterCm", 8, 30, 15, "across the neck opening");
-    static final Measurement HEAD = usual("headCm", 40, 70, 58, "round the head above the ears");
+    static final Measurement FINISHED_CHEST = Measurement.needed(
+            Design.FINISHED_ROUND,
+            40,
+            250,
+            "circumference of the finished garment: half-width of a loose garment that fits, doubled, 1 to 2 cm more");
+    static final Measurement CHEST = Measurement.needed(
+            "chestCm",
+            40,
+            200,
+            "round the fullest part of the chest; only needed where the finished circumference is not given");
+    static final Measurement LENGTH =
+            Measurement.usual("lengthCm", 30, 180, 95, "from the shoulder seam to the hem; to the knee");
+    static final Measurement SLEEVE = Measurement.usual(
+            "sleeveLengthCm", 5, 90, 53, "from the shoulder seam to the cuff over a slightly bent arm");
+    static final Measurement SLEEVE_TOP = Measurement.usual(
+            "sleeveTopWidthCm", 16, 100, 40, "twice the armhole's depth with its ease, such as 2 x (15 + 5)");
+    static final Measurement CUFF =
+            Measurement.usual("cuffWidthCm", 14, 100, 30, "round the loose opening of the sleeve");
+    static final Measurement NECK = Measurement.usual("neckDiameterCm", 8, 30, 15, "across the neck opening");
+    static final Measurement HEAD = Measurement.usual("headCm", 40, 70, 58, "round the head above the ears");
 
     static final List<Measurement> ALL = List.of(FINISHED_CHEST, CHEST, LENGTH, SLEEVE, SLEEVE_TOP, CUFF, NECK, HEAD);
-
-    private static Measurement usual(String key, double least, double most, double usual, String howTaken) {
-        return new Measurement(new Range(key, least, most, "cm"), howTaken, OptionalDouble.of(usual));
-    }
 
     /** The sizes for a wearer; refuses with the key of the measurement at fault. */
     static TunicSizes of(Measurements wearer, double thicknessMm) {

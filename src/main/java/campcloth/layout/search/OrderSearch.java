@@ -39,6 +39,11 @@ final class OrderSearch {
     private StripPacking.Spot[] best = new StripPacking.Spot[0];
     private Order bestOrder;
 
+    /** A search of all the work. */
+    OrderSearch(double stripWidth, double gap, double lowerBound, ItemKinds kinds, Work work, long seed) {
+        this(stripWidth, new ForbiddenSpots(kinds.shapes(), gap, work), lowerBound, kinds, work, 1, seed);
+    }
+
     /** A search that ends when some share of the work is spent. */
     OrderSearch(
             double stripWidth,
@@ -87,6 +92,7 @@ final class OrderSearch {
             bestLength = length;
             bestCost = cost;
             best = filling.spots();
+            work.found(length);
             bestOrder = order.copy();
         }
         return cost;

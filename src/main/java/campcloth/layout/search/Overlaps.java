@@ -1,7 +1,5 @@
 package campcloth.layout.search;
 
-import java.util.Arrays;
-
 /**
  * Items on a strip of one length that may overlap, the depths of all pairs, and a weight for each pair, which grows while
  * the pair overlaps (guided local search, C. Voudouris, E. Tsang 1999, "Guided local search and its application to the
@@ -9,9 +7,9 @@ import java.util.Arrays;
  */
 final class Overlaps {
 
-    private static final double LEAST_GROWTH = Double.parseDouble(System.getProperty("g1", "1.2"));
-    private static final double MOST_GROWTH = Double.parseDouble(System.getProperty("g2", "2.0"));
-    private static final double DECAY = Double.parseDouble(System.getProperty("decay", "0.95"));
+    private static final double LEAST_GROWTH = 1.2;
+    private static final double MOST_GROWTH = 2.0;
+    private static final double DECAY = 0.95;
 
     final int count;
     final ItemKinds kinds;
@@ -19,7 +17,9 @@ final class Overlaps {
     final double[] x;
     final double[] y;
     final double[] weight;
+    /** Least weights: large pairs weigh more, so that small items give way to large ones. */
     private final double[] base;
+
     private final double[] depth;
     private final DepthTable depths;
 
@@ -33,11 +33,9 @@ final class Overlaps {
         weight = new double[count * count];
         depth = new double[count * count];
         base = new double[count * count];
-        double p = Double.parseDouble(System.getProperty("p", "0.5")), mean = 0;
-        for (int i = 0; i < count; i++) mean += kinds.shape(i, 0).area / count;
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
-                base[i * count + j] = Math.pow(kinds.shape(i, 0).area * kinds.shape(j, 0).area / mean / mean, p);
+                base[i * count + j] = Math.sqrt(kinds.shape(i, 0).area * kinds.shape(j, 0).area);
             }
         }
         evenWeights();
@@ -83,7 +81,7 @@ final class Overlaps {
         depths.work().spend(2L * count);
     }
 
-    /** Sum of the depths of all pairs, in cm; 0 where the items are apart. */
+    /** Sum of the depths of all pairs at their least weights; 0 where the items are apart. */
     double sum() {
         double sum = 0;
         for (int i = 0; i < count; i++) {
@@ -103,7 +101,7 @@ final class Overlaps {
         return cost;
     }
 
-    /** Raises the weights of pairs that overlap, the deepest most, and lets the others fall back towards 1. */
+    /** Raises the weights of pairs that overlap, the deepest most, and lets the others fall back to their least. */
     void weigh() {
         double most = 0;
         for (double deep : depth) {

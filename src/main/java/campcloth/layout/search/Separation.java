@@ -1,22 +1,34 @@
 package campcloth.layout.search;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
  * Shortens a layout by overlaps that are let in and taken out again (guided overlap minimisation: J. Egeblad, B. K. Nielsen,
  * A. Odgaard 2007, "Fast neighborhood search for two- and three-dimensional nesting problems"; J. Gardeyn, G. Vanden Berghe,
  * T. Wauters 2025, arXiv 2509.13329): the strip is cut a little shorter, then items that overlap are moved, one after the
- * other, to spots of less weighted depth, while the weights of pairs that still overlap grow. Only layouts without any
- * overlap count.
+ * other, to spots of less weighted depth, while the weights of pairs that still overlap grow. An attempt that fails leaves
+ * its layout of least overlap to a pool; later attempts exchange two large items in one of these. The last part of the work
+ * goes to small cuts. Only layouts without any overlap count.
  */
 final class Separation {
 
     private static final double ROUND = 1e9;
     private static final double REACHED_CM = 1e-7;
-    static double MOST_SHRINK = Double.parseDouble(System.getProperty("most", "0.02"));
-    static double FIRST_SHRINK = Double.parseDouble(System.getProperty("first", "0.01"));
-    static double LEAST_SHRINK = Double.parseDouble(System.getProperty("least", "0.001"));
-    static int PATIENCE = Integer.getInteger("pat", 50);
+    /** Parts of the length that are cut off at once. */
+    private static final double MOST_CUT = 0.02;
+
+    private static final double FIRST_CUT = 0.01;
+    private static final double LEAST_CUT = 0.002;
+    private static final double LEAST_CUT_AT_LAST = 0.001;
+    /** Part of the work after which only small cuts are tried. */
+    private static final double AT_LAST = 0.85;
+
+    private static final double FASTER = 1.5;
+    private static final int PATIENCE = 50;
+    private static final double GAIN = 0.98;
+    private static final int STRIKES = 2;
+    private static final int POOL = 6;
 
     private final double lowerBound;
     private final Work work;
@@ -24,19 +36,13 @@ final class Separation {
     private final Overlaps overlaps;
     private final Overlaps best;
     private final Overlaps least;
+    private final Overlaps[] pool = new Overlaps[POOL];
     private final SpotSearch spots;
     private final int[] order;
-    static int STRIKES = Integer.getInteger("strikes", 2);
-    static double SQUEEZE_FROM = Double.parseDouble(System.getProperty("squeeze", "0.85")), EXPLORE_LEAST = Double.parseDouble(System.getProperty("eleast", "0.002"));
-    private static final int POOL = 6;
-    private final Overlaps[] pool = new Overlaps[POOL];
-    private final double[] poolSum = new double[POOL];
     private int pooled;
     private double target;
-    private double leastSum;
-    private double bestLength;
-    private double shrink = FIRST_SHRINK;
-    long rounds, moves, tries, oks;
+    private double bestLength = Double.POSITIVE_INFINITY;
+    private double cut = FIRST_CUT;
 
     Separation(double stripWidth, double lowerBound, ItemKinds kinds, ForbiddenSpots forbidden, Work work, long seed) {
         this.lowerBound = lowerBound;
@@ -46,15 +52,15 @@ final class Separation {
         overlaps = new Overlaps(kinds, depths);
         best = new Overlaps(kinds, depths);
         least = new Overlaps(kinds, depths);
-        java.util.Arrays.setAll(pool, i -> new Overlaps(kinds, depths));
+        Arrays.setAll(pool, i -> new Overlaps(kinds, depths));
         spots = new SpotSearch(stripWidth, overlaps, depths, random);
         order = new int[kinds.items()];
     }
 
+    /** Goes on from a layout without overlap. */
     void begin(StripPacking.Spot[] start) {
         best.read(start);
-        bestLength = best.length();
-        pooled = 0;
+        keepBest();
     }
 
     StripPacking.Spot[] best() {
@@ -65,152 +71,134 @@ final class Separation {
         return bestLength;
     }
 
+    private void keepBest() {
+        bestLength = best.length();
+        pooled = 0;
+        work.found(bestLength);
+    }
+
     /** Goes on until some part of the work is spent. */
     void search(double untilPart) {
-        while (work.spentPart() < untilPart && !isDone()) {
-            boolean squeezes = work.spentPart() >= SQUEEZE_FROM;
-            double floor = squeezes ? LEAST_SHRINK : EXPLORE_LEAST;
-            shrink = Math.max(floor, shrink);
-            if (pooled == 0 || squeezes) {
+        while (goesOn(untilPart) && bestLength > lowerBound + REACHED_CM) {
+            boolean atLast = work.spentPart() >= AT_LAST;
+            double leastCut = atLast ? LEAST_CUT_AT_LAST : LEAST_CUT;
+            cut = Math.max(cut, leastCut);
+            if (pooled == 0 || atLast) {
                 pooled = 0;
-                target = Math.max(lowerBound, bestLength * (1 - shrink));
+                target = Math.max(lowerBound, bestLength * (1 - cut));
                 overlaps.copyFrom(best);
-                shorten(target);
+                shorten();
             } else {
                 double drawn = random.nextDouble();
                 overlaps.copyFrom(pool[(int) (pooled * drawn * drawn)]);
-                swapTwo();
-                overlaps.measureAll();
+                exchangeTwo();
             }
-            if (separates(target, untilPart)) {
+            if (separates(untilPart)) {
                 best.copyFrom(overlaps);
-                bestLength = best.length();
-                oks++;
-                shrink = Math.min(MOST_SHRINK, shrink * 1.5);
-                pooled = 0;
-            } else if (shrink > floor) {
-                shrink = Math.max(floor, shrink / 2);
+                keepBest();
+                cut = Math.min(MOST_CUT, cut * FASTER);
+            } else if (cut > leastCut) {
+                cut /= 2;
             } else {
                 keepLeast();
             }
         }
     }
 
-    /** Keeps the layout of least overlap of the last attempt among the few that later attempts go on from. */
-    private void keepLeast() {
-        int at = pooled == POOL ? POOL - 1 : pooled++;
-        if (at == POOL - 1 && pool[at].sum() <= least.sum() && pooled == POOL && poolSum[at] <= leastSum && poolSum[at] > 0) {
-            return;
-        }
-        Overlaps kept = pool[at];
-        while (at > 0 && poolSum[at - 1] > leastSum) {
-            pool[at] = pool[at - 1];
-            poolSum[at] = poolSum[at - 1];
-            at--;
-        }
-        kept.copyFrom(least);
-        pool[at] = kept;
-        poolSum[at] = leastSum;
+    private boolean goesOn(double untilPart) {
+        return work.spentPart() < untilPart && !work.isDone();
     }
 
-    private boolean isDone() {
-        return bestLength <= lowerBound + REACHED_CM || work.isDone();
-    }
-
-    /** Moves what lies above a height down by what the strip is cut, and what sticks out into it. */
-    private void shorten(double length) {
-        double cut = Math.rint((bestLength - length) * ROUND) / ROUND;
+    /** Moves what lies above a height down by what is cut off, and what sticks out into the strip. */
+    private void shorten() {
+        double cutOff = Math.rint((bestLength - target) * ROUND) / ROUND;
         double above = random.nextDouble() * bestLength;
         for (int item = 0; item < overlaps.count; item++) {
             double height = overlaps.shape(item).height;
-            double y = overlaps.y[item];
-            if (y + height / 2 > above) {
-                y -= cut;
-            }
-            overlaps.y[item] = Math.max(0, Math.min(y, Math.floor((length - height) * ROUND) / ROUND));
+            double y = overlaps.y[item] + height / 2 > above ? overlaps.y[item] - cutOff : overlaps.y[item];
+            overlaps.y[item] = Math.max(0, Math.min(y, Math.floor((target - height) * ROUND) / ROUND));
         }
         overlaps.measureAll();
     }
 
-    private void swapTwo() {
-        if (overlaps.count < 2) {
-            return;
+    /** Puts two large items of different kinds each in the place of the other, where a few draws find such. */
+    private void exchangeTwo() {
+        int one = large();
+        int other = large();
+        for (int draw = 0; draw < 10 && overlaps.kinds.kind(one) == overlaps.kinds.kind(other); draw++) {
+            other = large();
         }
-        int one = large(-1);
-        int other = large(one);
-        for (int attempt = 0; attempt < 10 && overlaps.kinds.kind(one) == overlaps.kinds.kind(other); attempt++) {
-            other = large(one);
-        }
-        double x = overlaps.x[one];
-        double y = overlaps.y[one];
-        put(one, overlaps.x[other], overlaps.y[other]);
-        put(other, x, y);
+        spots.exchange(one, other, target);
     }
 
-    /** One of the larger items: the largest of three drawn. */
-    private int large(int not) {
-        int largest = -1;
-        for (int draw = 0; draw < 3 || largest < 0; draw++) {
+    /** The largest of three items drawn. */
+    private int large() {
+        int largest = random.nextInt(overlaps.count);
+        for (int draw = 1; draw < 3; draw++) {
             int item = random.nextInt(overlaps.count);
-            if (item != not && (largest < 0 || overlaps.shape(item).area > overlaps.shape(largest).area)) {
+            if (overlaps.shape(item).area > overlaps.shape(largest).area) {
                 largest = item;
             }
         }
         return largest;
     }
 
-    private void put(int item, double x, double y) {
-        Shape shape = overlaps.shape(item);
-        overlaps.x[item] = Math.max(0, Math.min(x, spots.roomFor(shape)));
-        overlaps.y[item] = Math.max(0, Math.min(y, bestLength - shape.height));
+    /** Keeps the layout of least overlap of the last attempt, in the place of the worst of a full pool, best first. */
+    private void keepLeast() {
+        if (pooled == POOL && pool[POOL - 1].sum() <= least.sum()) {
+            return;
+        }
+        int at = pooled == POOL ? POOL - 1 : pooled++;
+        Overlaps kept = pool[at];
+        kept.copyFrom(least);
+        for (; at > 0 && pool[at - 1].sum() > kept.sum(); at--) {
+            pool[at] = pool[at - 1];
+        }
+        pool[at] = kept;
     }
 
-    /** Moves items until none overlaps, or until that comes no nearer. */
-    private boolean separates(double length, double untilPart) {
-        tries++;
-        double start = overlaps.sum(); long r0 = rounds;
+    /** Moves items until none overlaps, or until several runs from the layout of least overlap come no nearer. */
+    private boolean separates(double untilPart) {
         overlaps.evenWeights();
         least.copyFrom(overlaps);
-        leastSum = overlaps.sum();
-        for (int strike = 0; strike < STRIKES && leastSum > 0; strike++) {
-            double begun = leastSum;
-            if (strike > 0) overlaps.copyFrom(least);
-            int waited = 0;
-            while (leastSum > 0 && waited < PATIENCE && work.spentPart() < untilPart && !work.isDone()) {
-                rounds++;
-                moveOverlapping(length);
-                overlaps.weigh();
-                double sum = overlaps.sum();
-                waited++;
-                if (sum < leastSum) {
-                    waited = sum < 0.98 * leastSum ? 0 : waited;
-                    leastSum = sum;
-                    least.copyFrom(overlaps);
-                }
+        for (int strike = 0; strike < STRIKES && least.sum() > 0 && goesOn(untilPart); strike++) {
+            double before = least.sum();
+            overlaps.copyFrom(least);
+            run(untilPart);
+            if (least.sum() < GAIN * before) {
+                strike = -1;
             }
-            if (leastSum < 0.98 * begun) strike = -1;
-            if (work.spentPart() >= untilPart || work.isDone()) break;
         }
-        if (Boolean.getBoolean("sep.trace")) System.out.printf("%s spent %.3f target %.3f start %.4f least %.5f rounds %d%n", Thread.currentThread().getName().substring(0,4), work.spentPart(), length, start, leastSum, rounds - r0);
-        return leastSum == 0;
+        return least.sum() == 0;
     }
 
-    private void moveOverlapping(double length) {
+    /** Rounds of moves, until so many brought little. */
+    private void run(double untilPart) {
+        double leastSum = least.sum();
+        for (int waited = 0; leastSum > 0 && waited < PATIENCE && goesOn(untilPart); waited++) {
+            moveOverlapping();
+            overlaps.weigh();
+            double sum = overlaps.sum();
+            if (sum < leastSum) {
+                waited = sum < GAIN * leastSum ? -1 : waited;
+                leastSum = sum;
+                least.copyFrom(overlaps);
+            }
+        }
+    }
+
+    private void moveOverlapping() {
         int size = 0;
         for (int item = 0; item < overlaps.count; item++) {
             if (overlaps.cost(item) > 0) {
-                order[size++] = item;
+                int at = random.nextInt(size + 1);
+                order[size++] = order[at];
+                order[at] = item;
             }
-        }
-        for (int i = size - 1; i > 0; i--) {
-            int other = random.nextInt(i + 1);
-            int kept = order[i];
-            order[i] = order[other];
-            order[other] = kept;
         }
         for (int i = 0; i < size; i++) {
             if (overlaps.cost(order[i]) > 0) {
-                moves += spots.improve(order[i], length) ? 1 : 0;
+                spots.improve(order[i], target);
             }
         }
         work.spend((long) overlaps.count * overlaps.count / 4);
