@@ -6,6 +6,7 @@ import campcloth.garment.design.Apron;
 import campcloth.garment.design.Cloak;
 import campcloth.garment.design.GoredSkirt;
 import campcloth.garment.design.Gown;
+import campcloth.garment.design.Hood;
 import campcloth.garment.design.LegWraps;
 import campcloth.garment.design.Shirt;
 import campcloth.garment.design.Tabard;
@@ -22,6 +23,7 @@ public final class Designs {
             new Gown(),
             new Shirt(),
             new Tabard(),
+            new Hood(),
             new Cloak(),
             new GoredSkirt(),
             new WrappedSkirt(),

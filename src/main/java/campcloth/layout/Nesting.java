@@ -28,6 +28,11 @@ public final class Nesting {
 
     /** A short layout of the pieces, or a refusal that names the piece at fault. */
     public static Layout layout(Strip strip, List<Piece> pieces, Effort effort) {
+        return layout(strip, pieces, effort, Progress.NONE);
+    }
+
+    /** A short layout of the pieces, while somebody follows the search. */
+    public static Layout layout(Strip strip, List<Piece> pieces, Effort effort, Progress progress) {
         refuseWhatCannotLie(strip, pieces);
         double bound = LowerBound.cm(strip, pieces);
         List<Copy> copies = new ArrayList<>();
@@ -39,7 +44,13 @@ public final class Nesting {
             }
         }
         List<StripPacking.Spot> spots = StripPacking.spots(
-                strip.widthCm(), strip.gapCm(), bound, items(copies), effort.seconds(), effort.seed());
+                strip.widthCm(),
+                strip.gapCm(),
+                bound,
+                items(copies),
+                effort.seconds(),
+                effort.seed(),
+                new Following(progress, length -> usedPercent(strip, pieces, length)));
         Layout layout = layoutOf(strip, pieces, bound, placements(copies, spots));
         return Verification.faults(layout).isEmpty() ? layout : layoutOf(strip, pieces, bound, stacked(strip, copies));
     }
@@ -128,10 +139,13 @@ public final class Nesting {
                 .mapToDouble(p -> p.yCm() + bare.pieceOf(p).outline().heightCm())
                 .max()
                 .orElseThrow();
+        return new Layout(strip, pieces, length, bound, usedPercent(strip, pieces, length), placements);
+    }
+
+    private static double usedPercent(Strip strip, List<Piece> pieces, double length) {
         double area = pieces.stream()
                 .mapToDouble(piece -> piece.count() * piece.outline().areaCm2())
                 .sum();
-        double used = Math.min(100, 100 * area / (strip.widthCm() * length));
-        return new Layout(strip, pieces, length, bound, used, placements);
+        return Math.min(100, 100 * area / (strip.widthCm() * length));
     }
 }

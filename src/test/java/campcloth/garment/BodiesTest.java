@@ -12,6 +12,7 @@ import campcloth.layout.Point;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -273,6 +274,61 @@ class BodiesTest {
                 Designs.named("gown").madeUp(Measurements.of(Map.of("finishedChestCm", 120.0)), Options.USUAL, shrinks);
         double hem = gown.sewing().hems().get(0).washedAllowanceCm();
         assertThat(piece(gown, "side gore").outline().heightCm()).isCloseTo(80 / 0.9 + 2 + hem, TOUCH);
+    }
+
+    /** What is sewn together is as long on one piece as on the other, measured on the pieces as they are cut. */
+    @Test
+    void seamsAreAsLongAsTheEdgesOfTheirPieces() {
+        for (long seed = 0; seed < 300; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Map<String, Double> wearer = Map.of(
+                    "finishedChestCm", random.nextDouble(100, 160),
+                    "lengthCm", random.nextDouble(90, 140),
+                    "sleeveLengthCm", random.nextDouble(30, 65),
+                    "sleeveTopWidthCm", random.nextDouble(32, 60));
+            boolean gores = random.nextBoolean();
+            boolean onePiece = random.nextBoolean();
+            double gussetCm = random.nextBoolean() ? random.nextDouble(6, 14) : 0;
+            double splitCm = gores ? 0 : random.nextDouble(5, 30);
+            Garment tunic = tunic(
+                    wearer,
+                    Map.of(
+                            "onePiece",
+                            onePiece,
+                            "sideGores",
+                            gores,
+                            "goreHeightCm",
+                            random.nextDouble(20, 45),
+                            "goreWidthCm",
+                            random.nextDouble(10, 60),
+                            "gussetCm",
+                            gussetCm,
+                            "sideSplits",
+                            !gores,
+                            "splitLengthCm",
+                            splitCm == 0 ? 20 : splitCm));
+            double seam = tunic.sewing().seamAllowanceCm();
+            double hem = tunic.sewing().hems().get(0).allowanceCm();
+            double cuff = tunic.sewing().hems().get(1).allowanceCm();
+            Outline sleeve = piece(tunic, "sleeve").outline();
+            double armhole = (sleeve.widthCm() - 2 * seam) / 2;
+            double upright = onePiece
+                    ? piece(tunic, "body").outline().heightCm() / 2 - hem
+                    : piece(tunic, "front").outline().heightCm() - seam - hem;
+            double gore = gores ? piece(tunic, "side gore").outline().heightCm() - seam - hem : 0;
+            double gusset = gussetCm > 0 ? piece(tunic, "gusset").outline().widthCm() - 2 * seam : 0;
+            double side = upright - armhole - splitCm - gore - gusset;
+            double underSleeve = sleeve.heightCm() - seam - cuff - gusset;
+            String which = "seed " + seed + ": " + wearer;
+            assertThat(seamCm(tunic, "sides and sleeves")).as(which).isCloseTo(2 * (side + underSleeve), within(1e-6));
+            assertThat(seamCm(tunic, "sleeves to body")).as(which).isCloseTo(4 * armhole, within(1e-6));
+            if (gores) {
+                assertThat(seamCm(tunic, "gores")).as(which).isCloseTo(4 * gore, within(1e-6));
+            }
+            if (gussetCm > 0) {
+                assertThat(seamCm(tunic, "gussets")).as(which).isCloseTo(8 * gusset, within(1e-6));
+            }
+        }
     }
 
     @Test

@@ -10,6 +10,8 @@ import campcloth.cloth.Weave;
 import campcloth.figure.Refused;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,6 +74,29 @@ class CloakTest {
     }
 
     @Test
+    void tellsTheLengthThatSavesAPanel() {
+        // 130.1 cm and 3 cm of hem and 2 in front are wider than 132 cm
+        Garment pieced = madeUp(Options.USUAL, 132);
+        assertThat(pieced.pieces()).hasSize(2);
+        double shorter = pieced.notes().stream()
+                .map(Pattern.compile("A cloak ([0-9.]+) cm shorter")::matcher)
+                .filter(Matcher::find)
+                .mapToDouble(m -> Double.parseDouble(m.group(1)))
+                .findFirst()
+                .orElseThrow();
+        assertThat(shorter).isBetween(1.5, 3.0);
+        SewnCloth cloth =
+                new SewnCloth(200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, 132);
+        assertThat(CLOAK.madeUp(
+                                Measurements.of(Map.of("neckCm", 40.0, "lengthCm", 115 - shorter)),
+                                Options.USUAL,
+                                cloth)
+                        .pieces())
+                .hasSize(1);
+        assertThat(madeUp(Options.USUAL, 100).notes()).noneMatch(n -> n.contains("one panel fewer"));
+    }
+
+    @Test
     void wedgesWithTheGrainDownTheirMiddlesAreAlike() {
         Garment cloak = madeUp(
                 Options.USUAL.with("quarters", 4).with("quarterWedges", true).with("middleOnGrain", true), 200);
@@ -99,6 +124,8 @@ class CloakTest {
                 .containsExactly("neck facing", "front facing", "hem facing");
         assertThat(cloak.sewing().hems()).extracting(Hem::edge).doesNotContain("front edges");
         assertThat(seam(cloak, "facings to front edges")).isPresent();
+        assertThat(seam(cloak, "facing to hem").orElseThrow().lengthCm())
+                .isEqualTo(cloak.sewing().hems().get(0).edgeLengthCm());
     }
 
     @Test

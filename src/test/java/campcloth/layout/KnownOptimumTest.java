@@ -3,6 +3,7 @@ package campcloth.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -13,6 +14,7 @@ class KnownOptimumTest {
 
     private static final double WIDTH = 140;
     private static final double LENGTH = 200;
+    private static final double GUILLOTINE_SECONDS = 1;
 
     private record Box(double x, double y, double width, double height) {}
 
@@ -57,6 +59,23 @@ class KnownOptimumTest {
         }
         System.out.printf("trapezoids, 4 to 8 pieces: worst excess %.2f %%%n", 100 * worst);
         assertThat(worst).isLessThan(0.15);
+    }
+
+    @Test
+    void tenAndTwentyRectanglesComeWithinThreePercentAndFortyWithinTen() {
+        for (int[] countAndPercent : new int[][] {{10, 3}, {20, 3}, {40, 10}}) {
+            double[] excess = new double[3];
+            for (int seed = 1; seed <= excess.length; seed++) {
+                List<Piece> pieces = Guillotine.pieces(countAndPercent[0], seed);
+                Strip strip = Strip.ofWidth(Guillotine.WIDTH);
+                Layout layout = Nesting.layout(strip, pieces, new Effort(GUILLOTINE_SECONDS, seed));
+                LayoutCheck.holds(layout, strip, pieces, countAndPercent[0] + " pieces, seed " + seed);
+                excess[seed - 1] = 100 * (layout.lengthCm() / Guillotine.LENGTH - 1);
+            }
+            System.out.println(countAndPercent[0] + " rectangles: excess in % " + Arrays.toString(excess));
+            Arrays.sort(excess);
+            assertThat(excess[1]).as(countAndPercent[0] + " pieces, median").isBetween(-1e-6, 1.0 * countAndPercent[1]);
+        }
     }
 
     private static Layout check(List<Piece> pieces, long seed) {

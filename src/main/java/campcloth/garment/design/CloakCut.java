@@ -4,8 +4,11 @@ import campcloth.garment.GarmentPiece;
 import campcloth.garment.Hem;
 import campcloth.garment.SewnCloth;
 import campcloth.layout.Outline;
+import campcloth.layout.Point;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pieces of a cloak with their allowances (common practice, no source): 1 cm inside the neck for the facing, at the hem
@@ -20,6 +23,8 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
     private static final double HEM_FACING_CM = 5;
     private static final double HEM_FACING_ARC_CM = 60;
     private static final double FACING_SEAM_CM = 1;
+    /** Project choice: shortening worth telling. */
+    private static final double NEAR_CM = 10;
 
     double seamAllowanceCm() {
         return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
@@ -69,6 +74,27 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
             return "cloak";
         }
         return choice.quarterWedges() ? "quarter" : "half";
+    }
+
+    /**
+     * How much shorter a cloak needs one panel fewer in each part, where that is near: n panels cover n widths of the cloth
+     * less two seam allowances at each seam between them. Empty where it is in one piece or that is far.
+     */
+    Optional<Double> shorterForOnePanelFewerCm() {
+        int panels = panelCount() / choice.wedges();
+        if (panels == 1) {
+            return Optional.empty();
+        }
+        DoubleSummaryStatistics x =
+                cutSector().corners().stream().mapToDouble(Point::xCm).summaryStatistics();
+        double coveredCm = (panels - 1) * cloth.usableWidthCm() - 2 * (panels - 2) * seamAllowanceCm();
+        double widthPerLength = choice.middleOnGrain() ? 2 * Math.sin(sector.angle() / 2) : 1;
+        double shorterCm = (x.getMax() - x.getMin() - coveredCm) / cloth.acrossCm(widthPerLength);
+        return shorterCm > NEAR_CM ? Optional.empty() : Optional.of(Math.ceil(10 * shorterCm) / 10);
+    }
+
+    double neckFacingEdgeCm() {
+        return choice.angle() * (sector.innerCm() + NECK_FACING_CM);
     }
 
     /** Length of all seams that piece the wedges, on the finished cloak. */

@@ -75,9 +75,14 @@ final class CloakSewing {
                     "from neck to hem", (choice.wedges() - 1) * cut.sector().lengthCm(), cloth));
         }
         seams.add(new Seam("facing to neck", sizes.necklineCm(), Stitch.LOCK_301, 0));
+        int neatened = cloth.holdsItsCutEdge() ? 0 : 1;
+        seams.add(new Seam("outer edge of the neck facing", cut.neckFacingEdgeCm(), Stitch.LOCK_301, neatened));
+        if (choice.hemFacing()) {
+            double hemCm = cut.sector().outerArcCm() * choice.wedges();
+            seams.add(new Seam("facing to hem", hemCm, Stitch.LOCK_301, neatened));
+        }
         if (choice.frontFacing()) {
-            seams.add(new Seam(
-                    "facings to front edges", 2 * sizes.lengthCm(), Stitch.LOCK_301, cloth.holdsItsCutEdge() ? 0 : 1));
+            seams.add(new Seam("facings to front edges", 2 * sizes.lengthCm(), Stitch.LOCK_301, neatened));
         }
         return seams;
     }
@@ -126,7 +131,11 @@ final class CloakSewing {
         notes.add(shoulders(sizes, choice, sector));
         if (cut.piecingCm() > 0) {
             notes.add("The cloth is narrower than the parts: they are pieced by seams along the grain, "
-                    + Words.fixed(cut.piecingCm(), 0) + " cm in all.");
+                    + Words.fixed(cut.piecingCm(), 0) + " cm in all."
+                    + cut.shorterForOnePanelFewerCm()
+                            .map(cm -> " A cloak " + Words.fixed(cm, 1)
+                                    + " cm shorter would need one panel fewer in each" + " part.")
+                            .orElse(""));
         }
         notes.add(
                 choice.middleOnGrain()
@@ -134,7 +143,8 @@ final class CloakSewing {
                                 + " there too."
                         : "One straight edge of each part lies along the grain; on cloth with a nap or a pattern that has"
                                 + " an up, the nap then runs down on one side, and across or up on the other: take the"
-                                + " option middleOnGrain there.");
+                                + " option middleOnGrain there"
+                                + (choice.quarters() > 2 ? ", with quarterWedges." : "."));
         notes.add("The hem ends " + Words.number(sizes.overGroundCm())
                 + " cm above the ground of a wearer whose nape is " + Words.number(sizes.groundCm()) + " cm high.");
         return notes;

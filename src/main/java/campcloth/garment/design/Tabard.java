@@ -38,8 +38,7 @@ public final class Tabard implements Design {
     static final Measurement WAIST =
             Measurement.usual("waistCm", 40, 200, 95, "round the waist over what is worn beneath; for the belt");
 
-    private static final List<Measurement> MEASUREMENTS =
-            List.of(WIDTH_ACROSS, LENGTH, UpperBody.NECK, UpperBody.HEAD, WAIST);
+    static final List<Measurement> MEASUREMENTS = List.of(WIDTH_ACROSS, LENGTH, UpperBody.NECK, UpperBody.HEAD, WAIST);
 
     static final List<Option> OPTIONS = List.of(
             Option.yesNo(TIES, true, "two pairs of ties at the waist to hold the sides"),

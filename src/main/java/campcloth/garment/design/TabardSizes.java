@@ -26,7 +26,7 @@ record TabardSizes(
                 wearer.given(UpperBody.HEAD).orElse(UpperBody.HEAD.usualCm().orElseThrow()),
                 wearer.given(Tabard.WAIST).orElse(Tabard.WAIST.usualCm().orElseThrow()),
                 notes);
-        notes.addAll(wearer.unusedNotes(new Tabard().measurements(), "tabard"));
+        notes.addAll(wearer.unusedNotes(Tabard.MEASUREMENTS, "tabard"));
         Neck.checkBeside(sizes.neckDiameterCm, sizes.widthCm);
         return sizes;
     }

@@ -19,10 +19,10 @@ final class Filling {
     private Order.Rule rule = Order.Rule.LEAST_LOW_EDGE;
     private boolean rightmost;
 
-    Filling(double stripWidth, double gap, ItemKinds kinds, Work work) {
+    Filling(double stripWidth, ForbiddenSpots forbidden, ItemKinds kinds, Work work) {
         this.kinds = kinds;
         this.floors = new Floors(kinds.shapes(), kinds.items());
-        this.spot = new LowestSpot(stripWidth, new ForbiddenSpots(kinds.shapes(), gap, work), floors, work);
+        this.spot = new LowestSpot(stripWidth, forbidden, floors, work);
         this.lying = new Lying(kinds.items());
         this.laidItem = new int[kinds.items()];
         this.laidWay = new int[kinds.items()];

@@ -103,4 +103,14 @@ final class ItemKinds {
     int givenWay(int item, int way) {
         return givenWay[item][way];
     }
+
+    /** The way that stands for a way as it was given. */
+    int wayOfGiven(int item, int given) {
+        for (int way = 0; way < givenWay[item].length; way++) {
+            if (givenWay[item][way] == given) {
+                return way;
+            }
+        }
+        throw new IllegalArgumentException("way " + given + " of item " + item + " is not among the different ones");
+    }
 }

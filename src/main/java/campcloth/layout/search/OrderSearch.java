@@ -30,6 +30,7 @@ final class OrderSearch {
     private final Filling filling;
     private final StartOrders starts;
     private final Work work;
+    private final double share;
     private final double lowerBound;
     private final SplittableRandom random;
 
@@ -38,11 +39,25 @@ final class OrderSearch {
     private StripPacking.Spot[] best = new StripPacking.Spot[0];
     private Order bestOrder;
 
+    /** A search of all the work. */
     OrderSearch(double stripWidth, double gap, double lowerBound, ItemKinds kinds, Work work, long seed) {
+        this(stripWidth, new ForbiddenSpots(kinds.shapes(), gap, work), lowerBound, kinds, work, 1, seed);
+    }
+
+    /** A search that ends when some share of the work is spent. */
+    OrderSearch(
+            double stripWidth,
+            ForbiddenSpots forbidden,
+            double lowerBound,
+            ItemKinds kinds,
+            Work work,
+            double share,
+            long seed) {
         this.kinds = kinds;
         this.work = work;
+        this.share = share;
         this.lowerBound = lowerBound;
-        this.filling = new Filling(stripWidth, gap, kinds, work);
+        this.filling = new Filling(stripWidth, forbidden, kinds, work);
         this.starts = new StartOrders(kinds, stripWidth);
         this.random = new SplittableRandom(seed);
         this.bestOrder = starts.all().get(0);
@@ -63,7 +78,7 @@ final class OrderSearch {
     }
 
     private boolean isDone() {
-        return bestLength <= lowerBound + REACHED_CM || work.isDone();
+        return bestLength <= lowerBound + REACHED_CM || work.spentPart() >= share || work.isDone();
     }
 
     /** What an order costs: its length and a little for lying high; infinite where that is over the limit. */
@@ -77,6 +92,7 @@ final class OrderSearch {
             bestLength = length;
             bestCost = cost;
             best = filling.spots();
+            work.found(length);
             bestOrder = order.copy();
         }
         return cost;
@@ -110,10 +126,10 @@ final class OrderSearch {
         }
         double currentCost = cost(current, Double.POSITIVE_INFINITY);
         double begun = work.spentPart();
-        double share = (1 - begun) / roundsLeft;
+        double span = (share - begun) / roundsLeft;
         double hot = Math.max(HOT_LEAST, Math.min(HOT_MOST, HOT_OF_ONE / kinds.items()));
-        while (!isDone() && work.spentPart() < begun + share) {
-            double part = (work.spentPart() - begun) / share;
+        while (!isDone() && work.spentPart() < begun + span) {
+            double part = (work.spentPart() - begun) / span;
             double temperature = bestLength * hot * Math.pow(COLD / hot, part);
             double limit = currentCost - temperature * Math.log(1 - random.nextDouble());
             Order varied = current.varied(random, kinds);

@@ -33,11 +33,17 @@ public final class StripPacking {
      * @param stripWidth in cm, at least the width of every ring
      * @param gap least distance along or across, in cm
      * @param lowerBound length in cm at which the search may stop
+     * @param watch told of each better length, may end the search
      */
     public static List<Spot> spots(
-            double stripWidth, double gap, double lowerBound, List<Item> items, double seconds, long seed) {
-        Work work = new Work(seconds);
+            double stripWidth,
+            double gap,
+            double lowerBound,
+            List<Item> items,
+            double seconds,
+            long seed,
+            Watch watch) {
         ItemKinds kinds = new ItemKinds(items);
-        return List.of(new OrderSearch(stripWidth, gap, lowerBound, kinds, work, seed).best());
+        return List.of(new PackingSearch(stripWidth, gap, lowerBound, kinds, seconds, seed, watch).best());
     }
 }

@@ -37,16 +37,23 @@ class PiecedPanelsTest {
                     ? PiecedPanels.fromTheMiddle(corners, usable, seam, inner)
                     : PiecedPanels.fromTheLeft(corners, usable, seam, inner);
             String which = "round " + round + " of seed 31: " + sector + " on " + usable;
-            assertMakesTheShape(Shapes.polygon(corners), panels, usable, seam, which);
+            Geometry sewn = Shapes.scaled(
+                    Shapes.sector(sector),
+                    CircleSectorTest.cloth(4, 3).acrossCm(1),
+                    CircleSectorTest.cloth(4, 3).alongCm(1));
+            assertMakesTheShape(Shapes.polygon(corners), sewn, panels, usable, seam, which);
+            // washed, the sewn panels have the sector's area by its formula
+            assertThat(sewn.getArea() * 0.96 * 0.97).as(which).isCloseTo(sector.areaCm2(), within(0.1));
             pieced += panels.panels().size() > 1 ? 1 : 0;
         }
         assertThat(pieced).isGreaterThan(50);
     }
 
     private static void assertMakesTheShape(
-            Polygon shape, PiecedPanels panels, double usable, double seam, String which) {
+            Polygon shape, Geometry sewn, PiecedPanels panels, double usable, double seam, String which) {
         List<Geometry> finished = new ArrayList<>();
         double sum = 0;
+        double finishedCm2 = 0;
         for (PiecedPanels.Panel panel : panels.panels()) {
             Geometry cut = inTheShape(shape, panel, seam);
             assertThat(cut.isValid()).as(which).isTrue();
@@ -54,6 +61,8 @@ class PiecedPanelsTest {
             Geometry without = cut.intersection(
                     Shapes.strip(panel.leftCm().orElse(-FAR_CM), panel.rightCm().orElse(FAR_CM)));
             finished.add(without);
+            int copies = panel.twin() ? 2 : 1;
+            finishedCm2 += copies * without.intersection(sewn).getArea();
             sum += without.getArea();
             if (panel.twin()) {
                 finished.add(
@@ -63,6 +72,7 @@ class PiecedPanelsTest {
         }
         Geometry union = UnaryUnionOp.union(finished);
         assertThat(union.symDifference(shape).getArea()).as(which).isLessThan(1e-3);
+        assertThat(finishedCm2).as("%s: without all allowances", which).isCloseTo(sewn.getArea(), within(1e-3));
         assertThat(sum).as("%s: no cloth twice", which).isCloseTo(shape.getArea(), within(1e-3));
     }
 

@@ -53,6 +53,11 @@ final class Shapes {
         return FACTORY.toGeometry(new Envelope(fromCm, toCm, -FAR, FAR));
     }
 
+    /** The strip of the plane between two lines along x. */
+    static Geometry level(double fromCm, double toCm) {
+        return FACTORY.toGeometry(new Envelope(-FAR, FAR, fromCm, toCm));
+    }
+
     /** Length of a shape along the line at x. */
     static double sectionCm(Geometry shape, double xCm) {
         Coordinate[] ends = {new Coordinate(xCm, -FAR), new Coordinate(xCm, FAR)};
