@@ -46,7 +46,8 @@ public record GarmentWork(
                 sewing.steps(),
                 sewing.notions(),
                 madeUp.garment().fitting(),
-                SewingThread.metres(sewing, order.cloth().sewn(), order.particulars().sewnBy()),
+                SewingThread.metres(
+                        sewing, order.cloth().sewn(), order.particulars().sewnBy()),
                 SewingTime.of(madeUp.garment(), order.particulars().sewnBy()));
     }
 

@@ -121,7 +121,12 @@ final class LengthsAtHand {
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < copies.size(); i++) {
             pieces.add(new Piece(
-                    Integer.toString(i), copies.get(i).outline, 1, !order.cloth().nap(), false, false));
+                    Integer.toString(i),
+                    copies.get(i).outline,
+                    1,
+                    !order.cloth().nap(),
+                    false,
+                    false));
         }
         Layout layout = Nesting.layout(Strip.ofWidth(widthCm), pieces, effort);
         List<PlacedPiece> placed = layout.placements().stream()
@@ -131,7 +136,6 @@ final class LengthsAtHand {
     }
 
     private static PlacedPiece placed(Copy copy, Placement at, Outline lying) {
-        return new PlacedPiece(
-                copy.name, copy.number, at.xCm(), at.yCm(), at.turned(), copy.mirrored, lying.points());
+        return new PlacedPiece(copy.name, copy.number, at.xCm(), at.yCm(), at.turned(), copy.mirrored, lying.points());
     }
 }

@@ -12,7 +12,12 @@ import java.util.Optional;
  * @param matched a layout that matches the pattern, where the cloth has one
  * @param rule what the plan saves against the rule of thumb
  */
-public record Making(List<GarmentWork> garments, Optional<SmallPieces> smallPieces, Optional<SeveralLengths> lengthsAtHand, Optional<Matched> matched, RuleSaving rule) {
+public record Making(
+        List<GarmentWork> garments,
+        Optional<SmallPieces> smallPieces,
+        Optional<SeveralLengths> lengthsAtHand,
+        Optional<Matched> matched,
+        RuleSaving rule) {
 
     public Making {
         garments = List.copyOf(garments);

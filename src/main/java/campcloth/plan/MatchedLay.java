@@ -112,7 +112,8 @@ final class MatchedLay {
     }
 
     private static double onRepeat(double cm, Optional<Double> repeatCm) {
-        return repeatCm.map(repeat -> Math.ceil((cm - TOUCH_CM) / repeat) * repeat).orElse(cm);
+        return repeatCm.map(repeat -> Math.ceil((cm - TOUCH_CM) / repeat) * repeat)
+                .orElse(cm);
     }
 
     private PlacedPiece placed(Row row, Copy copy) {

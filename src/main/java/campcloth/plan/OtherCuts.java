@@ -30,7 +30,8 @@ final class OtherCuts {
                     design.narrower(line.options()).map(way -> line.with(way.options()));
             for (Option option : design.options()) {
                 if (option.value() instanceof Option.YesNo
-                        && narrower.filter(n -> n.options().yes(option) != line.options().yes(option))
+                        && narrower.filter(n -> n.options().yes(option)
+                                        != line.options().yes(option))
                                 .isEmpty()) {
                     others.add(other(order, i, option));
                 }

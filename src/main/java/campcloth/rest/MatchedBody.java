@@ -16,7 +16,8 @@ record MatchedBody(
         double netLengthCm,
         double buyLengthCm,
 
-        @Schema(description = "more to buy than without matching") double extraCm,
+        @Schema(description = "more to buy than without matching")
+        double extraCm,
 
         @Nullable Double extraCost,
         List<CuttingPlanAnswer.PlacementBody> placements) {

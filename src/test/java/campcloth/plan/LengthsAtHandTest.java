@@ -68,15 +68,12 @@ class LengthsAtHandTest {
             String which = "round " + round + " of seed 41: " + atHand;
             several.lengths()
                     .forEach(on -> PlacedPieces.assertApart(on.pieces(), on.usableWidthCm(), on.lengthCm(), which));
-            PlacedPieces.assertApart(
-                    several.boltPieces(), order.cloth().usableWidthCm(), several.boltNetCm(), which);
+            PlacedPieces.assertApart(several.boltPieces(), order.cloth().usableWidthCm(), several.boltNetCm(), which);
             List<PlacedPiece> all = Stream.concat(
                             several.lengths().stream().flatMap(on -> on.pieces().stream()),
                             several.boltPieces().stream())
                     .toList();
-            assertThat(names(all))
-                    .as(which)
-                    .containsExactlyInAnyOrder("front 1", "back 1", "sleeve 1", "sleeve 2");
+            assertThat(names(all)).as(which).containsExactlyInAnyOrder("front 1", "back 1", "sleeve 1", "sleeve 2");
         }
     }
 

@@ -38,7 +38,12 @@ class MakingTest {
     @Test
     void byHandTakesOtherThreadAndMoreTime() {
         CuttingOrder byHand = new CuttingOrder(
-                ORDER.cloth(), ORDER.garments(), Optional.empty(), ORDER.fold(), ORDER.shopStepCm(), new Particulars(SewnBy.HAND, List.of(), Repeat.NONE));
+                ORDER.cloth(),
+                ORDER.garments(),
+                Optional.empty(),
+                ORDER.fold(),
+                ORDER.shopStepCm(),
+                new Particulars(SewnBy.HAND, List.of(), Repeat.NONE));
         GarmentWork hand = making(byHand).garments().get(0);
         GarmentWork machine = making(ORDER).garments().get(0);
         assertThat(hand.time().leastHours()).isGreaterThan(machine.time().mostHours());
@@ -60,7 +65,11 @@ class MakingTest {
         // 68 cm for a body of 67 and a straight sleeve of 54: no place for a facing beside anything
         CuttingOrder narrow = CuttingOrder.of(
                 Orders.washed(70, 0, 0),
-                new CuttingOrder.Line("tunic", 1, Orders.wearer(126, 95).with("sleeveTopWidthCm", 50).with("cuffWidthCm", 50), Options.USUAL));
+                new CuttingOrder.Line(
+                        "tunic",
+                        1,
+                        Orders.wearer(126, 95).with("sleeveTopWidthCm", 50).with("cuffWidthCm", 50),
+                        Options.USUAL));
         CuttingPlan plan = Orders.PLANNER.plan(narrow);
         SmallPieces small = plan.making().orElseThrow().smallPieces().orElseThrow();
         assertThat(small.inOffcuts()).isFalse();

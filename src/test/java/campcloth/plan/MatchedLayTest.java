@@ -53,14 +53,17 @@ class MatchedLayTest {
             PlacedPieces.assertApart(matched.placements(), order.cloth().usableWidthCm(), matched.lengthCm(), which);
             assertThat(matched.placements())
                     .as(which)
-                    .hasSize(pieces.cuts().stream().mapToInt(CutPieces.Cut::count).sum());
+                    .hasSize(pieces.cuts().stream()
+                            .mapToInt(CutPieces.Cut::count)
+                            .sum());
             for (PlacedPiece placed : matched.placements()) {
                 assertThat(placed.turned()).as(which).isFalse();
                 double alongCm = matched.repeatLengthCm().orElseThrow();
                 assertThat(offRepeat(placed.yCm(), alongCm)).as(which).isLessThan(1e-6);
                 double middle = placed.xCm() + widthCm(placed) / 2;
                 matched.repeatWidthCm()
-                        .ifPresent(cm -> assertThat(offRepeat(middle, cm)).as(which).isLessThan(1e-6));
+                        .ifPresent(cm ->
+                                assertThat(offRepeat(middle, cm)).as(which).isLessThan(1e-6));
             }
         }
     }
@@ -88,8 +91,7 @@ class MatchedLayTest {
                 .orElseThrow();
     }
 
-    private static CuttingOrder order(
-            double widthCm, double shrinks, Repeat repeat, double chestCm, double flareCm) {
+    private static CuttingOrder order(double widthCm, double shrinks, Repeat repeat, double chestCm, double flareCm) {
         return new CuttingOrder(
                 Orders.washed(widthCm, shrinks, shrinks),
                 List.of(new CuttingOrder.Line(
