@@ -3,6 +3,7 @@ package campcloth.layout;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where every copy of every piece lies on a strip of cloth.
@@ -13,6 +14,8 @@ import java.util.Map;
  * @param lowerBoundCm length below which no layout of these pieces can fall ({@link LowerBound})
  * @param usedPercent area of the pieces in percent of width times length
  * @param placements one for each copy, in the order of the pieces and copies
+ * @param matchPhases the place of the repeat that each match group lies on
+ * @param lengthUnmatchedCm cloth that the pieces would take with no pattern to match; empty where none was matched
  */
 public record Layout(
         Strip strip,
@@ -20,11 +23,24 @@ public record Layout(
         double lengthCm,
         double lowerBoundCm,
         double usedPercent,
-        List<Placement> placements) {
+        List<Placement> placements,
+        List<MatchPhase> matchPhases,
+        Optional<Double> lengthUnmatchedCm) {
 
     public Layout {
+        matchPhases = List.copyOf(matchPhases);
         pieces = List.copyOf(pieces);
         placements = List.copyOf(placements);
+    }
+
+    public Layout(
+            Strip strip,
+            List<Piece> pieces,
+            double lengthCm,
+            double lowerBoundCm,
+            double usedPercent,
+            List<Placement> placements) {
+        this(strip, pieces, lengthCm, lowerBoundCm, usedPercent, placements, List.of(), Optional.empty());
     }
 
     public double widthCm() {
@@ -63,6 +79,21 @@ public record Layout(
         return pieceOf(placement)
                 .outline()
                 .lying(placement.turned(), placement.mirrored(), placement.xCm(), placement.yCm());
+    }
+
+    /** The same with the length that it would take with no pattern to match. */
+    Layout beside(double unmatchedCm) {
+        return new Layout(
+                strip, pieces, lengthCm, lowerBoundCm, usedPercent, placements, matchPhases, Optional.of(unmatchedCm));
+    }
+
+    /** Numbers of the lengths at hand on which something lies, counted from 1. */
+    public List<Integer> lengthsBegun() {
+        return placements.stream()
+                .flatMap(placed -> placed.atHand().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Copies of each name asked for by some pieces. */

@@ -20,6 +20,7 @@ import java.util.List;
 public final class LowerBound {
 
     private static final int MOST_POINTS = 1000;
+    private static final double NOTHING_CM = 1e-6;
     private static final double ROUNDING = 1 - 1e-12;
 
     private record Sections(int count, List<CrossSections.Section> sections) {}
@@ -28,7 +29,7 @@ public final class LowerBound {
 
     /** The bound in cm. */
     public static double cm(Strip strip, List<Piece> pieces) {
-        double width = strip.widthCm();
+        double width = strip.usableWidthCm();
         double bound = 0;
         double area = 0;
         List<Sections> all = new ArrayList<>();
@@ -46,7 +47,29 @@ public final class LowerBound {
         for (DualFeasible function : DualFeasible.all(widest.stream().distinct().toList())) {
             bound = Math.max(bound, sideBySide(function, all, width));
         }
-        return bound * ROUNDING;
+        return onBolt(strip, pieces, bound * ROUNDING);
+    }
+
+    /**
+     * What of a bound is left for the bolt: laid one after the other, the lengths at hand and the bolt make one strip; and a
+     * piece that fits on no length at hand lies on the bolt. The edges at both ends come on top.
+     */
+    private static double onBolt(Strip strip, List<Piece> pieces, double bound) {
+        double left = bound;
+        for (AtHand length : strip.atHand()) {
+            left -= Math.max(0, length.lengthCm() - 2 * strip.edgeGapCm());
+        }
+        for (Piece piece : pieces) {
+            if (strip.atHand().stream().noneMatch(length -> fits(piece.outline(), length, strip))) {
+                left = Math.max(left, piece.outline().heightCm() * ROUNDING);
+            }
+        }
+        return left < NOTHING_CM ? 0 : left + 2 * strip.edgeGapCm();
+    }
+
+    private static boolean fits(Outline outline, AtHand length, Strip strip) {
+        return outline.widthCm() <= strip.usableWidthCm(length) + NOTHING_CM
+                && outline.heightCm() <= length.lengthCm() - 2 * strip.edgeGapCm() + NOTHING_CM;
     }
 
     private static double sideBySide(DualFeasible function, List<Sections> all, double width) {

@@ -3,26 +3,29 @@ package campcloth.layout;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
-import campcloth.layout.search.Ring;
-import campcloth.layout.search.StripPacking;
+import campcloth.layout.search.Watch;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Lays pieces on a strip of cloth so that it takes little length (two-dimensional strip packing). The layout always holds:
- * every copy is there, lies within the strip as it may, and overlaps no other; it is verified by a method of its own before
- * it is given out, and a plain stack of pieces takes its place should that ever fail. It is short, not proven shortest,
- * unless its length equals the lower bound.
+ * every copy is there, lies within the cloth as it may, meets the pattern where it must, and overlaps no other; it is verified
+ * by a method of its own before it is given out, and a plain stack of pieces takes its place should that ever fail. It is
+ * short, not proven shortest, unless its length equals the lower bound.
+ *
+ * <p>Lengths at hand are used first: least length from the bolt, then few lengths at hand begun. Where a pattern is matched,
+ * the place of the repeat on which a group lies is tried out among a few, and the length without matching told beside.
  */
 public final class Nesting {
 
     private static final double WIDTH_TOLERANCE_CM = 1e-9;
+    /** Parts of the effort. */
+    private static final double UNMATCHED_SHARE = 0.25;
 
-    private record Lie(boolean turned, boolean mirrored) {}
-
-    private record Copy(Piece piece, int number, List<Lie> lies) {}
+    private static final double FEWER_LENGTHS_SHARE = 0.25;
+    private static final double LEAST_SECONDS = 0.005;
 
     private Nesting() {}
 
@@ -35,24 +38,72 @@ public final class Nesting {
     public static Layout layout(Strip strip, List<Piece> pieces, Effort effort, Progress progress) {
         refuseWhatCannotLie(strip, pieces);
         double bound = LowerBound.cm(strip, pieces);
-        List<Copy> copies = new ArrayList<>();
-        Map<String, Integer> numbers = new HashMap<>();
-        for (Piece piece : pieces) {
-            for (int copy = 1; copy <= piece.count(); copy++) {
-                int number = numbers.merge(piece.name(), 1, Integer::sum);
-                copies.add(new Copy(piece, number, lies(piece, copy)));
+        List<Integer> lengths =
+                IntStream.rangeClosed(1, strip.atHand().size()).boxed().toList();
+        Following following = new Following(progress, length -> UsedCloth.percent(strip, pieces, length));
+        MatchChoice choice = new MatchChoice(strip, pieces, lengths, bound);
+        double seconds = effort.seconds();
+        if (!choice.matches()) {
+            return fewer(strip, pieces, List.of(), effort, seconds, following, lengths, bound);
+        }
+        List<MatchPhase> phases = choice.best(effort, following);
+        Layout matched = fewer(
+                strip,
+                pieces,
+                phases,
+                effort,
+                seconds * (1 - UNMATCHED_SHARE - MatchChoice.SHARE),
+                following,
+                lengths,
+                bound);
+        Layout unmatched = new Laying(strip, pieces, lengths, List.of(), bound)
+                .laid(seconds * UNMATCHED_SHARE, effort.seed(), quiet(following));
+        return matched.beside(Math.min(matched.lengthCm(), unmatched.lengthCm()));
+    }
+
+    /** The search, then again with one length at hand less for as long as the bolt is none the longer. */
+    private static Layout fewer(
+            Strip strip,
+            List<Piece> pieces,
+            List<MatchPhase> phases,
+            Effort effort,
+            double seconds,
+            Watch watch,
+            List<Integer> lengths,
+            double bound) {
+        double share = lengths.isEmpty() ? 0 : FEWER_LENGTHS_SHARE;
+        Layout best =
+                new Laying(strip, pieces, lengths, phases, bound).laid(seconds * (1 - share), effort.seed(), watch);
+        List<Integer> begun = best.lengthsBegun();
+        double each = Math.max(LEAST_SECONDS, seconds * share / Math.max(1, begun.size()));
+        List<Integer> left = lengths;
+        for (int without : begun) {
+            if (watch.isStopped()) {
+                return best;
+            }
+            List<Integer> others =
+                    left.stream().filter(number -> number != without).toList();
+            Layout layout = new Laying(strip, pieces, others, phases, bound).laid(each, effort.seed(), quiet(watch));
+            if (layout.lengthCm() <= best.lengthCm() + WIDTH_TOLERANCE_CM
+                    && layout.lengthsBegun().size() <= best.lengthsBegun().size()) {
+                best = layout;
+                left = others;
             }
         }
-        List<StripPacking.Spot> spots = StripPacking.spots(
-                strip.widthCm(),
-                strip.gapCm(),
-                bound,
-                items(copies),
-                effort.seconds(),
-                effort.seed(),
-                new Following(progress, length -> usedPercent(strip, pieces, length)));
-        Layout layout = layoutOf(strip, pieces, bound, placements(copies, spots));
-        return Verification.faults(layout).isEmpty() ? layout : layoutOf(strip, pieces, bound, stacked(strip, copies));
+        return best;
+    }
+
+    /** Only whether to stop. */
+    static Watch quiet(Watch watch) {
+        return new Watch() {
+            @Override
+            public void better(double length) {}
+
+            @Override
+            public boolean isStopped() {
+                return watch.isStopped();
+            }
+        };
     }
 
     private static void refuseWhatCannotLie(Strip strip, List<Piece> pieces) {
@@ -67,11 +118,11 @@ public final class Nesting {
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
             double width = piece.outline().widthCm();
-            if (width > strip.widthCm() + WIDTH_TOLERANCE_CM) {
+            if (width > strip.usableWidthCm() + WIDTH_TOLERANCE_CM) {
                 tooWide.add(new Refusal(
                         "pieces[" + i + "].outlineCm",
                         piece.name() + " is " + Words.fixed(width, 1) + " cm wide, the cloth "
-                                + Words.fixed(strip.widthCm(), 1) + " cm",
+                                + Words.fixed(strip.usableWidthCm(), 1) + " cm",
                         "take wider cloth or divide the piece by a seam"));
             }
         }
@@ -80,72 +131,13 @@ public final class Nesting {
         }
     }
 
-    /** The ways in which a copy, counted from 1 within its piece, may lie. */
-    private static List<Lie> lies(Piece piece, int copy) {
-        List<Lie> lies = new ArrayList<>();
-        for (boolean mirrored : new boolean[] {false, true}) {
-            for (boolean turned : new boolean[] {false, true}) {
-                if (piece.allowsMirrored(copy, mirrored) && piece.allowsTurned(turned)) {
-                    lies.add(new Lie(turned, mirrored));
-                }
-            }
-        }
-        return lies;
-    }
-
-    private static List<StripPacking.Item> items(List<Copy> copies) {
-        Map<List<Object>, StripPacking.Item> made = new HashMap<>();
-        return copies.stream()
-                .map(copy -> made.computeIfAbsent(
-                        List.of(copy.piece.outline(), copy.lies),
-                        key -> new StripPacking.Item(copy.lies.stream()
-                                .map(lie -> ring(copy.piece.outline().lying(lie.turned, lie.mirrored, 0, 0)))
-                                .toList())))
-                .toList();
-    }
-
-    private static Ring ring(Outline outline) {
-        return Ring.of(
-                outline.points().stream().mapToDouble(Point::xCm).toArray(),
-                outline.points().stream().mapToDouble(Point::yCm).toArray());
-    }
-
-    private static List<Placement> placements(List<Copy> copies, List<StripPacking.Spot> spots) {
-        List<Placement> placements = new ArrayList<>();
-        for (int i = 0; i < copies.size(); i++) {
-            Copy copy = copies.get(i);
-            StripPacking.Spot spot = spots.get(i);
-            Lie lie = copy.lies.get(spot.way());
-            placements.add(new Placement(copy.piece.name(), copy.number, spot.x(), spot.y(), lie.turned, lie.mirrored));
-        }
-        return placements;
-    }
-
-    /** Every copy above the one before. */
-    private static List<Placement> stacked(Strip strip, List<Copy> copies) {
-        List<Placement> placements = new ArrayList<>();
-        double low = 0;
-        for (Copy copy : copies) {
-            Lie lie = copy.lies.get(0);
-            placements.add(new Placement(copy.piece.name(), copy.number, 0, low, lie.turned, lie.mirrored));
-            low += copy.piece.outline().heightCm() + strip.gapCm();
-        }
-        return placements;
-    }
-
-    private static Layout layoutOf(Strip strip, List<Piece> pieces, double bound, List<Placement> placements) {
-        Layout bare = new Layout(strip, pieces, 0, bound, 0, placements);
-        double length = placements.stream()
-                .mapToDouble(p -> p.yCm() + bare.pieceOf(p).outline().heightCm())
-                .max()
-                .orElseThrow();
-        return new Layout(strip, pieces, length, bound, usedPercent(strip, pieces, length), placements);
-    }
-
-    private static double usedPercent(Strip strip, List<Piece> pieces, double length) {
-        double area = pieces.stream()
-                .mapToDouble(piece -> piece.count() * piece.outline().areaCm2())
-                .sum();
-        return Math.min(100, 100 * area / (strip.widthCm() * length));
+    /** Refuses a piece that lies nowhere with its match point where it must be. */
+    static void refuseHomeless(Optional<Piece> homeless, List<Piece> pieces) {
+        homeless.ifPresent(piece -> {
+            throw Refused.of(
+                    "pieces[" + pieces.indexOf(piece) + "].matchAtCm",
+                    "of " + piece.name() + " cannot meet its place of the repeat on cloth so narrow",
+                    "choose another place in matchPhases, take wider cloth, or leave out the match across");
+        });
     }
 }

@@ -166,6 +166,27 @@ public final class Outline {
         return (mirrored ? outline.mirrored() : outline).movedTo(xCm, yCm);
     }
 
+    /** Whether a point lies within, or no farther from the outline than a distance. */
+    boolean reaches(Point point, double withinCm) {
+        boolean inside = false;
+        for (int i = 0; i < points.size(); i++) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            double dx = b.xCm() - a.xCm();
+            double dy = b.yCm() - a.yCm();
+            double px = point.xCm() - a.xCm();
+            double py = point.yCm() - a.yCm();
+            double part = Math.max(0, Math.min(1, (px * dx + py * dy) / (dx * dx + dy * dy)));
+            if (Math.hypot(px - part * dx, py - part * dy) <= withinCm) {
+                return true;
+            }
+            if (a.yCm() <= point.yCm() != b.yCm() <= point.yCm() && px < py / dy * dx) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Outline outline && outline.points.equals(points);

@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Whether a layout holds: every copy once, each turned and mirrored only as it may be, all within the strip, no two
- * overlapping, and length and bound as claimed. Pieces that touch share a little area by rounding; up to {@value
+ * overlapping on one cloth, match points on their place of the repeat, and length and bound as claimed. Pieces that touch share a little area by rounding; up to {@value
  * #TOUCHING_CM2} cm2 (0.001 mm2) counts as touching. The gap between pieces is not verified here.
  */
 public final class Verification {
@@ -32,9 +33,12 @@ public final class Verification {
         for (int i = 0; i < outlines.size(); i++) {
             Placement placement = layout.placements().get(i);
             addForbiddenLie(layout, placement, faults);
+            PatternCheck.addMiss(layout, placement, faults);
             addOverEdge(layout, placement, outlines.get(i), faults);
             for (int j = 0; j < i; j++) {
-                double shared = Overlap.areaCm2(outlines.get(i), outlines.get(j));
+                boolean apart =
+                        !placement.atHand().equals(layout.placements().get(j).atHand());
+                double shared = apart ? 0 : Overlap.areaCm2(outlines.get(i), outlines.get(j));
                 if (shared > TOUCHING_CM2) {
                     faults.add(words(placement) + " and "
                             + words(layout.placements().get(j)) + " share " + shared + " cm2");
@@ -75,10 +79,16 @@ public final class Verification {
     }
 
     private static void addOverEdge(Layout layout, Placement placement, Outline outline, List<String> faults) {
-        if (outline.leftCm() < -EDGE_CM
-                || outline.lowCm() < -EDGE_CM
-                || outline.leftCm() + outline.widthCm() > layout.widthCm() + EDGE_CM
-                || outline.lowCm() + outline.heightCm() > layout.lengthCm() + EDGE_CM) {
+        Strip strip = layout.strip();
+        Optional<AtHand> length =
+                placement.atHand().map(number -> strip.atHand().get(number - 1));
+        double side = strip.selvedgeCm() + strip.edgeGapCm();
+        double width = length.flatMap(AtHand::widthCm).orElse(strip.widthCm());
+        double top = length.map(AtHand::lengthCm).orElse(layout.lengthCm());
+        if (outline.leftCm() < side - EDGE_CM
+                || outline.lowCm() < strip.edgeGapCm() - EDGE_CM
+                || outline.leftCm() + outline.widthCm() > width - side + EDGE_CM
+                || outline.lowCm() + outline.heightCm() > top - strip.edgeGapCm() + EDGE_CM) {
             faults.add(words(placement) + " lies over the edge");
         }
     }

@@ -2,12 +2,15 @@ package campcloth.rest;
 
 import campcloth.layout.Layout;
 import campcloth.layout.Placement;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A layout, its numbers as they were computed and not rounded, so that they can be checked. */
 record LayoutAnswer(
-        @Schema(description = "cloth that the layout takes") double lengthCm,
+        @Schema(description = "cloth in cm that the layout takes; beside lengths at hand, what it takes from the bolt")
+        double lengthCm,
 
         @Schema(description = "no layout of these pieces is shorter")
         double lowerBoundCm,
@@ -15,7 +18,19 @@ record LayoutAnswer(
         @Schema(description = "area of the pieces in percent of width times length")
         double usedPercent,
 
-        List<SpotBody> placements) {
+        List<SpotBody> placements,
+
+        @Schema(
+                description = "cloth in cm that the same pieces would take with no pattern to match; only where one is"
+                        + " matched")
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Double lengthUnmatchedCm,
+
+        @Schema(description = "the place of the repeat on which each group lies; only where a pattern is matched")
+        @JsonInclude(JsonInclude.Include.NON_EMPTY)
+        @Nullable
+        List<MatchPhaseBody> matchPhases) {
 
     /** Where a copy lies: the lower-left corner of its bounding box as it lies. */
     @Schema(name = "LaidPiece")
@@ -31,11 +46,22 @@ record LayoutAnswer(
             @Schema(description = "turned by 180 degrees") boolean turned,
 
             @Schema(description = "mirrored across its lengthwise axis")
-            boolean mirrored) {
+            boolean mirrored,
+
+            @Schema(description = "which of lengthsAtHand it lies on, counted from 1; left out for the bolt")
+            @JsonInclude(JsonInclude.Include.NON_NULL)
+            @Nullable
+            Integer lengthAtHand) {
 
         static SpotBody of(Placement placed) {
             return new SpotBody(
-                    placed.piece(), placed.copy(), placed.xCm(), placed.yCm(), placed.turned(), placed.mirrored());
+                    placed.piece(),
+                    placed.copy(),
+                    placed.xCm(),
+                    placed.yCm(),
+                    placed.turned(),
+                    placed.mirrored(),
+                    placed.atHand().orElse(null));
         }
     }
 
@@ -44,6 +70,8 @@ record LayoutAnswer(
                 layout.lengthCm(),
                 layout.lowerBoundCm(),
                 layout.usedPercent(),
-                layout.placements().stream().map(SpotBody::of).toList());
+                layout.placements().stream().map(SpotBody::of).toList(),
+                layout.lengthUnmatchedCm().orElse(null),
+                layout.matchPhases().stream().map(MatchPhaseBody::of).toList());
     }
 }

@@ -13,6 +13,9 @@ final class Filling {
     private final Floors floors;
     private final LowestSpot spot;
     private final Lying lying;
+    /** Number of things that lie there before any item. */
+    private final int fixed;
+
     private final int[] laidItem;
     private final int[] laidWay;
     private final int[] askedWay;
@@ -21,9 +24,13 @@ final class Filling {
 
     Filling(double stripWidth, ForbiddenSpots forbidden, ItemKinds kinds, Work work) {
         this.kinds = kinds;
-        this.floors = new Floors(kinds.shapes(), kinds.items());
+        this.floors = new Floors(kinds.shapes(), kinds.items() + kinds.fixed().count());
         this.spot = new LowestSpot(stripWidth, forbidden, floors, work);
-        this.lying = new Lying(kinds.items());
+        this.fixed = kinds.fixed().count();
+        this.lying = new Lying(kinds.items() + fixed);
+        for (int i = 0; i < fixed; i++) {
+            lying.add(kinds.fixed().shape(i), kinds.fixed().x(i), kinds.fixed().y(i));
+        }
         this.laidItem = new int[kinds.items()];
         this.laidWay = new int[kinds.items()];
         this.askedWay = new int[kinds.items()];
@@ -31,19 +38,24 @@ final class Filling {
 
     /** The length that an order takes; infinite as soon as it is known to be over the limit. */
     double length(Order order, double limit) {
-        lying.keepFirst(alike(order));
+        lying.keepFirst(fixed + alike(order));
         floors.keepFirst(lying.count());
         rule = order.rule;
         rightmost = order.rightmost;
         double length = 0;
-        for (int i = 0; i < lying.count(); i++) {
-            length = Math.max(length, lying.y(i) + lying.shape(i).height);
+        for (int i = fixed; i < lying.count(); i++) {
+            length = Math.max(length, lying.y(i) + lying.shape(i).height - kinds.base());
         }
-        while (lying.count() < order.items.length && length <= limit) {
-            int item = order.items[lying.count()];
-            length = Math.max(length, lay(item, order.ways[item]));
+        while (laid() < order.items.length && length <= limit) {
+            int item = order.items[laid()];
+            length = Math.max(length, lay(item, order.ways[item]) - kinds.base());
         }
         return length <= limit ? length : Double.POSITIVE_INFINITY;
+    }
+
+    /** Number of items that lie. */
+    private int laid() {
+        return lying.count() - fixed;
     }
 
     private int alike(Order order) {
@@ -51,7 +63,7 @@ final class Filling {
             return 0;
         }
         int alike = 0;
-        while (alike < lying.count()
+        while (alike < laid()
                 && kinds.kind(laidItem[alike]) == kinds.kind(order.items[alike])
                 && askedWay[alike] == order.ways[order.items[alike]]) {
             laidItem[alike] = order.items[alike];
@@ -82,20 +94,20 @@ final class Filling {
                 }
             }
         }
-        int at = lying.count();
+        int at = laid();
         laidItem[at] = item;
         laidWay[at] = bestWay;
         askedWay[at] = asked;
         Shape shape = kinds.shape(item, bestWay);
         lying.add(shape, Math.rint(bestX * ROUND) / ROUND, Math.rint(bestY * ROUND) / ROUND);
-        return lying.y(at) + shape.height;
+        return lying.y(at + fixed) + shape.height;
     }
 
     /** Mean height of the laid area, in cm: tells orders of one length apart. */
     double meanHeight() {
         double moment = 0;
         double area = 0;
-        for (int i = 0; i < lying.count(); i++) {
+        for (int i = fixed; i < lying.count(); i++) {
             Shape shape = lying.shape(i);
             moment += shape.area * (lying.y(i) + shape.height / 2);
             area += shape.area;
@@ -105,10 +117,11 @@ final class Filling {
 
     /** Where every item lies, by item. */
     StripPacking.Spot[] spots() {
-        StripPacking.Spot[] spots = new StripPacking.Spot[lying.count()];
-        for (int i = 0; i < lying.count(); i++) {
+        StripPacking.Spot[] spots = new StripPacking.Spot[laid()];
+        for (int i = 0; i < laid(); i++) {
             int item = laidItem[i];
-            spots[item] = new StripPacking.Spot(kinds.givenWay(item, laidWay[i]), lying.x(i), lying.y(i));
+            spots[item] =
+                    new StripPacking.Spot(kinds.givenWay(item, laidWay[i]), lying.x(i + fixed), lying.y(i + fixed));
         }
         return spots;
     }

@@ -24,7 +24,14 @@ final class ItemKinds {
 
     private final int[] kind;
 
+    private final Lying fixed;
+    private final double base;
+
     ItemKinds(List<StripPacking.Item> items) {
+        this(items, new StripPacking.Ground(0, 0, 0, List.of()));
+    }
+
+    ItemKinds(List<StripPacking.Item> items, StripPacking.Ground ground) {
         shapeOfWay = new Shape[items.size()][];
         givenWay = new int[items.size()][];
         kind = new int[items.size()];
@@ -42,13 +49,32 @@ final class ItemKinds {
             }
             kind[item] = kindOf(item);
         }
+        base = ground.base();
+        fixed = new Lying(ground.fixed().size());
+        ground.fixed().forEach(some -> fixed.add(fixedShape(some.ring()), some.ring().left, some.ring().low));
+    }
+
+    private Shape fixedShape(Ring ring) {
+        Shape fresh = new Shape(shapes.size(), ring.atOrigin(), ring.atOrigin(), Held.FREE);
+        shapes.add(fresh);
+        return fresh;
+    }
+
+    /** What lies there before any item. */
+    Lying fixed() {
+        return fixed;
+    }
+
+    /** Height in cm from which length counts. */
+    double base() {
+        return base;
     }
 
     private void readWays(int item, StripPacking.Item given, int corners, int dents) {
         List<Shape> different = new ArrayList<>();
         List<Integer> ways = new ArrayList<>();
         for (int way = 0; way < given.ways().size(); way++) {
-            Shape shape = shapeOf(given.ways().get(way), corners, dents);
+            Shape shape = shapeOf(given.ways().get(way), given.held().get(way), corners, dents);
             if (!different.contains(shape)) {
                 different.add(shape);
                 ways.add(way);
@@ -58,13 +84,13 @@ final class ItemKinds {
         givenWay[item] = ways.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private Shape shapeOf(Ring ring, int corners, int dents) {
+    private Shape shapeOf(Ring ring, Held held, int corners, int dents) {
         for (Shape known : shapes) {
-            if (known.ring.matches(ring, SAME_CM)) {
+            if (known.held.matches(held, SAME_CM) && known.ring.matches(ring, SAME_CM)) {
                 return known;
             }
         }
-        Shape fresh = new Shape(shapes.size(), ring, Cover.of(ring.withoutFlatCorners(), corners, dents));
+        Shape fresh = new Shape(shapes.size(), ring, Cover.of(ring.withoutFlatCorners(), corners, dents), held);
         shapes.add(fresh);
         return fresh;
     }

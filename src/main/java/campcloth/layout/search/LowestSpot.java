@@ -12,6 +12,9 @@ final class LowestSpot {
     /** Heights closer than this, in cm, count as equal. */
     private static final double TIE = 1e-8;
 
+    /** Steps in cm shorter than this are run along only from the lowest spot on that a free shape would have. */
+    private static final double SHORT_STEP = 4;
+
     private final double stripWidth;
     private final ForbiddenSpots forbidden;
     private final Work work;
@@ -54,6 +57,27 @@ final class LowestSpot {
         bestY = limit;
         floor = floors.of(shape, lying.count());
         double top = gather(shape, lying);
+        if (shape.held.isFree()) {
+            climbAll(top);
+        } else if (shape.held.stepY() > 0 && shape.held.stepY() < SHORT_STEP) {
+            climbAll(top);
+            floor = Math.max(floor, bestY - 2 * TIE);
+            boolean found = Double.isFinite(bestX);
+            bestX = towardsRight ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+            bestY = limit;
+            if (found) {
+                tryLevels(shape.held, Math.max(top, floor));
+            }
+        } else if (shape.held.stepY() > 0) {
+            tryLevels(shape.held, top);
+        } else {
+            climbColumns(shape.held, top);
+        }
+        floors.raise(shape, lying.count(), bestY - 2 * TIE);
+        return Double.isFinite(bestX);
+    }
+
+    private void climbAll(double top) {
         if (floor <= 0) {
             climb(rightmost ? room : 0, 0, rightmost ? 0 : room, 0);
         }
@@ -64,8 +88,54 @@ final class LowestSpot {
                 climbEdges(near[i], nearX[i], nearY[i]);
             }
         }
-        floors.raise(shape, lying.count(), bestY - 2 * TIE);
-        return Double.isFinite(bestX);
+    }
+
+    /** Runs along the heights to which a shape is held, the lowest first, until one has a free spot. */
+    private void tryLevels(Held held, double top) {
+        double number = Held.numberFrom(held.stepY(), held.phaseY(), floor);
+        double y = floor;
+        while (!Double.isFinite(bestX) && y <= top && held.fitsAcross(room)) {
+            y = Math.max(floor, held.phaseY() + number++ * held.stepY());
+            if (y > bestY + TIE) {
+                return;
+            }
+            if (held.stepX() > 0) {
+                tryColumns(held, y);
+            } else {
+                climb(rightmost ? room : 0, y, rightmost ? 0 : room, y);
+            }
+        }
+    }
+
+    /** The first free one of the places across, at one height. */
+    private void tryColumns(Held held, double y) {
+        double first = Held.numberFrom(held.stepX(), held.phaseX(), 0);
+        double end = Held.numberUpTo(held.stepX(), held.phaseX(), room);
+        double number = rightmost ? end : first;
+        double way = rightmost ? -1 : 1;
+        while (number >= first && number <= end) {
+            double x = Math.min(room, Math.max(0, held.phaseX() + number * held.stepX()));
+            double exit = exit(x, y, x, y, way, 0);
+            if (exit < 0) {
+                bestX = x;
+                bestY = y;
+                return;
+            }
+            double next = x + way * exit;
+            number = rightmost
+                    ? Math.min(number - 1, Held.numberUpTo(held.stepX(), held.phaseX(), next))
+                    : Math.max(number + 1, Held.numberFrom(held.stepX(), held.phaseX(), next));
+        }
+    }
+
+    /** Climbs straight up at each of the places across. */
+    private void climbColumns(Held held, double top) {
+        double first = Held.numberFrom(held.stepX(), held.phaseX(), 0);
+        double end = Held.numberUpTo(held.stepX(), held.phaseX(), room);
+        for (double number = first; number <= end; number++) {
+            double x = Math.min(room, Math.max(0, held.phaseX() + number * held.stepX()));
+            climb(x, floor, x, top);
+        }
     }
 
     /** Collects the no-fit polygons that reach the part of the strip that matters; their highest top. */

@@ -93,6 +93,13 @@ public final class Ring {
         return count < 3 || count == size() ? this : through(Arrays.copyOf(kept, count));
     }
 
+    /** With the lower left corner of its box at the origin. */
+    Ring atOrigin() {
+        return new Ring(
+                Arrays.stream(x).map(value -> value - left).toArray(),
+                Arrays.stream(y).map(value -> value - low).toArray());
+    }
+
     /** Reflected in the origin, which keeps the direction. */
     Ring negated() {
         return new Ring(

@@ -9,6 +9,7 @@ final class Shape {
     final int id;
 
     final Ring ring;
+    final Held held;
     final double width;
     final double height;
     final double area;
@@ -16,8 +17,9 @@ final class Shape {
     final List<Ring> partsNegated;
 
     /** A shape that lies as a ring does and takes no part in the packing beyond its cover, which contains the ring. */
-    Shape(int id, Ring ring, Ring cover) {
+    Shape(int id, Ring ring, Ring cover, Held held) {
         this.id = id;
+        this.held = held;
         this.ring = ring;
         this.width = ring.right;
         this.height = ring.high;

@@ -1,5 +1,6 @@
 package campcloth.layout.search;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -8,11 +9,39 @@ import java.util.List;
  */
 public final class StripPacking {
 
-    /** One thing to lay: the rings it may lie as, each with the lower left corner of its box at the origin. */
-    public record Item(List<Ring> ways) {
+    /**
+     * One thing to lay: the rings it may lie as, each with the lower left corner of its box at the origin.
+     *
+     * @param ways the rings
+     * @param held by way: where it is held to
+     */
+    public record Item(List<Ring> ways, List<Held> held) {
 
         public Item {
             ways = List.copyOf(ways);
+            held = List.copyOf(held);
+        }
+
+        public Item(List<Ring> ways) {
+            this(ways, Collections.nCopies(ways.size(), Held.FREE));
+        }
+    }
+
+    /** Something that lies there before: a ring at its place. */
+    public record Fixed(Ring ring) {}
+
+    /**
+     * The strip with what lies on it already.
+     *
+     * @param width in cm, at least the width of every ring
+     * @param gap least distance along or across, in cm
+     * @param base height in cm from which length counts
+     * @param fixed what lies there before; may reach over the edges of the strip
+     */
+    public record Ground(double width, double gap, double base, List<Fixed> fixed) {
+
+        public Ground {
+            fixed = List.copyOf(fixed);
         }
     }
 
@@ -45,5 +74,13 @@ public final class StripPacking {
             Watch watch) {
         ItemKinds kinds = new ItemKinds(items);
         return List.of(new PackingSearch(stripWidth, gap, lowerBound, kinds, seconds, seed, watch).best());
+    }
+
+    /** A spot for each item where items are held to places or something lies there before; length counts from the base. */
+    public static List<Spot> heldSpots(
+            Ground ground, double lowerBound, List<Item> items, double seconds, long seed, Watch watch) {
+        Work work = new Work(seconds, watch);
+        ItemKinds kinds = new ItemKinds(items, ground);
+        return List.of(new OrderSearch(ground.width, ground.gap, lowerBound, kinds, work, seed).best());
     }
 }
