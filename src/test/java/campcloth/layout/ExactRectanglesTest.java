@@ -23,9 +23,11 @@ class ExactRectanglesTest {
             for (int[] box : boxes) {
                 box[0] = 1 + random.nextInt(WIDTH - 1);
                 box[1] = 1 + random.nextInt(5);
-                pieces.add(new Piece("box " + pieces.size(), Outline.rectangle(box[0], box[1]), 1, false, false, false));
+                pieces.add(
+                        new Piece("box " + pieces.size(), Outline.rectangle(box[0], box[1]), 1, false, false, false));
             }
-            double length = Nesting.layout(Strip.ofWidth(WIDTH), pieces, new Effort(0.02, seed)).lengthCm();
+            double length = Nesting.layout(Strip.ofWidth(WIDTH), pieces, new Effort(0.02, seed))
+                    .lengthCm();
             int optimum = new Exact(boxes).optimum();
             assertThat(length).as("seed " + seed).isGreaterThan(optimum - 1e-6);
             reached += length < optimum + 1e-6 ? 1 : 0;
