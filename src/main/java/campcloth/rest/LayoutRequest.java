@@ -5,6 +5,7 @@ import campcloth.layout.AtHand;
 import campcloth.layout.Effort;
 import campcloth.layout.Layout;
 import campcloth.layout.Match;
+import campcloth.layout.MatchPhase;
 import campcloth.layout.Nesting;
 import campcloth.layout.Outline;
 import campcloth.layout.Piece;
@@ -207,6 +208,10 @@ record LayoutRequest(
             return Optional.empty();
         }
         List<MatchPhaseBody> phases = matchPhases == null ? List.of() : matchPhases;
+        List<MatchPhase> wanted = new ArrayList<>();
+        for (int i = 0; i < phases.size(); i++) {
+            wanted.add(Refused.within("matchPhases[" + i + "]", phases.get(i)::phase));
+        }
         return Optional.of(new Repeat(
                 Optional.ofNullable(repeatLengthCm),
                 Optional.ofNullable(repeatWidthCm),
@@ -214,7 +219,7 @@ record LayoutRequest(
                 orNone(repeatFromSelvedgeCm),
                 Boolean.TRUE.equals(sameUpsideDown),
                 Boolean.TRUE.equals(sameMirrored),
-                phases.stream().map(MatchPhaseBody::phase).toList()));
+                wanted));
     }
 
     private static double orNone(@Nullable Double cm) {
