@@ -2,8 +2,8 @@ package campcloth.layout.search;
 
 /**
  * The steps a search may take. A step is one comparison of a spot with the box of a no-fit polygon; other work is paid at
- * its price in such steps. The clock only stops a search at twice its seconds, or two seconds over them where that is later; whoever looks on may
- * end it, too.
+ * its price in such steps. The clock only stops a search at twice its seconds, or two seconds over them where that is later;
+ * whoever looks on may end it, too.
  */
 final class Work {
 
