@@ -24,17 +24,16 @@ class SeparationTest {
             double w = 10 + 50 * random.nextDouble();
             double h = 10 + 60 * random.nextDouble();
             double part = 0.2 + 0.6 * random.nextDouble();
-            StripPacking.Item item =
-                    switch (random.nextInt(3)) {
-                        case 0 -> item(new double[] {0, w, part * w}, new double[] {0, 0, h}, w, h);
-                        case 1 -> item(new double[] {0, w, w * part, 0}, new double[] {0, h / 4, h, h}, w, h);
-                        default ->
-                            item(
-                                    new double[] {0, w, w, part * w, part * w, 0},
-                                    new double[] {0, 0, part * h, part * h, h, h},
-                                    w,
-                                    h);
-                    };
+            StripPacking.Item item = switch (random.nextInt(3)) {
+                case 0 -> item(new double[] {0, w, part * w}, new double[] {0, 0, h}, w, h);
+                case 1 -> item(new double[] {0, w, w * part, 0}, new double[] {0, h / 4, h, h}, w, h);
+                default ->
+                    item(
+                            new double[] {0, w, w, part * w, part * w, 0},
+                            new double[] {0, 0, part * h, part * h, h, h},
+                            w,
+                            h);
+            };
             for (int copy = 0; copy <= random.nextInt(2); copy++) {
                 items.add(item);
             }
@@ -134,8 +133,7 @@ class SeparationTest {
     private static Geometry laid(Ring ring, StripPacking.Spot spot) {
         Coordinate[] corners = new Coordinate[ring.size() + 1];
         for (int i = 0; i <= ring.size(); i++) {
-            corners[i] = new Coordinate(
-                    ring.x[i % ring.size()] + spot.x(), ring.y[i % ring.size()] + spot.y());
+            corners[i] = new Coordinate(ring.x[i % ring.size()] + spot.x(), ring.y[i % ring.size()] + spot.y());
         }
         return GEOMETRY.createPolygon(corners);
     }
