@@ -2,15 +2,15 @@ package campcloth.layout.search;
 
 /**
  * The steps a search may take. A step is one comparison of a spot with the box of a no-fit polygon; other work is paid at
- * its price in such steps. The clock only stops a search at twice its seconds, or two seconds over them where that is later; whoever looks on may
- * end it, too.
+ * its price in such steps. The clock only stops a search at twice its seconds, or two seconds over them where that is later;
+ * whoever looks on may end it, too.
  */
 final class Work {
 
     private static final double STEPS_PER_SECOND = 150e6;
 
     /** Seconds the clock allows for each of the search; a benchmark on a loaded machine may raise it. */
-    static double clockFactor = 1;
+    private static final int CLOCK_FACTOR = Integer.getInteger("campcloth.layout.clockFactor", 1);
 
     private final long steps;
     private final long stopNanos;
@@ -25,7 +25,7 @@ final class Work {
     Work(double seconds, Watch watch) {
         this.watch = watch;
         this.steps = (long) (seconds * STEPS_PER_SECOND);
-        this.stopNanos = System.nanoTime() + (long) (1e9 * clockFactor * Math.max(2 * seconds, seconds + 2));
+        this.stopNanos = System.nanoTime() + (long) (1e9 * CLOCK_FACTOR * Math.max(2 * seconds, seconds + 2));
     }
 
     void spend(long some) {

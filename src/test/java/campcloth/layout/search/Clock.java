@@ -5,7 +5,8 @@ public final class Clock {
 
     private Clock() {}
 
+    /** To be called before the first search. */
     public static void lift() {
-        Work.clockFactor = 100;
+        System.setProperty("campcloth.layout.clockFactor", "100");
     }
 }
