@@ -25,6 +25,11 @@ final class PackingSearch {
     private static final double SHARE_OF_FEW = 0.5;
 
     private static final double SHARE_OF_MANY = 0.15;
+    private static final double SHARE_OF_RECTANGLES = 0.1;
+
+    /** Part of the work up to which rectangles are looked at as such. */
+    private static final double RECTANGLES_UNTIL = 0.95;
+
     private static final double MOST_SECONDS_OF_MANY = 0.5;
     /** Parts of the work at which workers wait for each other. */
     private static final double[] MEETINGS = {0.4, 0.6, 0.8, 0.9, 1};
@@ -38,6 +43,7 @@ final class PackingSearch {
     private final double seconds;
     private final long seed;
     private final Watch watch;
+    private final boolean rectangles;
 
     PackingSearch(
             double stripWidth, double gap, double lowerBound, ItemKinds kinds, double seconds, long seed, Watch watch) {
@@ -48,6 +54,7 @@ final class PackingSearch {
         this.seconds = seconds;
         this.seed = seed;
         this.watch = new Shared(watch);
+        this.rectangles = RectangleSearch.isFor(kinds);
     }
 
     private final class Worker {
@@ -62,7 +69,12 @@ final class PackingSearch {
         }
 
         StripPacking.Spot[] ordered(double share) {
-            return new OrderSearch(stripWidth, forbidden, lowerBound, kinds, work, share, ownSeed).best();
+            StripPacking.Spot[] ordered =
+                    new OrderSearch(stripWidth, forbidden, lowerBound, kinds, work, share, ownSeed).best();
+            return rectangles
+                    ? new RectangleSearch(stripWidth, gap, lowerBound, kinds, work, ownSeed)
+                            .shorter(ordered, RECTANGLES_UNTIL)
+                    : ordered;
         }
     }
 
@@ -88,6 +100,9 @@ final class PackingSearch {
     }
 
     private double orderShare() {
+        if (rectangles) {
+            return SHARE_OF_RECTANGLES;
+        }
         return kinds.items() <= FEW_ITEMS ? SHARE_OF_FEW : Math.min(SHARE_OF_MANY, MOST_SECONDS_OF_MANY / seconds);
     }
 
