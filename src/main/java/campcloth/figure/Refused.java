@@ -34,4 +34,15 @@ public final class Refused extends RuntimeException {
                     refused.refusals.stream().map(r -> r.within(owner)).toList());
         }
     }
+
+    /** Runs what makes a thing, and begins every reason with the name that the giver calls it by. */
+    public static <T> T named(String name, Supplier<T> part) {
+        try {
+            return part.get();
+        } catch (Refused refused) {
+            throw new Refused(refused.refusals.stream()
+                    .map(r -> new Refusal(r.field(), Words.quoted(name) + ": " + r.because(), r.remedy()))
+                    .toList());
+        }
+    }
 }

@@ -238,7 +238,8 @@ record LayoutRequest(
     List<Piece> toLay() {
         List<Piece> read = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            read.add(Refused.within("pieces[" + i + "]", pieces.get(i)::piece));
+            PieceBody piece = pieces.get(i);
+            read.add(Refused.within("pieces[" + i + "]", () -> Refused.named(piece.name(), piece::piece)));
         }
         return read;
     }
