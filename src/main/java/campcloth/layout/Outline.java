@@ -137,6 +137,23 @@ public final class Outline {
         return heightCm;
     }
 
+    /** The lowest spot of it halfway across. */
+    public Point lowestInTheMiddle() {
+        double x = leftCm() + widthCm() / 2;
+        double low = lowCm() + heightCm();
+        for (int i = 0; i < points.size(); i++) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            if (Math.min(a.xCm(), b.xCm()) <= x && x <= Math.max(a.xCm(), b.xCm())) {
+                double y = a.xCm() == b.xCm()
+                        ? Math.min(a.yCm(), b.yCm())
+                        : a.yCm() + (x - a.xCm()) / (b.xCm() - a.xCm()) * (b.yCm() - a.yCm());
+                low = Math.min(low, y);
+            }
+        }
+        return new Point(x, low);
+    }
+
     /** The same outline with the lower left corner of its bounding box at the point given. */
     public Outline movedTo(double xCm, double yCm) {
         return new Outline(points.stream()

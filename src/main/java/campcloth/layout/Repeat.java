@@ -44,6 +44,16 @@ public record Repeat(
         }
     }
 
+    /** A pattern of which nothing is known but how it repeats. */
+    public static Repeat every(Optional<Double> lengthCm, Optional<Double> widthCm) {
+        return new Repeat(lengthCm, widthCm, 0, 0, false, false, List.of());
+    }
+
+    /** Whether a repeat of so many cm is one that people match. */
+    public static boolean isMatched(double repeatCm) {
+        return repeatCm >= LEAST_CM;
+    }
+
     /** The place that a group shall lie on, as far as it was said. */
     MatchPhase said(String group) {
         return phases.stream()

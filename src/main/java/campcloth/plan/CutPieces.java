@@ -5,10 +5,12 @@ import campcloth.garment.Design;
 import campcloth.garment.Designs;
 import campcloth.garment.Garment;
 import campcloth.garment.GarmentPiece;
+import campcloth.layout.Match;
 import campcloth.layout.Outline;
 import campcloth.layout.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The garments of an order made up, and all pieces that are cut for them. */
@@ -25,16 +27,27 @@ final class CutPieces {
             return label.isEmpty() ? piece.name() : label + " " + piece.name();
         }
 
+        /** Garments are matched each for itself. */
+        Match matchOf(GarmentPiece piece) {
+            Match own = piece.match();
+            return label.isEmpty() ? own : new Match(own.at(), label + " " + own.group());
+        }
+
         int copies(GarmentPiece piece) {
             return piece.count() * line.count();
         }
     }
 
     /** All copies of one piece. */
-    record Cut(String name, Outline outline, int count, boolean pair, boolean foldable) {
+    record Cut(String name, Outline outline, int count, boolean pair, boolean foldable, Match match) {
 
         Piece piece(boolean nap) {
             return new Piece(name, outline, count, !nap, false, pair);
+        }
+
+        /** The same that has to meet the pattern of the cloth. */
+        Piece matched(boolean nap) {
+            return new Piece(name, outline, count, !nap, false, pair, Optional.of(match));
         }
     }
 
@@ -65,7 +78,12 @@ final class CutPieces {
         for (MadeUp madeUp : garments) {
             for (GarmentPiece piece : which.apply(madeUp.garment())) {
                 cuts.add(new Cut(
-                        madeUp.nameOf(piece), piece.outline(), madeUp.copies(piece), piece.pair(), piece.foldable()));
+                        madeUp.nameOf(piece),
+                        piece.outline(),
+                        madeUp.copies(piece),
+                        piece.pair(),
+                        piece.foldable(),
+                        madeUp.matchOf(piece)));
             }
         }
         return List.copyOf(cuts);

@@ -105,7 +105,16 @@ public record CuttingPlan(
         return PlanSheet.of(this);
     }
 
+    /** The cloth with its pattern and the pieces as they match it; empty where nothing is matched. */
+    public Optional<CuttingSheet> matchedSheet() {
+        return making.flatMap(Making::matched).map(matched -> PlanSheet.matched(this, matched));
+    }
+
     List<PlacedPiece> layoutOrder() {
+        return inOrder(placements);
+    }
+
+    static List<PlacedPiece> inOrder(List<PlacedPiece> placements) {
         return placements.stream()
                 .sorted(Comparator.comparing(PlacedPiece::piece).thenComparingInt(PlacedPiece::copy))
                 .toList();

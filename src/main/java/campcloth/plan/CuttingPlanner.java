@@ -41,7 +41,8 @@ public final class CuttingPlanner {
     public CuttingPlan plan(CuttingOrder order) {
         CutPieces pieces = CutPieces.of(order);
         TooNarrow.check(order, pieces);
-        Laid laid = laid(order, pieces);
+        Optional<MatchedLay> matched = MatchedLay.of(order, pieces, effort);
+        Laid laid = laid(order, pieces, effort, matched.map(MatchedLay::lay));
         RuleOfThumb rule = RuleOfThumb.of(order, pieces);
         double buyLengthCm = order.buyLengthCm(laid.chosen().lengthCm());
         WorstCase worst = worstCase(order, buyLengthCm);
@@ -53,7 +54,7 @@ public final class CuttingPlanner {
                 GarmentWork.of(order, pieces),
                 SmallPiecesAnswer.of(order, pieces, laid),
                 LengthsAtHand.of(order, pieces),
-                MatchedLay.of(order, pieces, buyLengthCm),
+                matched.map(lay -> lay.matched(buyLengthCm)),
                 RuleSaving.of(order, rule, buyLengthCm));
         return new CuttingPlan(
                 buyLengthCm,
@@ -106,16 +107,23 @@ public final class CuttingPlanner {
     }
 
     static Laid laid(CuttingOrder order, CutPieces pieces, Effort effort) {
+        return laid(order, pieces, effort, Optional.empty());
+    }
+
+    /** With another lay on open cloth, which stands in where it is shorter. */
+    private static Laid laid(CuttingOrder order, CutPieces pieces, Effort effort, Optional<Lay> other) {
         double usableCm = order.cloth().usableWidthCm();
         boolean nap = order.cloth().nap();
-        Lay.Open open = Lay.open(usableCm, nap, pieces, effort);
+        Lay.Open searched = Lay.open(usableCm, nap, pieces, effort);
+        Lay open =
+                other.filter(lay -> lay.lengthCm() < searched.lay().lengthCm()).orElse(searched.lay());
         Optional<Lay> folded = FoldedLay.of(usableCm, nap, pieces, forFolded(effort));
         Optional<Lay> twoFolds = TwoFoldsLay.of(usableCm, pieces);
-        Fold lay = order.fold() == Fold.ANY ? best(open.lay(), folded, twoFolds) : order.fold();
+        Fold lay = order.fold() == Fold.ANY ? best(open, folded, twoFolds) : order.fold();
         if (lay == Fold.ONE && folded.isEmpty() || lay == Fold.TWO && twoFolds.isEmpty()) {
             throw TooNarrow.toFold(order);
         }
-        return new Laid(open.lay(), folded, twoFolds, open.lowerBoundCm(), lay);
+        return new Laid(open, folded, twoFolds, searched.lowerBoundCm(), lay);
     }
 
     /** Folded where that costs nothing, once rather than twice; else open. */

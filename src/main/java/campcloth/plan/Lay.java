@@ -25,12 +25,16 @@ record Lay(double lengthCm, List<PlacedPiece> pieces) {
                 Strip.ofWidth(usableWidthCm),
                 pieces.cuts().stream().map(cut -> cut.piece(nap)).toList(),
                 effort);
+        Lay searched = of(layout);
+        Lay rows = RowsLay.of(usableWidthCm, pieces);
+        return new Open(rows.lengthCm < searched.lengthCm ? rows : searched, layout.lowerBoundCm());
+    }
+
+    static Lay of(Layout layout) {
         List<PlacedPiece> placed = layout.placements().stream()
                 .map(placement -> placed(placement, layout.outlineOf(placement)))
                 .toList();
-        Lay searched = new Lay(layout.lengthCm(), placed);
-        Lay rows = RowsLay.of(usableWidthCm, pieces);
-        return new Open(rows.lengthCm < searched.lengthCm ? rows : searched, layout.lowerBoundCm());
+        return new Lay(layout.lengthCm(), placed);
     }
 
     private static PlacedPiece placed(Placement placement, Outline lying) {
@@ -41,6 +45,7 @@ record Lay(double lengthCm, List<PlacedPiece> pieces) {
                 placement.yCm(),
                 placement.turned(),
                 placement.mirrored(),
-                lying.points());
+                lying.points(),
+                placement.atHand());
     }
 }

@@ -1,141 +1,84 @@
 package campcloth.plan;
 
+import campcloth.layout.AtHand;
 import campcloth.layout.Effort;
-import campcloth.layout.Layout;
 import campcloth.layout.Nesting;
-import campcloth.layout.Outline;
-import campcloth.layout.Piece;
-import campcloth.layout.Placement;
 import campcloth.layout.Strip;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * Uses up lengths at hand before the bolt: on each length, the longest first, the largest pieces first, each that still
- * finds a place; the rest is laid on cloth to buy. Every length is laid open. It is a plain way of dividing the pieces;
- * another may leave less to buy.
+ * Uses up lengths at hand before the bolt, so that least is bought, then few lengths are begun. Every length is laid open;
+ * none counts as wider than the cloth.
  */
 final class LengthsAtHand {
 
-    private static final double TOUCH_CM = 1e-6;
-    private static final Effort TRY = new Effort(0.01, 1);
-    private static final Effort REST = new Effort(0.1, 1);
-    private static final int MOST_PIECES_TO_TRY = 60;
-
-    /** One copy of a piece, drawn as it has to be cut. */
-    private record Copy(String name, int number, boolean mirrored, Outline outline) {}
+    private static final Effort EFFORT = new Effort(0.2, 1);
+    /** On less nothing is looked for. */
+    private static final double LEAST_CM = 1;
 
     private final CuttingOrder order;
+    private final ClothToCut cloth;
+    private final List<AtHand> given;
+    /** Places in the list given of the lengths that are laid on. */
+    private final List<Integer> used = new ArrayList<>();
 
     private LengthsAtHand(CuttingOrder order) {
         this.order = order;
-    }
-
-    /** Empty where no lengths are at hand, or the pieces are too many to try. */
-    static Optional<SeveralLengths> of(CuttingOrder order, CutPieces pieces) {
-        List<Copy> copies = copies(pieces);
-        return order.particulars().atHand().isEmpty() || copies.size() > MOST_PIECES_TO_TRY
-                ? Optional.empty()
-                : Optional.of(new LengthsAtHand(order).divided(copies));
-    }
-
-    private static List<Copy> copies(CutPieces pieces) {
-        List<Copy> copies = new ArrayList<>();
-        for (CutPieces.Cut cut : pieces.cuts()) {
-            for (int number = 1; number <= cut.count(); number++) {
-                boolean mirrored = cut.pair() && number % 2 == 0;
-                copies.add(new Copy(
-                        cut.name(), number, mirrored, mirrored ? cut.outline().mirrored() : cut.outline()));
+        this.cloth = order.cloth();
+        this.given = order.particulars().atHand();
+        for (int i = 0; i < given.size(); i++) {
+            if (lengthCm(i) >= LEAST_CM && widthCm(i) >= LEAST_CM) {
+                used.add(i);
             }
         }
-        copies.sort(Comparator.comparingDouble(copy -> -copy.outline.areaCm2()));
-        return copies;
     }
 
-    private SeveralLengths divided(List<Copy> copies) {
-        List<Copy> left = new ArrayList<>(copies);
-        List<AtHand> atHand = order.particulars().atHand();
+    /** Empty where no lengths are at hand. */
+    static Optional<SeveralLengths> of(CuttingOrder order, CutPieces pieces) {
+        return order.particulars().atHand().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LengthsAtHand(order).divided(pieces));
+    }
+
+    private double lengthCm(int place) {
+        return cloth.cutLengthCm(given.get(place).lengthCm());
+    }
+
+    private double widthCm(int place) {
+        return Math.min(
+                cloth.usableWidthCm(),
+                given.get(place).widthCm().map(cloth::usableWidthOfCm).orElse(cloth.usableWidthCm()));
+    }
+
+    private SeveralLengths divided(CutPieces pieces) {
+        List<AtHand> washed = used.stream()
+                .map(i -> new AtHand(lengthCm(i), Optional.of(widthCm(i)), Optional.empty()))
+                .toList();
+        Strip strip = new Strip(cloth.usableWidthCm(), 0, 0, 0, Optional.empty(), washed);
+        Lay lay = Lay.of(Nesting.layout(
+                strip, pieces.cuts().stream().map(cut -> cut.piece(cloth.nap())).toList(), EFFORT));
+        List<PlacedPiece> placed = lay.pieces().stream()
+                .map(piece -> piece.on(piece.atHand().map(number -> used.get(number - 1) + 1)))
+                .toList();
         List<SeveralLengths.OnLength> lengths = new ArrayList<>();
-        atHand.forEach(none -> lengths.add(new SeveralLengths.OnLength(0, 0, 0, List.of())));
-        List<Integer> longestFirst = new ArrayList<>();
-        for (int i = 0; i < atHand.size(); i++) {
-            longestFirst.add(i);
+        for (int i = 0; i < given.size(); i++) {
+            List<PlacedPiece> here = on(placed, Optional.of(i + 1));
+            double usedCm = here.stream().mapToDouble(PlacedPiece::endCm).max().orElse(0);
+            lengths.add(new SeveralLengths.OnLength(lengthCm(i), widthCm(i), usedCm, here));
         }
-        longestFirst.sort(Comparator.comparingDouble(i -> -atHand.get(i).lengthCm()));
-        for (int i : longestFirst) {
-            lengths.set(i, onLength(atHand.get(i), left));
-        }
-        if (left.isEmpty()) {
-            return new SeveralLengths(lengths, List.of(), 0, 0, Optional.empty());
-        }
-        Lay bolt = lay(order.cloth().usableWidthCm(), left, REST);
-        double buyCm = order.buyLengthCm(bolt.lengthCm());
+        List<PlacedPiece> bolt = on(placed, Optional.empty());
+        double buyCm = bolt.isEmpty() ? 0 : order.buyLengthCm(lay.lengthCm());
         return new SeveralLengths(
                 lengths,
-                bolt.pieces(),
-                bolt.lengthCm(),
+                bolt,
+                bolt.isEmpty() ? 0 : lay.lengthCm(),
                 buyCm,
-                order.cloth().price().map(price -> price.times(buyCm / 100)));
+                bolt.isEmpty() ? Optional.empty() : cloth.price().map(price -> price.times(buyCm / 100)));
     }
 
-    /** Takes what lies on the length away from what is left. */
-    private SeveralLengths.OnLength onLength(AtHand atHand, List<Copy> left) {
-        double lengthCm = order.cloth().cutLengthCm(atHand.lengthCm());
-        double widthCm = atHand.widthCm()
-                .map(order.cloth()::usableWidthOfCm)
-                .orElse(order.cloth().usableWidthCm());
-        List<Copy> chosen = new ArrayList<>();
-        Lay best = new Lay(0, List.of());
-        Set<Outline> tooLarge = new HashSet<>();
-        for (Copy copy : List.copyOf(left)) {
-            List<Copy> more = new ArrayList<>(chosen);
-            more.add(copy);
-            if (tooLarge.contains(copy.outline) || !canLie(more, lengthCm, widthCm)) {
-                continue;
-            }
-            Lay lay = lay(widthCm, more, TRY);
-            if (lay.lengthCm() <= lengthCm + TOUCH_CM) {
-                chosen = more;
-                best = lay;
-            } else {
-                tooLarge.add(copy.outline);
-            }
-        }
-        left.removeAll(chosen);
-        return new SeveralLengths.OnLength(lengthCm, widthCm, best.lengthCm(), best.pieces());
-    }
-
-    private static boolean canLie(List<Copy> copies, double lengthCm, double widthCm) {
-        Outline last = copies.get(copies.size() - 1).outline;
-        double areaCm2 = copies.stream().mapToDouble(c -> c.outline.areaCm2()).sum();
-        return last.widthCm() <= widthCm + TOUCH_CM
-                && last.heightCm() <= lengthCm + TOUCH_CM
-                && areaCm2 <= (lengthCm + TOUCH_CM) * widthCm;
-    }
-
-    private Lay lay(double widthCm, List<Copy> copies, Effort effort) {
-        List<Piece> pieces = new ArrayList<>();
-        for (int i = 0; i < copies.size(); i++) {
-            pieces.add(new Piece(
-                    Integer.toString(i),
-                    copies.get(i).outline,
-                    1,
-                    !order.cloth().nap(),
-                    false,
-                    false));
-        }
-        Layout layout = Nesting.layout(Strip.ofWidth(widthCm), pieces, effort);
-        List<PlacedPiece> placed = layout.placements().stream()
-                .map(at -> placed(copies.get(Integer.parseInt(at.piece())), at, layout.outlineOf(at)))
-                .toList();
-        return new Lay(layout.lengthCm(), placed);
-    }
-
-    private static PlacedPiece placed(Copy copy, Placement at, Outline lying) {
-        return new PlacedPiece(copy.name, copy.number, at.xCm(), at.yCm(), at.turned(), copy.mirrored, lying.points());
+    private static List<PlacedPiece> on(List<PlacedPiece> placed, Optional<Integer> length) {
+        return placed.stream().filter(piece -> piece.atHand().equals(length)).toList();
     }
 }

@@ -71,11 +71,11 @@ final class MakingNotes {
                         : "The rest takes " + Words.fixed(several.boltNetCm(), 1) + " cm, "
                                 + Words.number(several.buyLengthCm()) + " cm to buy, " + Words.number(aloneCm)
                                 + " without those lengths.")
-                + " Another way to divide the pieces may leave less.";
+                + (several.boltNetCm() == 0 ? "" : " Another way to divide the pieces may leave less.");
     }
 
     private static String matched(Matched matched) {
-        return "With the pattern matched at the hem and in the middle of each piece, in plain rows, the pieces take "
+        return "With the pattern matched at the hem and in the middle of each piece (copies of sleeves and small parts with each other), the pieces take "
                 + Words.fixed(matched.lengthCm(), 1) + " cm, " + Words.number(matched.buyLengthCm())
                 + " cm to buy: " + Words.number(matched.extraCm()) + " cm more than without"
                 + matched.extraCost()

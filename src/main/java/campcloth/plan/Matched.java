@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param extraCm how much more that is than without matching
  * @param extraCost what that costs, where the price is known
  * @param placements where each piece lies
+ * @param lineFromCutCm where the line along that the hems meet first comes, from the cut edge; empty where none repeats along
+ *     and in plans of old
+ * @param lineFromSelvedgeCm the same across, of the stripe on which their middles lie, from the left edge
  */
 public record Matched(
         Optional<Double> repeatLengthCm,
@@ -21,7 +24,9 @@ public record Matched(
         double buyLengthCm,
         double extraCm,
         Optional<Money> extraCost,
-        List<PlacedPiece> placements) {
+        List<PlacedPiece> placements,
+        Optional<Double> lineFromCutCm,
+        Optional<Double> lineFromSelvedgeCm) {
 
     public Matched {
         placements = List.copyOf(placements);

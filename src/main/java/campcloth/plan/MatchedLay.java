@@ -1,132 +1,89 @@
 package campcloth.plan;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import campcloth.figure.Refused;
+import campcloth.layout.Effort;
+import campcloth.layout.Layout;
+import campcloth.layout.MatchPhase;
+import campcloth.layout.Nesting;
+import campcloth.layout.Repeat;
+import campcloth.layout.Strip;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A layout for stripes and checks: every piece lies as drawn with its lower edge on the same line of the pattern, so that
- * pieces match along a seam from the hem up, and with its middle on the same stripe, so that both sides look alike. Pieces stand
- * in rows, the tallest first; each row begins where the repeat does. The repeat shrinks with the cloth.
+ * A layout for stripes and checks: of each garment, the pieces that end at the hem meet the same line of the pattern there, so
+ * that they match along a seam from the hem up, and have their middle (or their seam, where left and right are cut apart) on
+ * the same stripe, so that both sides look alike. Copies of every other piece match each other; sleeves at their upper edge.
+ * The repeat shrinks with the cloth. No piece is turned, since nothing is known of the pattern's symmetry.
  *
- * <p>It is a plain way of matching, not the shortest. Sleeves match each other and meet the pattern at their cuffs; that they
- * carry the body's line on at the armhole is not looked for. A pattern that is not its own mirror image cannot match on both
- * sides.
+ * <p>That sleeves carry the body's line on at the armhole is not looked for. A pattern that is not its own mirror image cannot
+ * match on both sides.
  */
 final class MatchedLay {
 
-    private static final double TOUCH_CM = 1e-9;
+    private final CuttingOrder order;
+    private final Repeat repeat;
+    private final Layout layout;
 
-    private record Copy(CutPieces.Cut cut, int number) {
-
-        double heightCm() {
-            return cut.outline().heightCm();
-        }
-
-        double widthCm() {
-            return cut.outline().widthCm();
-        }
+    private MatchedLay(CuttingOrder order, Repeat repeat, Layout layout) {
+        this.order = order;
+        this.repeat = repeat;
+        this.layout = layout;
     }
 
-    /** Pieces side by side. */
-    private static final class Row {
-
-        private final double yCm;
-        private double endCm;
-
-        private Row(double yCm) {
-            this.yCm = yCm;
-        }
+    /** Empty where the cloth has no pattern to match, or a piece finds no place where it meets it. */
+    static Optional<MatchedLay> of(CuttingOrder order, CutPieces pieces, Effort effort) {
+        return order.particulars()
+                .repeat()
+                .flatMap(sold -> asCut(sold, order.cloth()))
+                .flatMap(repeat ->
+                        layout(order, repeat, pieces, effort).map(layout -> new MatchedLay(order, repeat, layout)));
     }
 
-    private final double usableWidthCm;
-    private final Optional<Double> alongCm;
-    private final Optional<Double> acrossCm;
-
-    private MatchedLay(CuttingOrder order) {
-        ClothToCut cloth = order.cloth();
-        Repeat repeat = order.particulars().repeat();
-        usableWidthCm = cloth.usableWidthCm();
-        alongCm = repeat.lengthCm().map(cloth::cutLengthCm);
-        acrossCm = repeat.widthCm().map(cm -> cm * cloth.usableWidthCm() / cloth.nominalWidthCm());
+    /** What the wash leaves of a repeat; so small a one that nobody matches it is left out. */
+    private static Optional<Repeat> asCut(Repeat sold, ClothToCut cloth) {
+        Optional<Double> along = sold.lengthCm().map(cloth::cutLengthCm).filter(Repeat::isMatched);
+        Optional<Double> across = sold.widthCm()
+                .map(cm -> cm * cloth.usableWidthCm() / cloth.nominalWidthCm())
+                .filter(Repeat::isMatched);
+        return along.isEmpty() && across.isEmpty() ? Optional.empty() : Optional.of(Repeat.every(along, across));
     }
 
-    /** Empty where the cloth has no pattern, or a piece finds no place with its middle on a stripe. */
-    static Optional<Matched> of(CuttingOrder order, CutPieces pieces, double unmatchedBuyCm) {
-        if (order.particulars().repeat().isNone()) {
+    private static Optional<Layout> layout(CuttingOrder order, Repeat repeat, CutPieces pieces, Effort effort) {
+        Strip strip = new Strip(order.cloth().usableWidthCm(), 0, 0, 0, Optional.of(repeat), List.of());
+        try {
+            return Optional.of(Nesting.layout(
+                    strip,
+                    pieces.cuts().stream()
+                            .map(cut -> cut.matched(order.cloth().nap()))
+                            .toList(),
+                    effort));
+        } catch (Refused noPlace) {
             return Optional.empty();
         }
-        MatchedLay matching = new MatchedLay(order);
-        return matching.lay(pieces).map(lay -> matching.matched(order, lay, unmatchedBuyCm));
     }
 
-    private Matched matched(CuttingOrder order, Lay lay, double unmatchedBuyCm) {
-        double buyCm = Math.max(unmatchedBuyCm, order.buyLengthCm(lay.lengthCm()));
+    Lay lay() {
+        return Lay.of(layout);
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    Matched matched(double unmatchedBuyCm) {
+        double buyCm = Math.max(unmatchedBuyCm, order.buyLengthCm(layout.lengthCm()));
         double extraCm = buyCm - unmatchedBuyCm;
+        Optional<MatchPhase> first = layout.matchPhases().stream().findFirst();
         return new Matched(
-                alongCm,
-                acrossCm,
-                lay.lengthCm(),
+                repeat.lengthCm(),
+                repeat.widthCm(),
+                layout.lengthCm(),
                 buyCm,
                 extraCm,
                 order.cloth().price().map(price -> price.times(extraCm / 100)),
-                lay.pieces());
-    }
-
-    private Optional<Lay> lay(CutPieces pieces) {
-        List<Copy> copies = new ArrayList<>();
-        pieces.cuts().forEach(cut -> {
-            for (int number = 1; number <= cut.count(); number++) {
-                copies.add(new Copy(cut, number));
-            }
-        });
-        copies.sort(Comparator.comparingDouble(copy -> -copy.heightCm()));
-        List<Row> rows = new ArrayList<>();
-        List<PlacedPiece> placed = new ArrayList<>();
-        double lengthCm = 0;
-        for (Copy copy : copies) {
-            Optional<Row> row = rows.stream().filter(r -> takes(r, copy)).findFirst();
-            if (row.isEmpty()) {
-                Row fresh = new Row(onRepeat(lengthCm, alongCm));
-                if (!takes(fresh, copy)) {
-                    return Optional.empty();
-                }
-                rows.add(fresh);
-                row = Optional.of(fresh);
-                lengthCm = fresh.yCm + copy.heightCm();
-            }
-            placed.add(placed(row.get(), copy));
-        }
-        return Optional.of(new Lay(lengthCm, placed));
-    }
-
-    private boolean takes(Row row, Copy copy) {
-        return leftCm(row, copy) + copy.widthCm() <= usableWidthCm + TOUCH_CM;
-    }
-
-    /** Left edge of the next piece of the row, its middle on a stripe. */
-    private double leftCm(Row row, Copy copy) {
-        double half = copy.widthCm() / 2;
-        return onRepeat(row.endCm + half, acrossCm) - half;
-    }
-
-    private static double onRepeat(double cm, Optional<Double> repeatCm) {
-        return repeatCm.map(repeat -> Math.ceil((cm - TOUCH_CM) / repeat) * repeat)
-                .orElse(cm);
-    }
-
-    private PlacedPiece placed(Row row, Copy copy) {
-        double x = leftCm(row, copy);
-        row.endCm = x + copy.widthCm();
-        boolean mirrored = copy.cut.pair() && copy.number % 2 == 0;
-        return new PlacedPiece(
-                copy.cut.name(),
-                copy.number,
-                x,
-                row.yCm,
-                false,
-                mirrored,
-                copy.cut.outline().lying(false, mirrored, x, row.yCm).points());
+                lay().pieces(),
+                first.flatMap(MatchPhase::alongCm),
+                first.flatMap(MatchPhase::acrossCm));
     }
 }

@@ -2,19 +2,22 @@ package campcloth.plan;
 
 import campcloth.figure.Refused;
 import campcloth.garment.SewnBy;
+import campcloth.layout.AtHand;
+import campcloth.layout.Repeat;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What most orders do without.
  *
  * @param sewnBy how the garments are sewn
  * @param atHand pieces of the same cloth that are to be used up first
- * @param repeat the pattern that has to match
+ * @param repeat the pattern that has to match, as the shop sells the cloth; empty for plain cloth
  */
-public record Particulars(SewnBy sewnBy, List<AtHand> atHand, Repeat repeat) {
+public record Particulars(SewnBy sewnBy, List<AtHand> atHand, Optional<Repeat> repeat) {
 
     /** By machine, nothing at hand, plain cloth. */
-    public static final Particulars USUAL = new Particulars(SewnBy.MACHINE, List.of(), Repeat.NONE);
+    public static final Particulars USUAL = new Particulars(SewnBy.MACHINE, List.of(), Optional.empty());
 
     private static final int MOST_LENGTHS = 8;
 

@@ -4,6 +4,7 @@ import campcloth.figure.Words;
 import campcloth.layout.ClothEdge;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.SheetPart;
+import campcloth.layout.Stripes;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,16 +28,39 @@ final class PlanSheet {
             case ONE -> FoldedSheet.once(placed, plan.usableWidthCm());
             case TWO -> FoldedSheet.twice(placed, plan.usableWidthCm());
         };
+        return sheet(lying, "Cutting layout", plan.buyLengthCm(), plan.netLengthCm(), List.of());
+    }
+
+    /** On open cloth, with the lines of the pattern that the hems and the middles meet. */
+    static CuttingSheet matched(CuttingPlan plan, Matched matched) {
+        PlanSheet sheet = new PlanSheet(plan);
+        List<Stripes> stripes = new ArrayList<>();
+        matched.repeatLengthCm()
+                .ifPresent(
+                        every -> stripes.add(new Stripes(matched.lineFromCutCm().orElse(0.0), every, false)));
+        matched.repeatWidthCm()
+                .ifPresent(every ->
+                        stripes.add(new Stripes(matched.lineFromSelvedgeCm().orElse(0.0), every, true)));
+        return sheet.sheet(
+                sheet.open(CuttingPlan.inOrder(matched.placements())),
+                "Cutting layout, pattern matched",
+                matched.buyLengthCm(),
+                matched.lengthCm(),
+                stripes);
+    }
+
+    private CuttingSheet sheet(
+            FoldedSheet.Lying lying, String title, double buyCm, double lengthCm, List<Stripes> stripes) {
         return new CuttingSheet(
-                "Cutting layout",
-                facts(),
+                title,
+                facts(buyCm),
                 lying.widthCm(),
-                plan.netLengthCm(),
+                lengthCm,
                 lying.left(),
                 lying.right(),
                 lying.parts(),
                 plan.cloth().map(CutCloth::nap).orElse(false),
-                List.of());
+                stripes);
     }
 
     private FoldedSheet.Lying open(List<PlacedPiece> placed) {
@@ -46,9 +70,9 @@ final class PlanSheet {
         return new FoldedSheet.Lying(plan.usableWidthCm(), ClothEdge.SELVEDGE, ClothEdge.SELVEDGE, parts);
     }
 
-    private List<String> facts() {
+    private List<String> facts(double buyCm) {
         List<String> facts = new ArrayList<>();
-        String buy = "Length to buy " + cm(plan.buyLengthCm());
+        String buy = "Length to buy " + cm(buyCm);
         plan.cloth()
                 .ifPresentOrElse(
                         cloth -> {

@@ -5,6 +5,7 @@ import campcloth.plan.Fold;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Money;
 import campcloth.plan.PlacedPiece;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +63,18 @@ record CuttingPlanAnswer(
 
     /** Where a piece lies: the lower-left corner of its bounding box as it lies. */
     @Schema(name = "Placement")
-    record PlacementBody(String piece, int copy, double xCm, double yCm, boolean turned, boolean mirrored) {
+    record PlacementBody(
+            String piece,
+            int copy,
+            double xCm,
+            double yCm,
+            boolean turned,
+            boolean mirrored,
+
+            @Schema(description = "which of lengthsAtHand it lies on, counted from 1; left out for the bolt")
+            @JsonInclude(JsonInclude.Include.NON_NULL)
+            @Nullable
+            Integer lengthAtHand) {
 
         static PlacementBody of(PlacedPiece placed) {
             return new PlacementBody(
@@ -71,7 +83,8 @@ record CuttingPlanAnswer(
                     Rounded.to(placed.xCm(), 3),
                     Rounded.to(placed.yCm(), 3),
                     placed.turned(),
-                    placed.mirrored());
+                    placed.mirrored(),
+                    placed.atHand().orElse(null));
         }
     }
 

@@ -7,12 +7,12 @@ import campcloth.figure.Refused;
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
 import campcloth.garment.Sizes;
-import campcloth.plan.AtHand;
+import campcloth.layout.AtHand;
+import campcloth.layout.Repeat;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
 import campcloth.plan.Particulars;
-import campcloth.plan.Repeat;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
@@ -150,12 +150,15 @@ record CuttingPlanRequest(
             Length length = given.get(i);
             atHand.add(Refused.within(
                     "lengthsAtHand[" + i + "]",
-                    () -> new AtHand(length.lengthCm(), Optional.ofNullable(length.widthCm()))));
+                    () -> new AtHand(length.lengthCm(), Optional.ofNullable(length.widthCm()), Optional.empty())));
         }
         return new Particulars(
                 sewnBy == null ? SewnBy.MACHINE : sewnBy,
                 atHand,
-                new Repeat(Optional.ofNullable(repeatLengthCm), Optional.ofNullable(repeatWidthCm)));
+                repeatLengthCm == null && repeatWidthCm == null
+                        ? Optional.empty()
+                        : Optional.of(
+                                Repeat.every(Optional.ofNullable(repeatLengthCm), Optional.ofNullable(repeatWidthCm))));
     }
 
     static List<CuttingOrder.Line> lines(List<Line> garments, Sizes sizes) {

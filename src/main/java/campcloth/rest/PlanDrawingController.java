@@ -4,6 +4,7 @@ import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.LayoutDrawing;
+import campcloth.plan.CuttingPlan;
 import campcloth.plan.Plans;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
@@ -57,13 +58,18 @@ class PlanDrawingController {
                             description = "with paper: which page, from 1; the first where it is left out",
                             schema = @Schema(type = "integer", minimum = "1"))
                     @RequestParam
-                    Optional<Integer> page) {
-        CuttingSheet sheet = plans.byId(id)
+                    Optional<Integer> page,
+            @Parameter(
+                            description = "whether to draw the layout that matches the pattern of the cloth; no where"
+                                    + " it is left out")
+                    @RequestParam
+                    Optional<Boolean> matched) {
+        CuttingPlan plan = plans.byId(id)
                 .orElseThrow(() -> new Missing("cutting plan", id))
-                .plan()
-                .sheet();
+                .plan();
+        CuttingSheet sheet = matched.orElse(false) ? matched(plan) : plan.sheet();
         if (paper.isPresent()) {
-            return page(id, LayoutDrawing.a4Pages(sheet), page.orElse(1));
+            return page(id, LayoutDrawing.a4Pages(sheet), page.orElse(1), matched.orElse(false));
         }
         if (page.isPresent()) {
             throw Refused.of("page", "has no meaning without paper", "give paper=A4 with it");
@@ -71,9 +77,18 @@ class PlanDrawingController {
         return ResponseEntity.ok().contentType(SVG).body(LayoutDrawing.svg(sheet));
     }
 
-    private static ResponseEntity<String> page(String id, List<String> pages, int page) {
+    private static CuttingSheet matched(CuttingPlan plan) {
+        return plan.matchedSheet()
+                .orElseThrow(() -> Refused.of(
+                        "matched",
+                        "has no meaning: the plan matches no pattern",
+                        "leave it out, or plan with a repeat"));
+    }
+
+    private static ResponseEntity<String> page(String id, List<String> pages, int page, boolean matched) {
         new Range("page", 1, pages.size(), "(pages of this drawing)").check(page);
-        String address = "/api/cutting-plans/" + id + "/layout.svg?paper=A4&page=";
+        String address =
+                "/api/cutting-plans/" + id + "/layout.svg?paper=A4" + (matched ? "&matched=true" : "") + "&page=";
         String last = link(address + pages.size(), "last");
         return ResponseEntity.ok()
                 .contentType(SVG)

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import campcloth.figure.Refused;
 import campcloth.garment.SewnBy;
+import campcloth.layout.AtHand;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,7 +22,7 @@ class LengthsAtHandTest {
 
     @Test
     void sleevesComeFromTheSmallLengthAndTheBodiesFromTheBolt() {
-        SeveralLengths several = divided(new AtHand(70, Optional.of(100.0)));
+        SeveralLengths several = divided(new AtHand(70, Optional.of(100.0), Optional.empty()));
         // 98 cm hold both sleeves of 44 abreast
         assertThat(names(several.lengths().get(0).pieces())).containsExactlyInAnyOrder("sleeve 1", "sleeve 2");
         assertThat(several.lengths().get(0).usedCm()).isCloseTo(60, within(0.05));
@@ -33,7 +34,9 @@ class LengthsAtHandTest {
 
     @Test
     void nothingIsBoughtWhereTheLengthsHoldEverything() {
-        SeveralLengths several = divided(new AtHand(60, Optional.empty()), new AtHand(102, Optional.empty()));
+        SeveralLengths several = divided(
+                new AtHand(60, Optional.empty(), Optional.empty()),
+                new AtHand(102, Optional.empty(), Optional.empty()));
         assertThat(several.buyLengthCm()).isZero();
         assertThat(several.boltPieces()).isEmpty();
         assertThat(names(several.lengths().get(1).pieces())).containsExactlyInAnyOrder("front 1", "back 1");
@@ -41,7 +44,7 @@ class LengthsAtHandTest {
 
     @Test
     void lengthsShrinkLikeTheCloth() {
-        CuttingOrder order = order(Orders.washed(140, 10, 0), new AtHand(100, Optional.of(100.0)));
+        CuttingOrder order = order(Orders.washed(140, 10, 0), new AtHand(100, Optional.of(100.0), Optional.empty()));
         SeveralLengths several = LengthsAtHand.of(order, CutPieces.of(order)).orElseThrow();
         assertThat(several.lengths().get(0).lengthCm()).isCloseTo(90, within(1e-9));
         assertThat(several.lengths().get(0).usableWidthCm()).isCloseTo(98, within(1e-9));
@@ -49,7 +52,9 @@ class LengthsAtHandTest {
 
     @Test
     void aLengthThatIsTooNarrowHoldsNothing() {
-        SeveralLengths several = divided(new AtHand(500, Optional.of(30.0)), new AtHand(20, Optional.empty()));
+        SeveralLengths several = divided(
+                new AtHand(500, Optional.of(30.0), Optional.empty()),
+                new AtHand(20, Optional.empty(), Optional.empty()));
         assertThat(several.lengths()).allMatch(on -> on.pieces().isEmpty() && on.usedCm() == 0);
         assertThat(several.boltNetCm()).isCloseTo(162, within(0.05));
     }
@@ -60,7 +65,8 @@ class LengthsAtHandTest {
         for (int round = 0; round < 8; round++) {
             List<AtHand> atHand = new ArrayList<>();
             for (int i = 0; i < random.nextInt(1, 4); i++) {
-                atHand.add(new AtHand(random.nextInt(30, 200), Optional.of((double) random.nextInt(40, 150))));
+                atHand.add(new AtHand(
+                        random.nextInt(30, 200), Optional.of((double) random.nextInt(40, 150)), Optional.empty()));
             }
             CuttingOrder order = order(CLOTH, atHand.toArray(AtHand[]::new));
             CutPieces pieces = CutPieces.of(order);
@@ -79,8 +85,8 @@ class LengthsAtHandTest {
 
     @Test
     void tooManyLengthsAreRefused() {
-        List<AtHand> nine = Collections.nCopies(9, new AtHand(50, Optional.empty()));
-        assertThatThrownBy(() -> new Particulars(SewnBy.MACHINE, nine, Repeat.NONE))
+        List<AtHand> nine = Collections.nCopies(9, new AtHand(50, Optional.empty(), Optional.empty()));
+        assertThatThrownBy(() -> new Particulars(SewnBy.MACHINE, nine, Optional.empty()))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("lengthsAtHand");
     }
@@ -101,6 +107,6 @@ class LengthsAtHandTest {
                 Optional.empty(),
                 Fold.ANY,
                 CuttingOrder.USUAL_STEP_CM,
-                new Particulars(SewnBy.MACHINE, List.of(atHand), Repeat.NONE));
+                new Particulars(SewnBy.MACHINE, List.of(atHand), Optional.empty()));
     }
 }

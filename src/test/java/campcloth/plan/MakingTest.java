@@ -43,7 +43,7 @@ class MakingTest {
                 Optional.empty(),
                 ORDER.fold(),
                 ORDER.shopStepCm(),
-                new Particulars(SewnBy.HAND, List.of(), Repeat.NONE));
+                new Particulars(SewnBy.HAND, List.of(), Optional.empty()));
         GarmentWork hand = making(byHand).garments().get(0);
         GarmentWork machine = making(ORDER).garments().get(0);
         assertThat(hand.time().leastHours()).isGreaterThan(machine.time().mostHours());

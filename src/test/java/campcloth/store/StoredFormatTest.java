@@ -19,14 +19,14 @@ import campcloth.event.Spell;
 import campcloth.garment.Measurements;
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
-import campcloth.plan.AtHand;
+import campcloth.layout.AtHand;
+import campcloth.layout.Repeat;
 import campcloth.plan.ClothToCut;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.CuttingPlanner;
 import campcloth.plan.Fold;
 import campcloth.plan.Particulars;
-import campcloth.plan.Repeat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -174,11 +174,17 @@ class StoredFormatTest {
                         10,
                         new Particulars(
                                 SewnBy.HAND,
-                                List.of(new AtHand(80, Optional.empty())),
-                                new Repeat(Optional.of(6.0), Optional.empty()))));
+                                List.of(new AtHand(80, Optional.empty(), Optional.empty())),
+                                Optional.of(Repeat.every(Optional.of(6.0), Optional.empty())))));
         assertThat(plan.making().orElseThrow().matched()).isPresent();
         assertThat(plan.making().orElseThrow().lengthsAtHand()).isPresent();
         assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
+        String without = json.write(plan).replaceAll(",\"(lineFromCutCm|lineFromSelvedgeCm|atHand)\":[^,}]*", "");
+        CuttingPlan older = json.read(without, CuttingPlan.class);
+        assertThat(without).doesNotContain("lineFrom", "atHand\":");
+        assertThat(older.matchedSheet().orElseThrow().stripes()).hasSize(1);
+        assertThat(older.making().orElseThrow().matched().orElseThrow().lineFromCutCm())
+                .isEmpty();
     }
 
     private static String sample(String name) throws IOException {

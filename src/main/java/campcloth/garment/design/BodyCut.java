@@ -53,9 +53,10 @@ record BodyCut(BodySizes sizes, BodyChoice choice, SewnCloth cloth, Hem bodyHem,
         boolean pair = choice.centreSeams() && choice.flareCm() > 0;
         int halves = choice.centreSeams() ? 2 : 1;
         for (String name : choice.onePiece() ? List.of("body") : List.of("front", "back")) {
-            pieces.add(new GarmentPiece(name, body, halves, pair, !pair));
+            GarmentPiece panel = new GarmentPiece(name, body, halves, pair, !pair);
+            pieces.add(pair ? panel.matchedAtHem(body.leftCm() + seamAllowanceCm()) : panel.matchedAtHem());
         }
-        pieces.add(new GarmentPiece("sleeve", sleeve(), 2, false, true));
+        pieces.add(new GarmentPiece("sleeve", sleeve(), 2, false, true).matchedAtTop(seamAllowanceCm()));
         pieces.addAll(
                 choice.gores().pieces(cloth, choice.centreSeams(), seamAllowanceCm(), bodyHem.washedAllowanceCm()));
         if (choice.gussetCm() > 0) {

@@ -56,16 +56,16 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
     private void addPieces(String name, PiecedPanels.Panel panel, List<GarmentPiece> pieces) {
         int wedges = choice.wedges();
         if (panel.symmetrical()) {
-            pieces.add(new GarmentPiece(name, panel.outline(), wedges, false, true));
+            pieces.add(new GarmentPiece(name, panel.outline(), wedges, false, true).matchedAtHem());
             return;
         }
         int inPairs = panel.twin() ? 2 * wedges : wedges / 2 * 2;
         if (inPairs > 0) {
-            pieces.add(new GarmentPiece(name, panel.outline(), inPairs, true, false));
+            pieces.add(new GarmentPiece(name, panel.outline(), inPairs, true, false).matchedAtHem());
         }
         if (!panel.twin() && wedges % 2 == 1) {
             String single = inPairs > 0 ? name + " of the middle" : name;
-            pieces.add(new GarmentPiece(single, panel.outline(), 1, false, false));
+            pieces.add(new GarmentPiece(single, panel.outline(), 1, false, false).matchedAtHem());
         }
     }
 

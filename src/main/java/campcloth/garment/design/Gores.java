@@ -107,9 +107,9 @@ record Gores(double widthCm, double heightCm, boolean sides, boolean frontAndBac
         double alongCm = cloth.alongCm(heightCm);
         if (halved) {
             Outline half = Panels.halfGore(acrossCm / 2, alongCm, seamCm, hemCm);
-            return new GarmentPiece(name + " half", half, 4, true, false);
+            return new GarmentPiece(name + " half", half, 4, true, false).matchedAtHem();
         }
-        return new GarmentPiece(name, Panels.gore(acrossCm, alongCm, seamCm, hemCm), 2, false, true);
+        return new GarmentPiece(name, Panels.gore(acrossCm, alongCm, seamCm, hemCm), 2, false, true).matchedAtHem();
     }
 
     List<Seam> seams(SewnCloth cloth) {

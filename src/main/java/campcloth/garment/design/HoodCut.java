@@ -55,13 +55,13 @@ record HoodCut(HoodSizes sizes, HoodChoice choice, SewnCloth cloth, Hem hem) {
         List<GarmentPiece> pieces = new ArrayList<>();
         pieces.add(
                 choice.backOnFold()
-                        ? new GarmentPiece("hood", onFold(), 1, false, true)
-                        : new GarmentPiece("hood half", half(), 2, true, false));
+                        ? new GarmentPiece("hood", onFold(), 1, false, true).matchedAtHem()
+                        : new GarmentPiece("hood half", half(), 2, true, false).matchedAtHem());
         if (hasGores()) {
             double hemWidth = cloth.acrossCm(wideningCm(sizes, choice)) + 2 * seamAllowanceCm();
             Outline gore = FlaredStrip.between(hemWidth, 0, capeCm())
                     .outline(seamAllowanceCm(), seamAllowanceCm(), hem.washedAllowanceCm());
-            pieces.add(new GarmentPiece("shoulder gore", gore, 2, false, true));
+            pieces.add(new GarmentPiece("shoulder gore", gore, 2, false, true).matchedAtHem());
         }
         return pieces;
     }

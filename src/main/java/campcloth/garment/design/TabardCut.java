@@ -98,7 +98,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
     private List<GarmentPiece> pieces(Outline panel) {
         List<GarmentPiece> pieces = new ArrayList<>();
         for (String name : choice.onePiece() ? List.of("body") : List.of("front", "back")) {
-            pieces.add(new GarmentPiece(name, panel, 1, false, true));
+            pieces.add(new GarmentPiece(name, panel, 1, false, true).matchedAtHem());
         }
         if (choice.belt()) {
             double seams = 2 * seamCm();

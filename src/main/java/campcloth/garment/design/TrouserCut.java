@@ -52,7 +52,7 @@ record TrouserCut(TrouserSizes sizes, TrouserChoice choice, SewnCloth cloth, Hem
             pieces.add(half("leg back", back));
         } else {
             boolean alike = front.equals(back);
-            pieces.add(new GarmentPiece("leg", joined(mirrored(front), back), 2, !alike, alike));
+            pieces.add(new GarmentPiece("leg", joined(mirrored(front), back), 2, !alike, alike).matchedAtHem());
         }
         if (choice.gussetCm() > 0) {
             Outline gusset = Outline.rectangle(
@@ -67,7 +67,8 @@ record TrouserCut(TrouserSizes sizes, TrouserChoice choice, SewnCloth cloth, Hem
         double top = inner.get(inner.size() - 1).yCm();
         boolean straight = inner.stream().mapToDouble(Point::xCm).distinct().count() == 1;
         List<Point> side = List.of(new Point(-seam, top), new Point(-seam, 0));
-        return new GarmentPiece(name, joined(side, inner), 2, !straight, straight);
+        GarmentPiece leg = new GarmentPiece(name, joined(side, inner), 2, !straight, straight);
+        return straight ? leg.matchedAtHem() : leg.matchedAtHem(0);
     }
 
     /** From the hem up to the waist; x from the middle of the leg's outer side. */
