@@ -123,7 +123,9 @@ public final class Nesting {
                         "pieces[" + i + "].outlineCm",
                         piece.name() + " is " + Words.fixed(width, 1) + " cm wide, the cloth "
                                 + Words.fixed(strip.usableWidthCm(), 1) + " cm",
-                        "take wider cloth or divide the piece by a seam"));
+                        width > strip.widthCm() + WIDTH_TOLERANCE_CM
+                                ? "take wider cloth or divide the piece by a seam"
+                                : "keep less of the edges free, take wider cloth or divide the piece by a seam"));
             }
         }
         if (!tooWide.isEmpty()) {

@@ -40,11 +40,10 @@ public record Piece(
                     "name the piece in 1 to " + LONGEST_NAME + " characters");
         }
         new Range("count", 1, MOST_COPIES, "copies").check(count);
-        String owner = name;
         match.map(Match::at).filter(at -> !outline.reaches(at, NEAR_CM)).ifPresent(at -> {
             throw Refused.of(
                     "matchAtCm",
-                    "of " + owner + " lies outside the piece",
+                    "lies outside the piece",
                     "give a spot on its outline or within, in the coordinates of the outline");
         });
     }

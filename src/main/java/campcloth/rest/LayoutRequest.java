@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.layout.AtHand;
 import campcloth.layout.Effort;
 import campcloth.layout.Layout;
@@ -239,6 +240,12 @@ record LayoutRequest(
         List<Piece> read = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             PieceBody piece = pieces.get(i);
+            if (piece.matchAtCm() != null && repeatLengthCm == null && repeatWidthCm == null) {
+                throw Refused.of(
+                        "pieces[" + i + "].matchAtCm",
+                        Words.quoted(piece.name()) + ": there is no pattern to match",
+                        "give repeatLengthCm or repeatWidthCm, or leave the match point out");
+            }
             read.add(Refused.within("pieces[" + i + "]", () -> Refused.named(piece.name(), piece::piece)));
         }
         return read;

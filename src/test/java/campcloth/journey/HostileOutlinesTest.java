@@ -72,7 +72,7 @@ class HostileOutlinesTest {
         "'\"repeatLengthCm\": -12', repeatLengthCm, give a number",
         "'\"repeatWidthCm\": \"NaN\"', repeatWidthCm, give a number",
         "'\"edgeGapCm\": -1', edgeGapCm, give a number",
-        "'\"edgeGapCm\": 68', 'pieces[0].outlineCm', keep less clear",
+        "'\"edgeGapCm\": 68', 'pieces[0].outlineCm', keep less of the edges free",
         "'\"lengthsAtHand\": [{\"lengthCm\": 0}]', 'lengthsAtHand[0].lengthCm', give a number",
         "'\"lengthsAtHand\": [{\"lengthCm\": 50, \"widthCm\": 150}]', 'lengthsAtHand[0].widthCm', width"
     })
@@ -86,7 +86,7 @@ class HostileOutlinesTest {
                         body(", \"repeatLengthCm\": 12", SQUARE, ", \"matchAtCm\": [0, 500]"),
                         422,
                         "pieces[1].matchAtCm"))
-                .contains("two", "give a point");
+                .contains("two", "give a spot");
         assertThat(layouts.refused(body("", SQUARE, ", \"matchAtCm\": [0, 0]"), 422, "pieces[1].matchAtCm"))
                 .contains("repeatLengthCm");
     }
@@ -94,8 +94,8 @@ class HostileOutlinesTest {
     @Test
     void moreLengthsThanAreTaken() {
         String many = "{\"lengthCm\": 50},".repeat(20) + "{\"lengthCm\": 50}";
-        assertThat(layouts.refused(body(", \"lengthsAtHand\": [" + many + "]", SQUARE, ""), 422, "lengthsAtHand"))
-                .contains("at most 20");
+        assertThat(layouts.refused(body(", \"lengthsAtHand\": [" + many + "]", SQUARE, ""), 400, "lengthsAtHand"))
+                .contains("from 0 to 20");
     }
 
     private static String body(String cloth, String outline, String match) {

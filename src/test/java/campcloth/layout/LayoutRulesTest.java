@@ -106,10 +106,10 @@ class LayoutRulesTest {
     }
 
     @Test
-    void aMatchPointOutsideIsRefusedByName() {
+    void aMatchPointOutsideIsRefused() {
         Refused refused = catchThrowableOfType(Refused.class, () -> matched("panel", 60, 50, 1, 51));
         assertThat(refused.refusals().get(0).field()).isEqualTo("matchAtCm");
-        assertThat(refused.refusals().get(0).because()).contains("panel");
+        assertThat(refused.refusals().get(0).because()).contains("outside");
     }
 
     @Test
