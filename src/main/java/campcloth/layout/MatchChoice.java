@@ -77,8 +77,9 @@ final class MatchChoice {
             Watch watch) {
         double least = Double.POSITIVE_INFINITY;
         MatchPhase best = candidates.get(0);
+        boolean found = false;
         for (MatchPhase candidate : candidates) {
-            if (Double.isFinite(least) && (watch.isStopped() || spentSeconds > effort.seconds() * SHARE)) {
+            if (Double.isFinite(least) && watch.isStopped()) {
                 break;
             }
             List<MatchPhase> tried = new ArrayList<>(chosen);
@@ -89,14 +90,15 @@ final class MatchChoice {
             boolean fits =
                     new Laying(strip, own, List.of(), tried, 0).homeless().isEmpty();
             double length = Double.POSITIVE_INFINITY;
-            if (fits && candidates.size() > 1 && copies() <= MANY_COPIES) {
+            if (fits && candidates.size() > 1 && copies() <= MANY_COPIES && spentSeconds <= effort.seconds()) {
                 List<Piece> others = laying(tried).homeless().isEmpty() ? pieces : own;
                 Laying laying = new Laying(strip, others, lengths, tried, 0);
                 length = laying.laid(seconds, effort.seed(), Nesting.quiet(watch))
                         .lengthCm();
                 spentSeconds += laying.spentSeconds();
             }
-            if (length < least - 1e-9 || fits && Double.isInfinite(least)) {
+            if (length < least - 1e-9 || fits && !found) {
+                found = true;
                 least = length;
                 best = candidate;
             }
