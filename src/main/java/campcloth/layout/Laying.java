@@ -26,6 +26,7 @@ final class Laying {
     private final Bands bands;
     private final double bound;
     private final List<Copy> copies = new ArrayList<>();
+    private double spentSeconds;
 
     Laying(Strip strip, List<Piece> pieces, List<Integer> lengths, List<MatchPhase> phases, double bound) {
         this.strip = strip;
@@ -53,12 +54,24 @@ final class Laying {
     Layout laid(double seconds, long seed, Watch watch) {
         double least = Math.max(0, bound - 2 * strip.edgeGapCm());
         boolean free = bands.ground().fixed().isEmpty() && phases.isEmpty();
-        List<StripPacking.Spot> spots = free
-                ? StripPacking.spots(
-                        strip.usableWidthCm(), strip.gapCm(), least, items(), seconds, seed, onCloth(watch))
-                : StripPacking.heldSpots(bands.ground(), least, items(), seconds, seed, onCloth(watch));
+        List<StripPacking.Spot> spots;
+        if (free) {
+            spots = StripPacking.spots(
+                    strip.usableWidthCm(), strip.gapCm(), least, items(), seconds, seed, onCloth(watch));
+            spentSeconds = seconds;
+        } else {
+            StripPacking.Packed packed =
+                    StripPacking.heldSpots(bands.ground(), least, items(), seconds, seed, onCloth(watch));
+            spots = packed.spots();
+            spentSeconds = packed.seconds();
+        }
         Layout layout = layoutOf(placements(spots));
         return Verification.faults(layout).isEmpty() ? layout : layoutOf(stacked());
+    }
+
+    /** What the layout took of the effort; more than it was given where not even one was done by then. */
+    double spentSeconds() {
+        return spentSeconds;
     }
 
     private Watch onCloth(Watch watch) {

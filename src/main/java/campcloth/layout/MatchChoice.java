@@ -27,6 +27,7 @@ final class MatchChoice {
     private final List<Integer> lengths;
     private final double bound;
     private final List<String> groups;
+    private double spentSeconds;
 
     MatchChoice(Strip strip, List<Piece> pieces, List<Integer> lengths, double bound) {
         this.strip = strip;
@@ -61,16 +62,22 @@ final class MatchChoice {
         long tries = open.stream().mapToInt(List::size).filter(size -> size > 1).sum();
         double seconds = Math.max(LEAST_SECONDS, effort.seconds() * SHARE / Math.max(1, tries));
         for (int i = 0; i < groups.size(); i++) {
-            choose(chosen, i, open.get(i), seconds, effort.seed(), watch);
+            choose(chosen, i, open.get(i), seconds, effort, watch);
         }
         Nesting.refuseHomeless(laying(chosen).homeless(), pieces);
         return chosen;
     }
 
     private void choose(
-            List<MatchPhase> chosen, int group, List<MatchPhase> candidates, double seconds, long seed, Watch watch) {
+            List<MatchPhase> chosen,
+            int group,
+            List<MatchPhase> candidates,
+            double seconds,
+            Effort effort,
+            Watch watch) {
         double least = Double.POSITIVE_INFINITY;
         MatchPhase best = candidates.get(0);
+        boolean found = false;
         for (MatchPhase candidate : candidates) {
             if (Double.isFinite(least) && watch.isStopped()) {
                 break;
@@ -83,13 +90,15 @@ final class MatchChoice {
             boolean fits =
                     new Laying(strip, own, List.of(), tried, 0).homeless().isEmpty();
             double length = Double.POSITIVE_INFINITY;
-            if (fits && candidates.size() > 1 && copies() <= MANY_COPIES) {
+            if (fits && candidates.size() > 1 && copies() <= MANY_COPIES && spentSeconds <= effort.seconds()) {
                 List<Piece> others = laying(tried).homeless().isEmpty() ? pieces : own;
-                length = new Laying(strip, others, lengths, tried, 0)
-                        .laid(seconds, seed, Nesting.quiet(watch))
+                Laying laying = new Laying(strip, others, lengths, tried, 0);
+                length = laying.laid(seconds, effort.seed(), Nesting.quiet(watch))
                         .lengthCm();
+                spentSeconds += laying.spentSeconds();
             }
-            if (length < least - 1e-9 || fits && Double.isInfinite(least)) {
+            if (length < least - 1e-9 || fits && !found) {
+                found = true;
                 least = length;
                 best = candidate;
             }

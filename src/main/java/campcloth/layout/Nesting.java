@@ -72,18 +72,21 @@ public final class Nesting {
             List<Integer> lengths,
             double bound) {
         double share = lengths.isEmpty() ? 0 : FEWER_LENGTHS_SHARE;
-        Layout best =
-                new Laying(strip, pieces, lengths, phases, bound).laid(seconds * (1 - share), effort.seed(), watch);
+        Laying first = new Laying(strip, pieces, lengths, phases, bound);
+        Layout best = first.laid(seconds * (1 - share), effort.seed(), watch);
+        double spent = first.spentSeconds();
         List<Integer> begun = best.lengthsBegun();
         double each = Math.max(LEAST_SECONDS, seconds * share / Math.max(1, begun.size()));
         List<Integer> left = lengths;
         for (int without : begun) {
-            if (watch.isStopped()) {
+            if (watch.isStopped() || spent > seconds) {
                 return best;
             }
             List<Integer> others =
                     left.stream().filter(number -> number != without).toList();
-            Layout layout = new Laying(strip, pieces, others, phases, bound).laid(each, effort.seed(), quiet(watch));
+            Laying next = new Laying(strip, pieces, others, phases, bound);
+            Layout layout = next.laid(each, effort.seed(), quiet(watch));
+            spent += next.spentSeconds();
             if (layout.lengthCm() <= best.lengthCm() + WIDTH_TOLERANCE_CM
                     && layout.lengthsBegun().size() <= best.lengthsBegun().size()) {
                 best = layout;

@@ -9,14 +9,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Uses up lengths at hand before the bolt, so that least is bought, then few lengths are begun. Every length is laid open;
- * none counts as wider than the cloth.
+ * Uses up lengths at hand before the bolt, so that least is bought, then few lengths are begun; of the search over all at once
+ * and {@link GreedyDivision} the one that leaves less to buy. Every length is laid open; none counts as wider than the cloth.
  */
 final class LengthsAtHand {
 
     private static final Effort EFFORT = new Effort(0.2, 1);
     /** On less nothing is looked for. */
     private static final double LEAST_CM = 1;
+    /** So much less to buy is worth beginning more lengths. */
+    private static final double WORTH_CM = 0.05;
 
     private final CuttingOrder order;
     private final ClothToCut cloth;
@@ -37,9 +39,13 @@ final class LengthsAtHand {
 
     /** Empty where no lengths are at hand. */
     static Optional<SeveralLengths> of(CuttingOrder order, CutPieces pieces) {
-        return order.particulars().atHand().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new LengthsAtHand(order).divided(pieces));
+        if (order.particulars().atHand().isEmpty()) {
+            return Optional.empty();
+        }
+        SeveralLengths searched = new LengthsAtHand(order).divided(pieces);
+        return GreedyDivision.of(order, pieces)
+                .filter(plain -> plain.boltNetCm() < searched.boltNetCm() - WORTH_CM)
+                .or(() -> Optional.of(searched));
     }
 
     private double lengthCm(int place) {
@@ -47,9 +53,14 @@ final class LengthsAtHand {
     }
 
     private double widthCm(int place) {
+        return widthCm(cloth, given.get(place));
+    }
+
+    /** Between the selvedges, as it is cut. */
+    static double widthCm(ClothToCut cloth, AtHand length) {
         return Math.min(
                 cloth.usableWidthCm(),
-                given.get(place).widthCm().map(cloth::usableWidthOfCm).orElse(cloth.usableWidthCm()));
+                length.widthCm().map(cloth::usableWidthOfCm).orElse(cloth.usableWidthCm()));
     }
 
     private SeveralLengths divided(CutPieces pieces) {

@@ -54,6 +54,19 @@ public final class StripPacking {
      */
     public record Spot(int way, double x, double y) {}
 
+    /**
+     * What a search gives.
+     *
+     * @param spots one for each item
+     * @param seconds what its counted steps come to; the first filling is always finished, so maybe more than was asked
+     */
+    public record Packed(List<Spot> spots, double seconds) {
+
+        public Packed {
+            spots = List.copyOf(spots);
+        }
+    }
+
     private StripPacking() {}
 
     /**
@@ -77,10 +90,11 @@ public final class StripPacking {
     }
 
     /** A spot for each item where items are held to places or something lies there before; length counts from the base. */
-    public static List<Spot> heldSpots(
+    public static Packed heldSpots(
             Ground ground, double lowerBound, List<Item> items, double seconds, long seed, Watch watch) {
         Work work = new Work(seconds, watch);
         ItemKinds kinds = new ItemKinds(items, ground);
-        return List.of(new OrderSearch(ground.width, ground.gap, lowerBound, kinds, work, seed).best());
+        Spot[] spots = new OrderSearch(ground.width, ground.gap, lowerBound, kinds, work, seed).best();
+        return new Packed(List.of(spots), work.spentSeconds());
     }
 }

@@ -44,6 +44,11 @@ final class Work {
         }
     }
 
+    /** What the steps spent come to on an ordinary machine. */
+    double spentSeconds() {
+        return spent / STEPS_PER_SECOND;
+    }
+
     /** Part of the steps spent, 0 to 1. */
     double spentPart() {
         return Math.min(1, (double) spent / steps);
