@@ -127,7 +127,7 @@ final class TurnedTwice {
         List<Double> folds = List.of(rawFoldCm(edge, cloth), deepFoldCm(edge, cloth));
         double spareCm = edge.allowanceCm() - folds.get(0) - folds.get(1);
         String shape = edge.flareTangent() > 0
-                ? "The edge flares, but so little that it can be eased in at this depth; let it hang for a day before"
+                ? "The edge flares, but at this depth its fullness can be eased in; let it hang for a day before"
                         + " marking it; "
                 : "On a straight edge, ";
         return new Hem(
