@@ -25,8 +25,11 @@ public record Wardrobe(List<WornGarment> garments, List<Sheets> sewnIn) {
     /** At this air temperature or below head and hands are presumed covered and another layer worn beneath: project choice. */
     public static final double BITTER_C = 5;
 
-    /** A garment that covers less than this is presumed to be worn with an ordinary tunic, percent of the body. */
-    private static final double WHOLE_GARMENT_PERCENT = 40;
+    /**
+     * A garment that covers less than this is presumed to be worn with an ordinary tunic, percent of the body: trousers and
+     * skirts leave the upper body bare, a tabard covers it.
+     */
+    private static final double WHOLE_GARMENT_PERCENT = 50;
 
     public Wardrobe {
         garments = List.copyOf(garments);

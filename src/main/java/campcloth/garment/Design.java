@@ -16,6 +16,10 @@ public interface Design {
     String HEM_ALLOWANCE = "hemAllowanceCm";
     /** The same for the sleeves' ends. */
     String CUFF_ALLOWANCE = "cuffAllowanceCm";
+    /** Key of the option for a triangle in each side seam. */
+    String SIDE_GORES = "sideGores";
+    /** Key of the option for the longest piece of a band that is cut, in cm. */
+    String LONGEST_PIECE = "longestPieceCm";
     /** Key of the measurement for the finished circumference, in designs that have it. */
     String FINISHED_ROUND = "finishedChestCm";
 

@@ -24,8 +24,10 @@ public record HemEdge(
     public enum Kind {
         BODY("hem", 5),
         CUFF("cuff", 5),
+        LEG_END("leg end", 5),
         SIDE_SPLIT("side split", 2),
         NECK("neck", 1),
+        SQUARE_NECK("neck", 1),
         FACED_HEM("faced hem", 1),
         FRONT("front edges", 2),
         FACE("face edge", 2),
@@ -47,7 +49,12 @@ public record HemEdge(
 
         /** Sewn to a facing. */
         boolean isFaced() {
-            return this == NECK || this == FACED_HEM;
+            return this == NECK || this == SQUARE_NECK || this == FACED_HEM;
+        }
+
+        /** The end of a sleeve or a leg. */
+        boolean isTubeEnd() {
+            return this == CUFF || this == LEG_END;
         }
 
         /** An edge that is neither hem nor sleeve end: it uses the seams' allowance. */

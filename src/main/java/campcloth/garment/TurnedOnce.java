@@ -29,7 +29,7 @@ final class TurnedOnce {
                     2,
                     OptionalDouble.empty(),
                     false,
-                    "A round edge cannot be folded twice: a facing 4 cm wide takes it in, "
+                    facing(edge.kind()) + " takes it in, "
                             + Words.number(edge.allowanceCm())
                             + " cm is left inside the facing, and a row 2 mm beside the seam keeps the facing from"
                             + " rolling out."));
@@ -57,7 +57,7 @@ final class TurnedOnce {
                             + " cm once and catch it down by hand. Steam it from the back; never press the pile."));
 
     static final HemRule CUFF =
-            new HemRule("sleeve end", (edge, cloth) -> edge.kind() == HemEdge.Kind.CUFF, TurnedOnce::cuff);
+            new HemRule("sleeve end", (edge, cloth) -> edge.kind().isTubeEnd(), TurnedOnce::cuff);
 
     static final HemRule BULKY_EDGE = new HemRule(
             "open edge of bulky cloth",
@@ -70,6 +70,14 @@ final class TurnedOnce {
                             + " cm once and stitch the edge down, or bind it."));
 
     private TurnedOnce() {}
+
+    private static String facing(HemEdge.Kind kind) {
+        return switch (kind) {
+            case SQUARE_NECK -> "An inner corner cannot be folded twice: a facing 4 cm wide";
+            case FACED_HEM -> "A wide curve cannot be folded deep: a facing 5 cm wide";
+            default -> "A round edge cannot be folded twice: a facing 4 cm wide";
+        };
+    }
 
     private static Hem cuff(HemEdge edge, SewnCloth cloth) {
         boolean crisp = cloth.isCrisp();

@@ -58,7 +58,7 @@ final class TurnedTwice {
 
     static final HemRule FLARED = new HemRule(
             "flared edge",
-            (edge, cloth) -> edge.flareTangent() > 0 && easableDepthCm(edge, cloth) < deepFoldCm(edge, cloth),
+            (edge, cloth) -> edge.flareTangent() > 0 && easedInCm(edge, cloth) < deepFoldCm(edge, cloth),
             TurnedTwice::narrowed);
 
     static final HemRule BULKY = new HemRule(
@@ -127,7 +127,7 @@ final class TurnedTwice {
         List<Double> folds = List.of(rawFoldCm(edge, cloth), deepFoldCm(edge, cloth));
         double spareCm = edge.allowanceCm() - folds.get(0) - folds.get(1);
         String shape = edge.flareTangent() > 0
-                ? "The edge flares, but so little that it can be eased in at this depth; let it hang for a day before"
+                ? "The edge flares, but at this depth its fullness can be eased in; let it hang for a day before"
                         + " marking it; "
                 : "On a straight edge, ";
         return new Hem(
@@ -146,8 +146,11 @@ final class TurnedTwice {
 
     /** Depth whose fullness 2 d tan a the cloth just takes up, in steps of 5 mm, at least {@link #NARROWEST_CM}. */
     static double easableDepthCm(HemEdge edge, SewnCloth cloth) {
-        double depth = cloth.easablePercent() / 100 * edge.panelWidthCm() / (2 * edge.flareTangent());
-        return Math.max(NARROWEST_CM, Math.floor(depth * 2) / 2);
+        return Math.max(NARROWEST_CM, Math.floor(easedInCm(edge, cloth) * 2) / 2);
+    }
+
+    private static double easedInCm(HemEdge edge, SewnCloth cloth) {
+        return cloth.easablePercent() / 100 * edge.panelWidthCm() / (2 * edge.flareTangent());
     }
 
     private static Hem narrowed(HemEdge edge, SewnCloth cloth) {

@@ -12,10 +12,15 @@ final class MakingNotes {
 
     private MakingNotes() {}
 
-    static List<String> notes(Making making, RuleOfThumb rule) {
+    static List<String> notes(Making making, RuleOfThumb rule, boolean bulky) {
         List<String> notes = new ArrayList<>();
         saving(making.rule(), rule).ifPresent(notes::add);
         making.smallPieces().map(MakingNotes::smallPieces).ifPresent(notes::add);
+        if (making.smallPieces().isPresent() && bulky) {
+            notes.add(
+                    "In cloth so thick facings, bands and ties of the same make lumps: cut them from thin, firm cloth of"
+                            + " a fibre no worse near fire, or take tape for the ties.");
+        }
         double aloneCm = rule.roundedCm() - making.rule().savedCm();
         making.lengthsAtHand().map(several -> atHand(several, aloneCm)).ifPresent(notes::add);
         making.matched().map(MakingNotes::matched).ifPresent(notes::add);
@@ -41,8 +46,8 @@ final class MakingNotes {
     }
 
     private static String smallPieces(SmallPieces small) {
-        String what = "Facing, binding and pocket pieces may come from scrap (" + String.join(", ", small.pieces())
-                + "). From the same cloth ";
+        String what =
+                "Small pieces may come from scrap (" + String.join(", ", small.pieces()) + "). From the same cloth ";
         if (small.inOffcuts()) {
             return what + "they lie in what the layout given leaves over: no more cloth is needed.";
         }

@@ -3,8 +3,12 @@ package campcloth.plan;
 import campcloth.cloth.Finish;
 import campcloth.figure.Figure;
 import campcloth.figure.Words;
+import campcloth.garment.GarmentPiece;
 import campcloth.garment.Needle;
+import campcloth.garment.Scrap;
+import campcloth.layout.Outline;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +34,7 @@ final class PlanNotes {
         bought.nearMiss().ifPresent(notes::add);
         notes.add(folding(laid));
         addRuleOfThumb(order, laid, rule, notes);
-        notes.addAll(MakingNotes.notes(making, rule));
+        notes.addAll(MakingNotes.notes(making, rule, order.cloth().sewn().isBulky()));
         notes.add(
                 order.cloth().nap()
                         ? "The cloth has a nap: every piece lies the same way up."
@@ -41,13 +45,25 @@ final class PlanNotes {
                                 + " fitting."
                         : "Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after"
                                 + " fitting.");
-        notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, a scrap of"
-                + " about 30 x 40 cm for the facing, matching thread"
+        notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, "
+                + scrap(pieces) + "matching thread"
                 + (order.cloth().finish().filter(Finish::closesPores).isPresent()
                         ? "."
                         : ", iron and pressing cloth."));
         notes.addAll(ofTheGarments(pieces));
         return notes;
+    }
+
+    /** For the facing of a neck, 2 cm spare, in steps of 10 cm. */
+    private static String scrap(CutPieces pieces) {
+        return pieces.garments().stream()
+                .flatMap(madeUp -> madeUp.garment().smallPieces().stream())
+                .filter(piece -> piece.name().equals(Scrap.FACING))
+                .map(GarmentPiece::outline)
+                .max(Comparator.comparingDouble(Outline::heightCm))
+                .map(facing -> "a scrap of about " + Words.number(Scrap.sideCm(facing.widthCm())) + " x "
+                        + Words.number(Scrap.sideCm(facing.heightCm())) + " cm for the facing, ")
+                .orElse("");
     }
 
     private static Optional<String> shrinkage(ClothToCut cloth) {

@@ -3,6 +3,7 @@ package campcloth.plan;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Design;
+import campcloth.garment.Designs;
 import campcloth.garment.Saving;
 import campcloth.layout.Effort;
 import java.util.ArrayList;
@@ -27,8 +28,11 @@ final class RemnantAnswer {
     private static final int MOST_PIECES_TO_TRY = 60;
 
     private static final String SEAMS = " cm at the seams (option " + Design.SEAM_ALLOWANCE + ").";
-    private static final String HEMS =
+    private static final String HEMS = " cm at the hem (option " + Design.HEM_ALLOWANCE + ").";
+    private static final String HEMS_AND_CUFFS =
             " cm at hem and cuffs (options " + Design.HEM_ALLOWANCE + " and " + Design.CUFF_ALLOWANCE + ").";
+    /** Project choice: what is cut down by more than this share of its size is another garment. */
+    private static final double MOST_SHARE = 1.0 / 3;
 
     private final CuttingOrder order;
     private final CutPieces pieces;
@@ -78,6 +82,7 @@ final class RemnantAnswer {
                     + Words.fixed(laid.open().lengthCm(), 1) + " cm.");
         }
         addNarrowerAllowances(help, lengthCm);
+        addShorterPieces(help, lengthCm);
         TooNarrow.narrower(order)
                 .filter(narrower -> fits(narrower.order(), lengthCm))
                 .ifPresent(narrower -> help.add(sentence(narrower.how())));
@@ -92,7 +97,8 @@ final class RemnantAnswer {
     private List<Saving> savings() {
         Map<String, Saving> savings = new LinkedHashMap<>();
         pieces.garments()
-                .forEach(madeUp -> madeUp.garment().savings().forEach(s -> savings.putIfAbsent(s.measurement(), s)));
+                .forEach(madeUp ->
+                        madeUp.garment().savings().forEach(s -> savings.merge(s.measurement(), s, Saving::together)));
         return List.copyOf(savings.values());
     }
 
@@ -100,7 +106,9 @@ final class RemnantAnswer {
         addFirst(
                 help,
                 lengthCm,
-                SMALLER_BY_CM,
+                Arrays.stream(SMALLER_BY_CM)
+                        .filter(cm -> cm <= MOST_SHARE * saving.sizeCm())
+                        .toArray(),
                 cm -> Changed.each(order, pieces, madeUp -> smaller(madeUp, saving, cm)),
                 cm -> "Make the " + saving.part() + " " + Words.number(cm) + " cm "
                         + saving.kind().words() + (saving.kind() == Saving.Kind.NARROWER ? " round." : "."));
@@ -117,7 +125,7 @@ final class RemnantAnswer {
     private void addNarrowerAllowances(List<String> help, double lengthCm) {
         int before = help.size();
         addFirst(help, lengthCm, SEAMS_CM, this::withSeams, cm -> "Leave " + Words.number(cm) + SEAMS);
-        addFirst(help, lengthCm, HEMS_CM, this::withHems, cm -> "Leave " + Words.number(cm) + HEMS);
+        addFirst(help, lengthCm, HEMS_CM, this::withHems, cm -> "Leave " + Words.number(cm) + hemsWords());
         if (help.size() == before) {
             double seamCm = SEAMS_CM[SEAMS_CM.length - 1];
             addFirst(
@@ -125,7 +133,27 @@ final class RemnantAnswer {
                     lengthCm,
                     HEMS_CM,
                     cm -> hems(withSeams(seamCm), cm),
-                    cm -> "Leave " + Words.number(seamCm) + " cm at the seams and " + Words.number(cm) + HEMS);
+                    cm -> "Leave " + Words.number(seamCm) + " cm at the seams and " + Words.number(cm) + hemsWords());
+        }
+    }
+
+    private String hemsWords() {
+        return hasOption(Design.CUFF_ALLOWANCE) ? HEMS_AND_CUFFS : HEMS;
+    }
+
+    private boolean hasOption(String key) {
+        return order.garments().stream()
+                .flatMap(line -> Designs.named(line.design()).options().stream())
+                .anyMatch(option -> option.key().equals(key));
+    }
+
+    /** Bands in pieces that are no longer than the piece at hand. */
+    private void addShorterPieces(List<String> help, double lengthCm) {
+        double longestCm = Math.floor(lengthCm);
+        String key = Design.LONGEST_PIECE;
+        if (hasOption(key)
+                && fits(Changed.each(order, pieces, m -> Changed.option(m.line(), key, longestCm)), lengthCm)) {
+            help.add("Cut the bands in pieces of at most " + Words.number(longestCm) + " cm (option " + key + ").");
         }
     }
 

@@ -49,8 +49,15 @@ final class TooNarrow {
                         + " cm");
             }
         });
-        help.add("cut the piece narrower and set gores into its sides, each with its own seam allowances");
+        if (order.garments().stream().allMatch(TooNarrow::takesGores)) {
+            help.add("cut the piece narrower and set gores into its sides, each with its own seam allowances");
+        }
         return help;
+    }
+
+    private static boolean takesGores(CuttingOrder.Line line) {
+        return Designs.named(line.design()).options().stream()
+                .anyMatch(option -> option.key().equals(Design.SIDE_GORES));
     }
 
     /**

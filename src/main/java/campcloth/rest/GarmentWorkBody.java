@@ -47,8 +47,12 @@ record GarmentWorkBody(
             double easeCm,
             boolean passes,
 
-            @Schema(description = "what the edge gains where half a centimetre is cut away all round")
-            double halfCmAllRoundGivesCm,
+            @Schema(
+                    description =
+                            "what the edge gains where half a centimetre is cut away all round; null at the end of"
+                                    + " a tube, which does not widen so")
+            @Nullable
+            Double halfCmAllRoundGivesCm,
 
             String words) {
 
@@ -59,7 +63,7 @@ record GarmentWorkBody(
                     Rounded.to(opening.bodyCm(), 1),
                     Rounded.to(opening.easeCm(), 1),
                     opening.passes(),
-                    Rounded.to(Opening.widenedByCm(0.5), 1),
+                    opening.halfCmGivesCm().map(cm -> Rounded.to(cm, 1)).orElse(null),
                     opening.words());
         }
     }

@@ -244,7 +244,7 @@ class BodiesTest {
         assertThat(front.widthCm()).isEqualTo(50 + 2 * 2);
         assertThat(front.heightCm()).isEqualTo(90 + 2 + 5);
         assertThat(tabard.sewing().hems())
-                .filteredOn(h -> h.edge().equals("side split"))
+                .filteredOn(h -> h.edge().equals("side edges"))
                 .singleElement()
                 .satisfies(h -> assertThat(h.edgeLengthCm()).isEqualTo(4 * 90));
         assertThat(seamCm(tabard, "shoulders")).isEqualTo(50 - 15);

@@ -3,9 +3,11 @@ package campcloth.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.garment.Measurements;
 import campcloth.garment.Options;
 import campcloth.garment.SewnBy;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,16 @@ class MakingTest {
 
     private static final CuttingOrder ORDER =
             CuttingOrder.of(Orders.priced(Orders.washed(140, 6, 4), 14.5), Orders.tunic(126));
+
+    @Test
+    void scrapForTheFacingIsAskedForWhereThereIsOne() {
+        assertThat(Orders.PLANNER.plan(ORDER).notes()).anyMatch(n -> n.contains("30 x 40 cm for the facing"));
+        CuttingOrder hood = CuttingOrder.of(
+                ORDER.cloth(), new CuttingOrder.Line("hood", 1, Measurements.of(Map.of()), Options.USUAL));
+        assertThat(Orders.PLANNER.plan(hood).notes())
+                .anyMatch(n -> n.startsWith("At hand"))
+                .noneMatch(n -> n.contains("facing"));
+    }
 
     @Test
     void planCarriesTheWorkOfEachGarment() {

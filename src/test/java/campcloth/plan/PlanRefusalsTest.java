@@ -37,6 +37,17 @@ class PlanRefusalsTest {
     }
 
     @Test
+    void goresAreNotAdvisedWhereTheDesignHasNone() {
+        CuttingOrder trousers = CuttingOrder.of(
+                Orders.washed(60, 0, 0),
+                new CuttingOrder.Line("trousers", 1, Measurements.of(Map.of("hipCm", 110.0)), Options.USUAL));
+        assertThatThrownBy(() -> Orders.PLANNER.plan(trousers))
+                .hasMessageContaining("sideSeams")
+                .message()
+                .doesNotContain("gores");
+    }
+
+    @Test
     void widthNamedInTheRefusalIsEnoughAndAnyLessIsNot() {
         CuttingOrder narrow = CuttingOrder.of(Orders.washed(60, 5, 4), Orders.tunic(126));
         // (67 / 0.96) + 2 = 71.8

@@ -3,7 +3,9 @@ package campcloth.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.garment.Measurements;
 import campcloth.garment.Options;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -94,6 +96,46 @@ class RemnantAnswerTest {
         CuttingPlan.Remnant remnant = answer(40);
         assertThat(remnant.fits()).isFalse();
         assertThat(remnant.wouldHelp()).isEmpty();
+    }
+
+    @Test
+    void cuffsAreNotNamedWhereThereAreNone() {
+        // two panels of 92 + 2 + 5 cm make 198 cm, 2 x 96 with hems of 2 cm
+        List<String> help = help("wrapped-skirt", 205);
+        assertThat(help)
+                .contains("Leave 2 cm at the hem (option hemAllowanceCm).")
+                .noneMatch(h -> h.contains("cuff"));
+        assertThat(help).contains("Make the skirt 3 cm shorter.");
+    }
+
+    @Test
+    void bandsAreCutInPiecesOnShortCloth() {
+        // 367 + 3 cm washed; 300 cm are 282 washed
+        List<String> help = help("leg-wraps", 300);
+        assertThat(help).contains("Cut the bands in pieces of at most 282 cm (option longestPieceCm).");
+        assertThat(help).noneMatch(h -> h.contains("calf"));
+        CuttingOrder pieced =
+                CuttingOrder.of(ORDER.cloth(), line("leg-wraps").with(Options.of(Map.of("longestPieceCm", 282))));
+        assertThat(Orders.PLANNER
+                        .plan(Orders.withRemnant(pieced, 300))
+                        .remnant()
+                        .orElseThrow()
+                        .fits())
+                .isTrue();
+        // wraps of 42 cm are not made 30 cm shorter
+        assertThat(help("leg-wraps", 200)).noneMatch(h -> h.startsWith("Make the wraps 30"));
+    }
+
+    private static List<String> help(String design, double lengthCm) {
+        return Orders.PLANNER
+                .plan(Orders.withRemnant(CuttingOrder.of(ORDER.cloth(), line(design)), lengthCm))
+                .remnant()
+                .orElseThrow()
+                .wouldHelp();
+    }
+
+    private static CuttingOrder.Line line(String design) {
+        return new CuttingOrder.Line(design, 1, Measurements.of(Map.of()), Options.USUAL);
     }
 
     private static CuttingPlan.Remnant answer(double lengthCm) {

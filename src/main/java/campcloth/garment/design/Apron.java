@@ -32,7 +32,9 @@ public final class Apron implements Design {
     static final Measurement STRAP = Measurement.usual(
             "strapCm", 30, 150, 90, "from the bib over the shoulder to the waistband at the other side");
 
-    static final Option WIDTH = Option.cm("widthCm", 60, 25, 150, "how wide it is below the band as worn");
+    static final double LEAST_WIDTH_CM = 25;
+
+    static final Option WIDTH = Option.cm("widthCm", 60, LEAST_WIDTH_CM, 150, "how wide it is below the band as worn");
     static final Option GATHERED = Option.cm("gatheredCm", 0, 0, 150, "how much more width is gathered to the band");
     static final Option BIB = Option.yesNo("bib", false, "a bib with straps");
     static final Option BIB_WIDTH = Option.cm("bibWidthCm", 28, 15, 50, "how wide the bib is");

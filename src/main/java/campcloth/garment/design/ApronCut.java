@@ -1,5 +1,7 @@
 package campcloth.garment.design;
 
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.GarmentPiece;
 import campcloth.garment.Hem;
@@ -39,6 +41,7 @@ record ApronCut(
     private static final double STRAP_WIDTH_CM = 4;
 
     static ApronCut of(ApronSizes sizes, Chosen chosen, SewnCloth cloth) {
+        checkBib(chosen);
         return new ApronCut(
                 sizes,
                 chosen.cm(Apron.WIDTH.key()),
@@ -48,6 +51,17 @@ record ApronCut(
                 chosen.cm(Design.SEAM_ALLOWANCE),
                 chosen.cm(Design.HEM_ALLOWANCE),
                 cloth);
+    }
+
+    private static void checkBib(Chosen chosen) {
+        double widthCm = chosen.cm(Apron.WIDTH.key());
+        if (chosen.yes(Apron.BIB.key()) && chosen.cm(Apron.BIB_WIDTH.key()) > widthCm) {
+            throw Refused.of(
+                    Apron.BIB_WIDTH.key(),
+                    "is wider than the band of " + Words.number(widthCm) + " cm that it is sewn to",
+                    "give at most " + Words.number(widthCm) + " cm, or a wider apron (option " + Apron.WIDTH.key()
+                            + ")");
+        }
     }
 
     double seamAllowanceCm() {
@@ -72,6 +86,12 @@ record ApronCut(
 
     private double panelWidthCm(int panels) {
         return cloth.acrossCm(skirtCm() / panels) + 2 * seamAllowanceCm();
+    }
+
+    /** Widest apron, gathers as they are, that is cut in so many panels, in whole cm. */
+    double widestCm(int panels) {
+        double each = (cloth.usableWidthCm() - 2 * seamAllowanceCm()) / cloth.acrossCm(1);
+        return Math.floor(panels * each - gatheredCm + TOUCH_CM);
     }
 
     private double openEdgeCm() {

@@ -37,10 +37,7 @@ final class ApronSewing {
     private static List<Saving> savings(ApronCut cut) {
         List<Saving> savings = new ArrayList<>();
         savings.add(new Saving(
-                Apron.LENGTH.key(),
-                Saving.BODY,
-                Saving.Kind.SHORTER,
-                cut.sizes().lengthCm()));
+                Apron.LENGTH.key(), "apron", Saving.Kind.SHORTER, cut.sizes().lengthCm()));
         if (cut.hasBib()) {
             savings.add(new Saving(
                     Apron.BIB_HEIGHT.key(),
@@ -89,12 +86,22 @@ final class ApronSewing {
         return steps;
     }
 
+    private static String onePanelFewer(ApronCut cut) {
+        int panels = cut.panels() - 1;
+        double widestCm = cut.widestCm(panels);
+        return widestCm < Apron.LEAST_WIDTH_CM
+                ? ""
+                : " One at most " + Words.number(widestCm) + " cm wide is cut in " + panels
+                        + (panels == 1 ? " panel" : " panels") + " (option " + Apron.WIDTH.key() + ").";
+    }
+
     private static List<String> notes(ApronCut cut) {
         List<String> notes = new ArrayList<>(cut.sizes().notes());
         notes.add("Each tie is " + Words.fixed(cut.tieCm(), 0)
                 + " cm long: round the back and to a bow in front; bands, ties and straps may come from other cloth.");
         if (cut.panels() > 1) {
-            notes.add("The cloth is narrower than the apron: it is pieced from " + cut.panels() + " panels.");
+            notes.add("The cloth is narrower than the apron: it is pieced from " + cut.panels() + " panels."
+                    + onePanelFewer(cut));
         }
         return notes;
     }

@@ -15,7 +15,7 @@ final class BodyOptions {
     static final String CENTRE_SEAMS = "centreSeams";
     static final String ONE_PIECE = "onePiece";
     static final String SHOULDER_RISE = "shoulderRiseCm";
-    static final String SIDE_GORES = "sideGores";
+    static final String SIDE_GORES = Design.SIDE_GORES;
     static final String FRONT_BACK_GORES = "frontBackGores";
     static final String HALVED_GORES = "halvedGores";
     static final String GORE_WIDTH = "goreWidthCm";

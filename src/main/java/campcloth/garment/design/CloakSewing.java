@@ -41,7 +41,7 @@ final class CloakSewing {
                 new Sewing(seams(cut, sizes, cloth), hems, cut.seamAllowanceCm(), steps(cut), notions(sizes)),
                 Fitting.NONE,
                 new LengthRule(cut.panelCount(), cut.widestPanelCm(), sector.heightCm(), 0),
-                List.of(new Saving(CloakSizes.LENGTH.key(), Saving.BODY, Saving.Kind.SHORTER, sizes.lengthCm())),
+                List.of(new Saving(CloakSizes.LENGTH.key(), "cloak", Saving.Kind.SHORTER, sizes.lengthCm())),
                 notes(sizes, cut),
                 cautions(sizes));
     }
@@ -145,8 +145,10 @@ final class CloakSewing {
                                 + " an up, the nap then runs down on one side, and across or up on the other: take the"
                                 + " option middleOnGrain there"
                                 + (choice.quarters() > 2 ? ", with quarterWedges." : "."));
-        notes.add("The hem ends " + Words.number(sizes.overGroundCm())
-                + " cm above the ground of a wearer whose nape is " + Words.number(sizes.groundCm()) + " cm high.");
+        notes.add((sizes.overGroundCm() >= 0 ? "The hem ends " : "The hem drags ")
+                + Words.number(Math.abs(sizes.overGroundCm()))
+                + (sizes.overGroundCm() >= 0 ? " cm above" : " cm on")
+                + " the ground of a wearer whose nape is " + Words.number(sizes.groundCm()) + " cm high.");
         return notes;
     }
 

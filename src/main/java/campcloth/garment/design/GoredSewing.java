@@ -38,8 +38,8 @@ final class GoredSewing {
                         choice.hemCm()),
                 cloth);
         GoredCut cut = new GoredCut(sizes, choice, cloth, hem);
-        Opening waist = new Opening(
-                "waist", choice.topCm(sizes) / Math.PI, choice.placketCm(), sizes.bodyHipCm(), PASS_EASE_CM);
+        Opening waist =
+                Opening.ofTube("waist", choice.topCm(sizes), choice.placketCm(), sizes.bodyHipCm(), PASS_EASE_CM);
         double hipEaseCm = sizes.hipCm() - sizes.bodyHipCm();
         SeamRoom sides = SeamRoom.round(
                 "seams between the gores",
@@ -60,7 +60,7 @@ final class GoredSewing {
                         notions(sizes, choice)),
                 new Fitting(Optional.of(waist), List.of(sides)),
                 new LengthRule(choice.gores(), cut.pieces().get(0).outline().widthCm(), sizes.lengthCm(), 0),
-                List.of(new Saving(SkirtSizes.LENGTH.key(), Saving.BODY, Saving.Kind.SHORTER, sizes.lengthCm())),
+                List.of(new Saving(SkirtSizes.LENGTH.key(), "skirt", Saving.Kind.SHORTER, sizes.lengthCm())),
                 notes(sizes, choice, hem),
                 cautions(waist));
     }

@@ -27,12 +27,8 @@ final class HoodSewing {
     static Garment garment(HoodSizes sizes, HoodChoice choice, SewnCloth cloth) {
         List<Hem> hems = hems(sizes, choice, cloth);
         HoodCut cut = new HoodCut(sizes, choice, cloth, hems.get(0));
-        Opening neck = new Opening(
-                "neck",
-                sizes.neckRoundCm(choice.slitCm()) / Math.PI,
-                choice.slitCm(),
-                sizes.headCm(),
-                HoodSizes.PASS_EASE_CM);
+        Opening neck = Opening.ofTube(
+                "neck", sizes.neckRoundCm(choice.slitCm()), choice.slitCm(), sizes.headCm(), HoodSizes.PASS_EASE_CM);
         double widestCm = cut.pieces().stream()
                 .mapToDouble(p -> p.outline().widthCm())
                 .max()
@@ -93,8 +89,9 @@ final class HoodSewing {
     }
 
     private static List<SeamRoom> rooms(HoodCut cut) {
-        double easeCm =
-                cut.sizes().neckRoundCm(cut.choice().slitCm()) - cut.sizes().neckCm();
+        double passCm = cut.choice().slitCm() > 0 ? 0 : cut.sizes().headCm() + HoodSizes.PASS_EASE_CM;
+        double easeCm = cut.sizes().neckRoundCm(cut.choice().slitCm())
+                - Math.max(cut.sizes().neckCm(), passCm);
         return List.of(SeamRoom.round(
                 "front and back seams",
                 "the neck",

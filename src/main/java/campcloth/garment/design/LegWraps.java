@@ -26,7 +26,7 @@ public final class LegWraps implements Design {
             Option.cm("overlapCm", 5, 1, 15, "how much each turn lies over the one before; half the width is usual");
     static final Option TAIL = Option.cm("tailCm", 40, 10, 120, "what is left over below the knee to tuck in or tie");
     static final Option LONGEST = Option.cm(
-            "longestPieceCm", 400, 40, 1500, "longest piece that is cut; a longer band is pieced with seams across it");
+            LONGEST_PIECE, 400, 40, 1500, "longest piece that is cut; a longer band is pieced with seams across it");
     static final Option ACROSS = Option.yesNo(
             "acrossTheCloth", false, "cut the bands from selvedge to selvedge; they stretch more and need more seams");
     static final Option SEAM = BodyOptions.seam(1.5);

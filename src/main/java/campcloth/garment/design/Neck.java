@@ -5,6 +5,7 @@ import campcloth.figure.Words;
 import campcloth.garment.GarmentPiece;
 import campcloth.garment.HemEdge;
 import campcloth.garment.Opening;
+import campcloth.garment.Scrap;
 import campcloth.garment.Seam;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
@@ -12,6 +13,7 @@ import campcloth.layout.Outline;
 import campcloth.layout.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A faced neck, round or square, with a front slit (common practice, no source: a circle of 15 cm with a slit of 8 cm, faced
@@ -29,6 +31,8 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
     private static final double INSIDE_CM = 1;
     /** Project choice: what the opening must have over the head to pass it. */
     private static final double HEAD_EASE_CM = 2;
+
+    private static final double HALF_CM = 0.5;
 
     private static final int CORNERS = 48;
 
@@ -50,11 +54,19 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
     }
 
     Opening opening() {
-        return new Opening("neck", square ? 4 * acrossCm / Math.PI : acrossCm, slitCm, headCm, HEAD_EASE_CM);
+        double halfCmGivesCm = square ? 4 * 2 * HALF_CM : Math.PI * 2 * HALF_CM;
+        return new Opening(
+                "neck",
+                square ? 4 * acrossCm / Math.PI : acrossCm,
+                slitCm,
+                headCm,
+                HEAD_EASE_CM,
+                Optional.of(halfCmGivesCm));
     }
 
     HemEdge hemEdge() {
-        return new HemEdge(HemEdge.Kind.NECK, opening().edgeCm(), 0, acrossCm, 0);
+        return new HemEdge(
+                square ? HemEdge.Kind.SQUARE_NECK : HemEdge.Kind.NECK, opening().edgeCm(), 0, acrossCm, 0);
     }
 
     List<Seam> seams(SewnCloth cloth) {
@@ -76,7 +88,7 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
         Outline outline = Outline.of(around.stream()
                 .map(p -> new Point(cloth.acrossCm(p.xCm()), cloth.alongCm(p.yCm())))
                 .toList());
-        return new GarmentPiece("facing", outline.movedTo(0, 0), 1, false, true);
+        return new GarmentPiece(Scrap.FACING, outline.movedTo(0, 0), 1, false, true);
     }
 
     /** From where the slit's facing leaves it on the left, clockwise over the back, to the right. */
@@ -115,18 +127,15 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
         return "Cut the neck " + when + ": " + shape + "1 cm inside the finished neck"
                 + (slitCm > 0 ? ", and a front slit of " + Words.number(slitCm) + " cm" : "")
                 + "; stay-stitch the edge. The facing, " + Words.number(FACING_CM)
-                + " cm wide, comes from a scrap of about " + Words.number(scrapCm(acrossCm + 2 * FACING_CM)) + " x "
-                + Words.number(scrapCm(acrossCm + 2 * FACING_CM + slitCm)) + " cm.";
+                + " cm wide, comes from a scrap of about " + Words.number(Scrap.sideCm(acrossCm + 2 * FACING_CM))
+                + " x "
+                + Words.number(Scrap.sideCm(acrossCm + 2 * FACING_CM + slitCm)) + " cm.";
     }
 
     /** How the facing is sewn on. */
     String step() {
         return "Sew the facing right side to right side round neck and slit, clip "
                 + (square ? "into the corners" : "the curve") + ", turn it in and press.";
-    }
-
-    private static double scrapCm(double cm) {
-        return 10 * Math.ceil((cm + 2) / 10);
     }
 
     List<String> cautions() {

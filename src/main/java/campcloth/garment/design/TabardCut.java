@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Pieces, seams and hems of a tabard (common practice, no source): its open sides are folded twice like side splits, ties are
+ * Pieces, seams and hems of a tabard (common practice, no source): its open sides are folded twice like other open edges, ties are
  * strips folded in four, 2 cm wide, a belt is a tube 5 cm wide and long enough to knot, in two halves so that it does not set
  * the length of the cloth.
  */
@@ -81,8 +81,8 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
 
     private HemEdge sideEdge() {
         double edgeCm = 4 * Math.hypot(hangsCm(), choice.flareCm());
-        double leftCm = Math.min(choice.seamCm(), HemEdge.Kind.SIDE_SPLIT.usualAllowanceCm());
-        return new HemEdge(HemEdge.Kind.SIDE_SPLIT, edgeCm, 0, sizes.widthCm(), 0, leftCm);
+        double leftCm = Math.min(choice.seamCm(), HemEdge.Kind.SIDE.usualAllowanceCm());
+        return new HemEdge(HemEdge.Kind.SIDE, edgeCm, 0, sizes.widthCm(), 0, leftCm);
     }
 
     private Outline panel(Hem bottom, Hem sides) {

@@ -34,7 +34,7 @@ final class TrouserSewing {
         sizes.checkThigh(TrouserCut.legRoundCm(finishedCm, choice.gussetCm()), choice.howWider());
         Hem legHem = HemRules.hem(
                 new HemEdge(
-                        HemEdge.Kind.CUFF,
+                        HemEdge.Kind.LEG_END,
                         2 * sizes.legEndCm(),
                         sizes.outsideCm(),
                         sizes.legEndCm(),
@@ -42,7 +42,7 @@ final class TrouserSewing {
                         choice.hemCm()),
                 cloth);
         TrouserCut cut = new TrouserCut(sizes, choice, cloth, legHem, finishedCm);
-        Opening legEnd = new Opening("leg end", sizes.legEndCm() / Math.PI, 0, sizes.heelCm(), HEEL_EASE_CM);
+        Opening legEnd = Opening.ofTube("leg end", sizes.legEndCm(), 0, sizes.heelCm(), HEEL_EASE_CM);
         return new Garment(
                 "trousers",
                 cut.pieces(),
@@ -53,7 +53,7 @@ final class TrouserSewing {
                         cut.seamCm(),
                         steps(choice),
                         notions(sizes)),
-                new Fitting(Optional.of(legEnd), rooms(choice, cut.seamCm())),
+                new Fitting(Optional.of(legEnd), rooms(sizes, choice, cut.seamCm())),
                 new LengthRule(
                         choice.sideSeams() ? 4 : 2,
                         cut.pieces().get(0).outline().widthCm(),
@@ -67,11 +67,13 @@ final class TrouserSewing {
     }
 
     /** Centre seams let out both legs; with side seams those as well. */
-    private static List<SeamRoom> rooms(TrouserChoice choice, double allowanceCm) {
+    private static List<SeamRoom> rooms(TrouserSizes sizes, TrouserChoice choice, double allowanceCm) {
+        double legCm = TrouserCut.legRoundCm(sizes.aroundCm() + choice.easeCm(), choice.gussetCm());
+        double easeCm = Math.max(0, Math.min(choice.easeCm() - LEAST_EASE_CM, 2 * sizes.thighRoomCm(legCm)));
         List<SeamRoom> rooms = new ArrayList<>();
-        rooms.add(SeamRoom.round("centre seams", "the seat", 2, allowanceCm, choice.easeCm(), LEAST_EASE_CM));
+        rooms.add(SeamRoom.round("centre seams", "the seat", 2, allowanceCm, easeCm, 0));
         if (choice.sideSeams()) {
-            rooms.add(SeamRoom.round("side seams", "the seat", 2, allowanceCm, choice.easeCm(), LEAST_EASE_CM));
+            rooms.add(SeamRoom.round("side seams", "the seat", 2, allowanceCm, easeCm, 0));
         }
         return rooms;
     }
@@ -120,7 +122,7 @@ final class TrouserSewing {
     }
 
     private static List<String> notions(TrouserSizes sizes) {
-        return List.of("cord or tape for the waist, " + Words.number(sizes.waistCm() + CORD_TO_TIE_CM) + " cm");
+        return List.of("cord or tape for the waist, " + Words.fixed(sizes.waistCm() + CORD_TO_TIE_CM, 0) + " cm");
     }
 
     private static List<String> notes(TrouserSizes sizes, TrouserChoice choice, double finishedCm) {

@@ -74,9 +74,14 @@ record TrouserSizes(
         return crotchDepthCm + inseamCm;
     }
 
+    /** What a leg so wide has over the thigh and the room it needs to move. */
+    double thighRoomCm(double legRoundCm) {
+        return legRoundCm - thighCm - THIGH_EASE_CM;
+    }
+
     /** Refuses a leg that is too narrow for the thigh. */
     void checkThigh(double legRoundCm, String wider) {
-        if (legRoundCm < thighCm + THIGH_EASE_CM) {
+        if (thighRoomCm(legRoundCm) < 0) {
             throw Refused.of(
                     THIGH.key(),
                     "with " + Words.number(THIGH_EASE_CM) + " cm to move in does not pass the leg of "

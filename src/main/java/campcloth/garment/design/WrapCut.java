@@ -57,28 +57,30 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
 
     Garment garment() {
         double lengthCm = sizes.bandCm(choice.widthCm, choice.overlapCm, choice.tailCm);
-        HemEdge edges = new HemEdge(
-                HemEdge.Kind.SIDE, BANDS * 2 * (lengthCm + choice.widthCm), 0, choice.widthCm, 0, choice.seamCm);
-        Hem hem = HemRules.hem(edges, cloth);
-        int pieces = pieces(lengthCm, hem.allowanceCm());
-        Outline piece = piece(lengthCm / pieces, hem.allowanceCm());
+        List<Hem> hems = hems(lengthCm);
+        double hemCm = hems.stream().mapToDouble(Hem::allowanceCm).sum();
+        int pieces = pieces(lengthCm, hemCm);
+        Outline piece = piece(lengthCm / pieces, hemCm);
         return new Garment(
                 "leg-wraps",
                 List.of(new GarmentPiece("band", piece, BANDS * pieces, false, true)),
                 List.of(),
-                new Sewing(
-                        seams(pieces),
-                        List.of(hem),
-                        seamCm(),
-                        steps(pieces),
-                        List.of("4 pins or ties to hold the ends")),
+                new Sewing(seams(pieces), hems, seamCm(), steps(pieces), List.of("4 pins or ties to hold the ends")),
                 Fitting.NONE,
-                new LengthRule(BANDS * pieces, piece.widthCm(), piece.heightCm(), 0),
-                List.of(
-                        new Saving(WrapSizes.HEIGHT.key(), "wraps", Saving.Kind.SHORTER, sizes.heightCm()),
-                        new Saving(WrapSizes.CALF.key(), "calf", Saving.Kind.NARROWER, sizes.calfCm())),
+                new LengthRule(BANDS * pieces, piece.widthCm(), choice.across ? choice.widthCm : lengthCm / pieces, 0),
+                List.of(new Saving(WrapSizes.HEIGHT.key(), "wraps", Saving.Kind.SHORTER, sizes.heightCm())),
                 notes(lengthCm, pieces),
                 List.of());
+    }
+
+    /** Felted cloth is left raw at the edges. */
+    private List<Hem> hems(double lengthCm) {
+        if (cloth.holdsItsCutEdge()) {
+            return List.of();
+        }
+        double aroundCm = BANDS * 2 * (lengthCm + choice.widthCm);
+        return List.of(
+                HemRules.hem(new HemEdge(HemEdge.Kind.SIDE, aroundCm, 0, choice.widthCm, 0, choice.seamCm), cloth));
     }
 
     private double seamCm() {

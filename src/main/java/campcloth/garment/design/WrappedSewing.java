@@ -36,7 +36,7 @@ final class WrappedSewing {
                         seams(cut), List.of(cut.hem(), cut.fronts()), cut.seamAllowanceCm(), steps(cut), notions(cut)),
                 new Fitting(Optional.empty(), List.of(overlap)),
                 new LengthRule(cut.panels(), cut.pieces().get(0).outline().widthCm(), sizes.lengthCm(), 0),
-                List.of(new Saving(SkirtSizes.LENGTH.key(), Saving.BODY, Saving.Kind.SHORTER, sizes.lengthCm())),
+                List.of(new Saving(SkirtSizes.LENGTH.key(), "skirt", Saving.Kind.SHORTER, sizes.lengthCm())),
                 notes(cut),
                 List.of(
                         "The overlap opens at every long step and lifts in wind: at a fire wear it with the opening turned"
