@@ -175,6 +175,19 @@ class WardrobeTest {
         assertThat(endCloaked.skinC()).isGreaterThan(endBare.skinC() + 0.3);
     }
 
+    @Test
+    void trousersAndSkirtsAreNotWornOnABareTrunk() {
+        // trousers cover 48 %, a skirt to the ground 49.8 %, a tabard to the knee 51 %
+        assertThat(presumedTunics(48)).isEqualTo(1);
+        assertThat(presumedTunics(49.8)).isEqualTo(1);
+        assertThat(presumedTunics(51)).isEqualTo(0);
+    }
+
+    private static int presumedTunics(double coveredPercent) {
+        Wear wear = new Wear(true, Layer.OUTER, Fit.LOOSE, false, coveredPercent, 1.5);
+        return Wardrobe.with(wear, 20, Outfit.UNTOLD).worn(Kind.UNDER_TUNIC).size();
+    }
+
     private static Spell named(String name, Spell spell) {
         return new Spell(
                 name,
