@@ -5,6 +5,7 @@ import campcloth.layout.Effort;
 import campcloth.layout.Layout;
 import campcloth.layout.MatchPhase;
 import campcloth.layout.Nesting;
+import campcloth.layout.Piece;
 import campcloth.layout.Repeat;
 import campcloth.layout.Strip;
 import java.util.List;
@@ -51,13 +52,11 @@ final class MatchedLay {
 
     private static Optional<Layout> layout(CuttingOrder order, Repeat repeat, CutPieces pieces, Effort effort) {
         Strip strip = new Strip(order.cloth().usableWidthCm(), 0, 0, 0, Optional.of(repeat), List.of());
+        List<Piece> matched = pieces.cuts().stream()
+                .map(cut -> cut.matched(order.cloth().nap()))
+                .toList();
         try {
-            return Optional.of(Nesting.layout(
-                    strip,
-                    pieces.cuts().stream()
-                            .map(cut -> cut.matched(order.cloth().nap()))
-                            .toList(),
-                    effort));
+            return Optional.of(Nesting.layout(strip, matched, effort));
         } catch (Refused noPlace) {
             return Optional.empty();
         }

@@ -8,10 +8,12 @@ import campcloth.cloth.Wear;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import campcloth.layout.Outline;
+import campcloth.layout.Piece;
 import campcloth.layout.Point;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +76,8 @@ class DesignsPropertiesTest {
         assertThat(outline.leftCm()).as(piece.name()).isCloseTo(0, within(TOUCH_CM));
         assertThat(outline.lowCm()).as(piece.name()).isCloseTo(0, within(TOUCH_CM));
         assertThat(piece.count()).as(piece.name()).isPositive();
+        Piece matched = new Piece(piece.name(), outline, 1, true, false, false, Optional.of(piece.match()));
+        assertThat(matched.match()).contains(piece.match());
         if (piece.foldable()) {
             assertThat(isSymmetrical(outline))
                     .as(piece.name() + " is cut on a fold")

@@ -75,6 +75,19 @@ class LengthsAtHandTest {
             several.lengths()
                     .forEach(on -> PlacedPieces.assertApart(on.pieces(), on.usableWidthCm(), on.lengthCm(), which));
             PlacedPieces.assertApart(several.boltPieces(), order.cloth().usableWidthCm(), several.boltNetCm(), which);
+            for (int i = 0; i < several.lengths().size(); i++) {
+                assertThat(several.lengths().get(i).pieces())
+                        .as(which)
+                        .extracting(PlacedPiece::atHand)
+                        .allMatch(Optional.of(i + 1)::equals);
+            }
+            assertThat(several.boltPieces())
+                    .as(which)
+                    .allMatch(placed -> placed.atHand().isEmpty());
+            assertThat(several.boltNetCm())
+                    .as(which)
+                    .isLessThanOrEqualTo(
+                            GreedyDivision.of(order, pieces).orElseThrow().boltNetCm() + 0.05);
             List<PlacedPiece> all = Stream.concat(
                             several.lengths().stream().flatMap(on -> on.pieces().stream()),
                             several.boltPieces().stream())

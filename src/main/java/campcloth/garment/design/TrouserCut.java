@@ -68,7 +68,7 @@ record TrouserCut(TrouserSizes sizes, TrouserChoice choice, SewnCloth cloth, Hem
         boolean straight = inner.stream().mapToDouble(Point::xCm).distinct().count() == 1;
         List<Point> side = List.of(new Point(-seam, top), new Point(-seam, 0));
         GarmentPiece leg = new GarmentPiece(name, joined(side, inner), 2, !straight, straight);
-        return straight ? leg.matchedAtHem() : leg.matchedAtHem(0);
+        return straight ? leg.matchedAtHem() : leg.matchedAtHem(seam);
     }
 
     /** From the hem up to the waist; x from the middle of the leg's outer side. */
