@@ -19,7 +19,7 @@ final class Separation {
     private static final double MOST_CUT = 0.02;
 
     private static final double FIRST_CUT = 0.01;
-    private static final double LEAST_CUT = 0.002;
+    private static final double LEAST_CUT = 0.004;
     private static final double LEAST_CUT_AT_LAST = 0.001;
     /** Part of the work after which only small cuts are tried. */
     private static final double AT_LAST = 0.85;
