@@ -38,6 +38,8 @@ public record SewnCloth(
 
     private static final double USUAL_WIDTH_CM = 140;
 
+    private static final double FRAYING_CM = 0.5;
+
     private static final double BULKY_MM = 1.0;
 
     /** Gauze, voile and thin silk; common practice, no source. */
@@ -103,6 +105,11 @@ public record SewnCloth(
 
     public boolean isWool() {
         return mainFibre.filter(WOOLS::contains).isPresent();
+    }
+
+    /** Cloth left beyond a seam line where so much was chosen: more on cloth that frays (common practice, no source). */
+    public double seamAllowanceCm(double chosenCm) {
+        return frays() ? chosenCm + FRAYING_CM : chosenCm;
     }
 
     public boolean frays() {

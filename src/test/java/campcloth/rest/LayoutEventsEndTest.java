@@ -32,7 +32,7 @@ class LayoutEventsEndTest {
 
                 @Override
                 public void setWriteListener(WriteListener listener) {
-                    throw new UnsupportedOperationException();
+                    throw new IllegalStateException("the searching thread writes, nothing is written later");
                 }
 
                 @Override

@@ -31,7 +31,6 @@ record ApronCut(
         double hemCm,
         SewnCloth cloth) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final int MOST_PANELS = 20;
     private static final double TOUCH_CM = 1e-9;
     /** Common practice, no source: what each end needs for a bow. */
@@ -65,7 +64,7 @@ record ApronCut(
     }
 
     double seamAllowanceCm() {
-        return cloth.frays() ? seamCm + FRAYING_CM : seamCm;
+        return cloth.seamAllowanceCm(seamCm);
     }
 
     double skirtCm() {

@@ -20,11 +20,10 @@ import java.util.List;
  */
 record BodyCut(BodySizes sizes, BodyChoice choice, SewnCloth cloth, Hem bodyHem, Hem cuffHem) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final double BAND_OVERLAP_CM = 2;
 
     double seamAllowanceCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     /** Width of one body panel at the top, allowances included. */

@@ -17,7 +17,6 @@ import java.util.Optional;
  */
 record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem hem, Hem neck) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final double NECK_FACING_CM = 4;
     private static final double FRONT_FACING_CM = 6;
     private static final double HEM_FACING_CM = 5;
@@ -27,7 +26,7 @@ record CloakCut(CircleSector sector, CloakChoice choice, SewnCloth cloth, Hem he
     private static final double NEAR_CM = 10;
 
     double seamAllowanceCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     CutSector cutSector() {

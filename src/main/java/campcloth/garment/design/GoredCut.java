@@ -16,10 +16,9 @@ record GoredCut(SkirtSizes sizes, GoredChoice choice, SewnCloth cloth, Hem hem) 
 
     static final double CASING_CM = 2.5;
     private static final double BAND_OVERLAP_CM = 3;
-    private static final double FRAYING_CM = 0.5;
 
     double seamAllowanceCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     /** One gore as sewn. */

@@ -59,7 +59,7 @@ public final class GoredSkirt implements Design {
 
     @Override
     public Wear wear(boolean nextToSkin, Measurements wearer) {
-        SkirtSizes sizes = usual(wearer);
+        SkirtSizes sizes = SkirtSizes.worn(wearer, SewnCloth.usual(), key());
         double sweepCm = Math.max(sizes.hipCm(), Options.USUAL.cm(SWEEP));
         double areaCm2 = (sizes.hipCm() + sweepCm) / 2 * sizes.lengthCm();
         return new Wear(nextToSkin, Layer.OUTER, Fit.LOOSE, false, sizes.coveredPercent(), areaCm2 / 1e4);
@@ -67,17 +67,12 @@ public final class GoredSkirt implements Design {
 
     @Override
     public List<String> assumptions(Measurements wearer) {
-        return usual(wearer).notes();
-    }
-
-    private SkirtSizes usual(Measurements wearer) {
-        return Refused.within(
-                "wearer", () -> SkirtSizes.of(wearer, SewnCloth.usual().thicknessMm(), key()));
+        return SkirtSizes.worn(wearer, SewnCloth.usual(), key()).notes();
     }
 
     @Override
     public Garment madeUp(Measurements wearer, Options options, SewnCloth cloth) {
-        SkirtSizes sizes = Refused.within("wearer", () -> SkirtSizes.of(wearer, cloth.thicknessMm(), key()));
+        SkirtSizes sizes = SkirtSizes.worn(wearer, cloth, key());
         GoredChoice choice = Refused.within("options", () -> GoredChoice.of(new Chosen(OPTIONS, options), sizes));
         return GoredSewing.garment(sizes, choice, cloth);
     }

@@ -19,12 +19,11 @@ record HoodCut(HoodSizes sizes, HoodChoice choice, SewnCloth cloth, Hem hem) {
     /** Closed part of the front above the neck; common practice, no source. */
     static final double THROAT_CM = 6;
 
-    private static final double FRAYING_CM = 0.5;
     private static final double CROWN_SHARE = 0.4;
     private static final int CROWN_CUTS = 6;
 
     double seamAllowanceCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     static double halfNeckCm(HoodSizes sizes, HoodChoice choice) {

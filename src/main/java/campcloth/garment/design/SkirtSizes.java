@@ -4,6 +4,7 @@ import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
+import campcloth.garment.SewnCloth;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,7 +39,12 @@ record SkirtSizes(
 
     static final List<Measurement> ALL = List.of(WAIST, HIP, HIP_DEPTH, LENGTH);
 
-    static SkirtSizes of(Measurements wearer, double thicknessMm, String design) {
+    /** The sizes for a wearer in a cloth; refuses with the path of the measurement at fault. */
+    static SkirtSizes worn(Measurements wearer, SewnCloth cloth, String design) {
+        return Refused.within("wearer", () -> of(wearer, cloth.thicknessMm(), design));
+    }
+
+    private static SkirtSizes of(Measurements wearer, double thicknessMm, String design) {
         List<String> notes = new ArrayList<>();
         double clothCm = 2 * Math.PI * thicknessMm / 10;
         double waistCm = wearer.orUsual(WAIST, notes) + WAIST_EASE_CM + clothCm;

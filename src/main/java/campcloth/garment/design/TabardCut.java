@@ -25,7 +25,6 @@ import java.util.Optional;
  */
 record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final double TIE_WIDTH_CM = 2;
     private static final double TIE_LENGTH_CM = 40;
     private static final int TIES = 4;
@@ -55,7 +54,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
     }
 
     private double seamCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     private double beltCm() {

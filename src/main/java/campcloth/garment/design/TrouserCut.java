@@ -23,14 +23,13 @@ record TrouserCut(TrouserSizes sizes, TrouserChoice choice, SewnCloth cloth, Hem
 
     static final double CASING_CM = 4;
 
-    private static final double FRAYING_CM = 0.5;
     private static final double FRONT_SHARE = 1 / 20.0;
     private static final double BACK_SHARE = 1 / 10.0;
     private static final double CURVE_HEIGHT_SHARE = 1 / 3.0;
     private static final int CURVE_STEPS = 6;
 
     double seamCm() {
-        return cloth.frays() ? choice.seamCm() + FRAYING_CM : choice.seamCm();
+        return cloth.seamAllowanceCm(choice.seamCm());
     }
 
     static double extensionCm(double finishedCm, boolean back) {

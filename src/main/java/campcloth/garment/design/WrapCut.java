@@ -21,7 +21,6 @@ import java.util.List;
 /** Pieces, seams and edges of a pair of leg wraps (common practice, no source): each band in pieces of equal length. */
 record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final int BANDS = 2;
     private static final int MOST_PIECES = 40;
 
@@ -84,7 +83,7 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
     }
 
     private double seamCm() {
-        return cloth.frays() ? choice.seamCm + FRAYING_CM : choice.seamCm;
+        return cloth.seamAllowanceCm(choice.seamCm);
     }
 
     /** How many pieces a band takes; each has an allowance at both ends, for a seam or a hem. */

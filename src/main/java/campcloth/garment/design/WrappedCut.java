@@ -28,7 +28,6 @@ record WrappedCut(
         double hemCm,
         SewnCloth cloth) {
 
-    private static final double FRAYING_CM = 0.5;
     private static final int MOST_PANELS = 20;
     private static final double TOUCH_CM = 1e-9;
     /** Common practice, no source: what one end needs to be knotted. */
@@ -49,7 +48,7 @@ record WrappedCut(
     }
 
     double seamAllowanceCm() {
-        return cloth.frays() ? seamCm + FRAYING_CM : seamCm;
+        return cloth.seamAllowanceCm(seamCm);
     }
 
     double topCm() {

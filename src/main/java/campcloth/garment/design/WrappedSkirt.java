@@ -57,24 +57,19 @@ public final class WrappedSkirt implements Design {
 
     @Override
     public Wear wear(boolean nextToSkin, Measurements wearer) {
-        SkirtSizes sizes = usual(wearer);
+        SkirtSizes sizes = SkirtSizes.worn(wearer, SewnCloth.usual(), key());
         double areaCm2 = (sizes.hipCm() + Options.USUAL.cm(OVERLAP)) * sizes.lengthCm();
         return new Wear(nextToSkin, Layer.OUTER, Fit.LOOSE, false, sizes.coveredPercent(), areaCm2 / 1e4);
     }
 
     @Override
     public List<String> assumptions(Measurements wearer) {
-        return usual(wearer).notes();
-    }
-
-    private SkirtSizes usual(Measurements wearer) {
-        return Refused.within(
-                "wearer", () -> SkirtSizes.of(wearer, SewnCloth.usual().thicknessMm(), key()));
+        return SkirtSizes.worn(wearer, SewnCloth.usual(), key()).notes();
     }
 
     @Override
     public Garment madeUp(Measurements wearer, Options options, SewnCloth cloth) {
-        SkirtSizes sizes = Refused.within("wearer", () -> SkirtSizes.of(wearer, cloth.thicknessMm(), key()));
+        SkirtSizes sizes = SkirtSizes.worn(wearer, cloth, key());
         return Refused.within(
                 "options", () -> WrappedSewing.garment(WrappedCut.of(sizes, new Chosen(OPTIONS, options), cloth)));
     }
