@@ -20,7 +20,10 @@ public interface Cloths {
 
     KeptCloth add(Cloth cloth);
 
-    /** Replaces a cloth if it still has the version expected. */
+    /**
+     * Replaces a cloth if it still has the version expected. What its swatches measured stays; a weaker figure in its place is
+     * kept for when they are removed ({@link SwatchHistory#told}).
+     */
     Change replace(String id, long expectedVersion, Cloth cloth);
 
     /** Removes a cloth if it still has the version expected; a newer catalogue does not bring it back. */

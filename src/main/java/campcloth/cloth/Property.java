@@ -14,9 +14,12 @@ public enum Property {
     AIR_PERMEABILITY_MM_S("airPermeabilityMmS", 0, 10_000, "mm/s at 100 Pa"),
     /** ISO 11092, Ret. */
     VAPOUR_RESISTANCE_M2PA_W("vapourResistanceM2PaW", 0.1, 1000, "m2 Pa/W"),
-    /** First wash, along the cloth; positive where the cloth becomes shorter. */
+    /**
+     * Along the cloth; positive where it becomes shorter. Measured: the total after the last wash measured, for so much cloth must
+     * be bought. Else: the first wash.
+     */
     SHRINK_WARP_PERCENT("shrinkWarpPercent", -5, 40, "%"),
-    /** First wash, across the cloth; positive where the cloth becomes narrower. */
+    /** The same across the cloth; positive where it becomes narrower. */
     SHRINK_WEFT_PERCENT("shrinkWeftPercent", -5, 40, "%"),
     /** Mean diameter of the fibres whose ends can prickle. */
     FIBRE_DIAMETER_UM("fibreDiameterUm", 1, 150, "um"),

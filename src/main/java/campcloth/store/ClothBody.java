@@ -5,6 +5,7 @@ import campcloth.cloth.Finish;
 import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
+import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Weave;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param blend shares in their order: an object would not keep it
  * @param figures figures by the field name of their property
  * @param flameTreatment left out where there is none, as in rows from before it was kept
+ * @param beforeSwatches figures known without any swatch; left out where the cloth has none, as in rows from before they were kept
  */
 record ClothBody(
         String name,
@@ -34,7 +36,8 @@ record ClothBody(
         boolean stretch,
         Map<String, Figure> figures,
         String note,
-        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable FlameTreatment flameTreatment) {
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable FlameTreatment flameTreatment,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Map<String, Figure> beforeSwatches) {
 
     /** A fibre by its key, and its percent of mass. */
     record ShareOf(String fibre, double percent) {}
@@ -43,8 +46,6 @@ record ClothBody(
         List<ShareOf> blend = cloth.blend().shares().stream()
                 .map(share -> new ShareOf(share.fibre().key(), share.percent()))
                 .toList();
-        Map<String, Figure> figures = new LinkedHashMap<>();
-        cloth.figures().forEach((property, figure) -> figures.put(property.field(), figure));
         return new ClothBody(
                 cloth.name(),
                 blend,
@@ -53,13 +54,51 @@ record ClothBody(
                 cloth.finish(),
                 cloth.nap(),
                 cloth.stretch(),
-                figures,
+                byField(cloth.figures()),
                 cloth.note(),
-                cloth.flameTreatment() == FlameTreatment.NONE ? null : cloth.flameTreatment());
+                cloth.flameTreatment() == FlameTreatment.NONE ? null : cloth.flameTreatment(),
+                null);
+    }
+
+    /** The same cloth with the figures that follow from its swatches. */
+    ClothBody with(SwatchHistory history) {
+        return new ClothBody(
+                name,
+                blend,
+                weave,
+                surface,
+                finish,
+                nap,
+                stretch,
+                byField(history.figures()),
+                note,
+                flameTreatment,
+                history.newestFirst().isEmpty() ? null : byField(history.before()));
+    }
+
+    /** Figures that are known without swatches; all of them where the cloth has none. */
+    Map<Property, Figure> withoutSwatches() {
+        return byProperty(beforeSwatches == null ? figures : beforeSwatches);
+    }
+
+    private static Map<String, Figure> byField(Map<Property, Figure> figures) {
+        Map<String, Figure> byField = new LinkedHashMap<>();
+        for (Property property : Property.values()) {
+            Figure figure = figures.get(property);
+            if (figure != null) {
+                byField.put(property.field(), figure);
+            }
+        }
+        return byField;
     }
 
     /** The cloth again; a fibre that a replaced catalogue no longer knows counts as unknown, the worst plausible one. */
     Cloth cloth(Fibres fibres) {
+        return new Cloth(name, blend(fibres), weave, surface, finish, nap, stretch, byProperty(figures), note)
+                .with(flameTreatment == null ? FlameTreatment.NONE : flameTreatment);
+    }
+
+    private static Map<Property, Figure> byProperty(Map<String, Figure> figures) {
         Map<Property, Figure> known = new EnumMap<>(Property.class);
         for (Property property : Property.values()) {
             Figure figure = figures.get(property.field());
@@ -67,8 +106,7 @@ record ClothBody(
                 known.put(property, figure);
             }
         }
-        return new Cloth(name, blend(fibres), weave, surface, finish, nap, stretch, known, note)
-                .with(flameTreatment == null ? FlameTreatment.NONE : flameTreatment);
+        return known;
     }
 
     private Blend blend(Fibres fibres) {

@@ -24,12 +24,14 @@ class ClothsInPostgres implements Cloths {
 
     private final ClothRows rows;
     private final ClothSnapshot snapshot;
+    private final SwatchedCloth swatched;
     private final Json json;
     private final Clock clock;
 
-    ClothsInPostgres(ClothRows rows, ClothSnapshot snapshot, Json json, Clock clock) {
+    ClothsInPostgres(ClothRows rows, ClothSnapshot snapshot, SwatchedCloth swatched, Json json, Clock clock) {
         this.rows = rows;
         this.snapshot = snapshot;
+        this.swatched = swatched;
         this.json = json;
         this.clock = clock;
     }
@@ -76,11 +78,12 @@ class ClothsInPostgres implements Cloths {
     @Transactional
     public Change replace(String id, long expectedVersion, Cloth cloth) {
         return changed(id, expectedVersion, row -> {
-            if (snapshot.kept(row).cloth().equals(cloth)) {
+            ClothBody body = swatched.told(row, cloth);
+            if (swatched.body(row).equals(body)) {
                 return;
             }
             Origin origin = row.origin() == Origin.OWN ? Origin.OWN : Origin.EDITED;
-            row.become(origin, null, json.write(ClothBody.of(cloth)), rows.nextTick(), clock.instant());
+            row.become(origin, null, json.write(body), rows.nextTick(), clock.instant());
         });
     }
 

@@ -11,8 +11,11 @@ import java.util.List;
 public final class A4Pages {
 
     private static final double MARGIN_MM = 10;
-    private static final double WIDTH_MM = 210;
-    private static final double HEIGHT_MM = 297;
+    static final double WIDTH_MM = 210;
+    static final double HEIGHT_MM = 297;
+    /** The paper as attributes of a document. */
+    static final String SIZE = " width=\"210mm\" height=\"297mm\"";
+
     private static final double ROOM_MM = HEIGHT_MM - 2 * MARGIN_MM;
     private static final double HEAD_MM = 8;
     private static final double FOOT_MM = 5;
@@ -111,7 +114,7 @@ public final class A4Pages {
                     drawing.sheet.title() + ", page " + (i + 1) + " of " + pages.size(),
                     words + ". " + drawing.description(),
                     frame,
-                    " width=\"210mm\" height=\"297mm\"",
+                    SIZE,
                     page));
         }
         return documents;

@@ -1,0 +1,35 @@
+package campcloth.cloth;
+
+import java.util.Optional;
+
+/**
+ * The swatches of the cloths in the catalogue. Each method is one unit of work; a swatch that is added or removed changes the
+ * figures of its cloth with it. Whoever tells two at once finds both.
+ */
+public interface Swatches {
+
+    /** So many of one cloth are kept. */
+    int MOST = 100;
+
+    /** The swatches of a cloth; empty where there is no such cloth. */
+    Optional<SwatchHistory> of(String clothId);
+
+    Outcome add(String clothId, Swatch swatch);
+
+    Outcome remove(String clothId, String swatchId);
+
+    /** How a change went. */
+    sealed interface Outcome {
+        /** Done; the cloth as it stands now. */
+        record Done(KeptCloth cloth, KeptSwatch swatch) implements Outcome {}
+
+        /** There is no such cloth. */
+        record NoCloth() implements Outcome {}
+
+        /** The cloth has no such swatch. */
+        record NoSwatch() implements Outcome {}
+
+        /** It has as many as are kept. */
+        record Full() implements Outcome {}
+    }
+}

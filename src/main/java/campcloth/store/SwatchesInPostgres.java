@@ -1,0 +1,106 @@
+package campcloth.store;
+
+import campcloth.cloth.KeptCloth.Origin;
+import campcloth.cloth.KeptSwatch;
+import campcloth.cloth.Swatch;
+import campcloth.cloth.SwatchHistory;
+import campcloth.cloth.Swatches;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The swatches over PostgreSQL. Each change takes the lock of the cloths first, so that the figures of a cloth always follow from
+ * all of its swatches. A cloth of the catalogue files counts as edited from its first swatch on: a newer catalogue leaves it.
+ */
+@Component
+class SwatchesInPostgres implements Swatches {
+
+    private final ClothRows cloths;
+    private final SwatchRows rows;
+    private final SwatchedCloth swatched;
+    private final ClothSnapshot snapshot;
+    private final Json json;
+    private final Clock clock;
+
+    SwatchesInPostgres(
+            ClothRows cloths,
+            SwatchRows rows,
+            SwatchedCloth swatched,
+            ClothSnapshot snapshot,
+            Json json,
+            Clock clock) {
+        this.cloths = cloths;
+        this.rows = rows;
+        this.swatched = swatched;
+        this.snapshot = snapshot;
+        this.json = json;
+        this.clock = clock;
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<SwatchHistory> of(String clothId) {
+        return cloth(clothId).map(swatched::history);
+    }
+
+    @Override
+    @Transactional
+    public Outcome add(String clothId, Swatch swatch) {
+        cloths.lockClock();
+        Optional<ClothRow> cloth = cloth(clothId);
+        if (cloth.isEmpty()) {
+            return new Outcome.NoCloth();
+        }
+        SwatchHistory history = swatched.history(cloth.get());
+        if (history.newestFirst().size() >= MOST) {
+            return new Outcome.Full();
+        }
+        long newest = history.newestFirst().stream()
+                .mapToLong(KeptSwatch::number)
+                .max()
+                .orElse(0);
+        SwatchRow row = rows.saveAndFlush(
+                new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), clock.instant()));
+        List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
+        all.add(swatched.kept(row));
+        return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));
+    }
+
+    @Override
+    @Transactional
+    public Outcome remove(String clothId, String swatchId) {
+        cloths.lockClock();
+        Optional<ClothRow> cloth = cloth(clothId);
+        if (cloth.isEmpty()) {
+            return new Outcome.NoCloth();
+        }
+        SwatchHistory history = swatched.history(cloth.get());
+        Optional<KeptSwatch> found = history.newestFirst().stream()
+                .filter(kept -> kept.id().equals(swatchId))
+                .findFirst();
+        if (found.isEmpty()) {
+            return new Outcome.NoSwatch();
+        }
+        rows.deleteById(UUID.fromString(swatchId));
+        List<KeptSwatch> left = history.newestFirst().stream()
+                .filter(kept -> !kept.id().equals(swatchId))
+                .toList();
+        return changed(cloth.get(), SwatchHistory.of(left, history.before()), found.get());
+    }
+
+    private Outcome changed(ClothRow row, SwatchHistory history, KeptSwatch subject) {
+        String body = json.write(swatched.body(row).with(history));
+        Origin origin = row.origin() == Origin.OWN ? Origin.OWN : Origin.EDITED;
+        row.become(origin, null, body, cloths.nextTick(), clock.instant());
+        return new Outcome.Done(snapshot.kept(cloths.saveAndFlush(row)), subject);
+    }
+
+    private Optional<ClothRow> cloth(String id) {
+        return cloths.findById(id).filter(row -> !row.isRemoved());
+    }
+}
