@@ -53,7 +53,9 @@ class ApiDocument {
                         .addSchemas(
                                 "Drawing",
                                 new StringSchema().description("a drawing in SVG; one unit is a mm on A4 paper"))
-                        .addSchemas("Picture", new StringSchema().description("a picture in SVG")))
+                        .addSchemas("Picture", new StringSchema().description("a picture in SVG"))
+                        .addSchemas(
+                                "SwatchCard", new StringSchema().description("a page of A4 in SVG; one unit is a mm")))
                 .servers(List.of(new Server().url("/").description("this service")));
     }
 

@@ -102,7 +102,11 @@ class ClothController {
     }
 
     @PutMapping("/{id}")
-    @Operation(operationId = "replaceCloth", summary = "Replaces a cloth; If-Match must carry the ETag that was read")
+    @Operation(
+            operationId = "replaceCloth",
+            summary = "Replaces a cloth; If-Match must carry the ETag that was read",
+            description = "What its swatches measured stays; a declared or weaker figure in its place is kept for when"
+                    + " the swatches are removed.")
     ResponseEntity<ClothBody> replace(
             @PathVariable String id,
             @RequestHeader(value = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
