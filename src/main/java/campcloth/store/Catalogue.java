@@ -3,6 +3,7 @@ package campcloth.store;
 import campcloth.cloth.ClothTable;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
+import campcloth.fibre.FlameKey;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Citation;
 import campcloth.figure.Fault;
@@ -21,9 +22,11 @@ record Catalogue(
         List<ClothTable.Entry> cloths,
         Seasons seasons,
         Sizes sizes,
-        LabelVocabulary labelVocabulary) {
+        LabelVocabulary labelVocabulary,
+        FlameKey flameKey) {
 
-    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv");
+    private static final List<String> CITING = List.of(
+            "fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "burn-test.csv", "burn-test-classes.csv");
 
     /**
      * Reads everything.
@@ -39,6 +42,12 @@ record Catalogue(
         Seasons seasons = Seasons.read(files.open("seasons.csv", faults), faults);
         Sizes sizes = Sizes.read(files.open("sizes.csv", faults), faults);
         LabelVocabulary words = LabelVocabulary.read(files.openAll("label-words", faults), fibres, faults);
+        FlameKey flameKey = FlameKey.read(
+                files.open("burn-test.csv", faults),
+                files.open("burn-test-classes.csv", faults),
+                files.open("burn-test-answers.csv", faults),
+                fibres,
+                faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
                 citation.missingFrom(sources).ifPresent(faults::add);
@@ -53,6 +62,6 @@ record Catalogue(
         if (!faults.isEmpty()) {
             throw new CatalogueBroken(files.where(), faults);
         }
-        return new Catalogue(sources, fibres, cloths, seasons, sizes, words);
+        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, flameKey);
     }
 }

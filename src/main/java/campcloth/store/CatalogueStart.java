@@ -2,6 +2,7 @@ package campcloth.store;
 
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
+import campcloth.fibre.FlameKey;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Sources;
 import campcloth.garment.Sizes;
@@ -43,6 +44,11 @@ class CatalogueStart {
     @Bean
     LabelVocabulary labelVocabulary(Catalogue catalogue) {
         return catalogue.labelVocabulary();
+    }
+
+    @Bean
+    FlameKey flameKey(Catalogue catalogue) {
+        return catalogue.flameKey();
     }
 
     @Bean

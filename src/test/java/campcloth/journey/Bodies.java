@@ -85,6 +85,13 @@ final class Bodies {
 
     static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
 
+    static final String BURN_TEST = """
+            {"threads": [
+              {"thread": "warp", "observations": {"approach": "stays", "flame": "steady", "molten": "none",
+               "removed": "burns-on", "ember": "afterglow", "smoke": "pale", "odour": "paper", "residue": "soft-ash"}},
+              {"thread": "weft", "observations": {"odour": "celery", "residue": "hard-bead"}}]}
+            """;
+
     static final String FIRE = """
             {"blend": [{"fibre": "polyester", "percent": 65}, {"fibre": "cotton", "percent": 35}], "weightGsm": 120,
              "surface": "PLAIN", "fit": "LOOSE", "layer": "OUTER", "role": "SEATED", "distanceM": 2.0, "fireKw": 100,

@@ -24,6 +24,7 @@ final class DescribedCalls {
     /** By schema, a word of the example that makes it well-formed and unusable when another stands in its place. */
     private static final Map<String, List<String>> UNUSABLE = Map.ofEntries(
             Map.entry("LabelRequest", List.of("30%", "60%")),
+            Map.entry("FlameRequest", List.of("\"celery\"", "\"moonlight\"")),
             Map.entry("Cloth", List.of("\"flax\"", "\"moonlight\"")),
             Map.entry("Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500")),
             Map.entry("Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330")),

@@ -32,6 +32,7 @@ class HostileInputTest {
 
     private static final Map<String, String> REQUESTS = Map.ofEntries(
             Map.entry("/api/labels", Bodies.LABEL),
+            Map.entry("/api/burn-tests", Bodies.BURN_TEST),
             Map.entry("/api/cloths", Bodies.CLOTH),
             Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
             Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
