@@ -8,6 +8,7 @@ import campcloth.figure.Citation;
 import campcloth.figure.Fault;
 import campcloth.figure.Sources;
 import campcloth.garment.Sizes;
+import campcloth.supply.ListWords;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -21,9 +22,10 @@ record Catalogue(
         List<ClothTable.Entry> cloths,
         Seasons seasons,
         Sizes sizes,
-        LabelVocabulary labelVocabulary) {
+        LabelVocabulary labelVocabulary,
+        ListWords listWords) {
 
-    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv");
+    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "list-columns.csv");
 
     /**
      * Reads everything.
@@ -39,6 +41,7 @@ record Catalogue(
         Seasons seasons = Seasons.read(files.open("seasons.csv", faults), faults);
         Sizes sizes = Sizes.read(files.open("sizes.csv", faults), faults);
         LabelVocabulary words = LabelVocabulary.read(files.openAll("label-words", faults), fibres, faults);
+        ListWords listWords = ListWords.read(files.open("list-columns.csv", faults), faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
                 citation.missingFrom(sources).ifPresent(faults::add);
@@ -53,6 +56,6 @@ record Catalogue(
         if (!faults.isEmpty()) {
             throw new CatalogueBroken(files.where(), faults);
         }
-        return new Catalogue(sources, fibres, cloths, seasons, sizes, words);
+        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, listWords);
     }
 }

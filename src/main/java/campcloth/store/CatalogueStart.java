@@ -5,6 +5,7 @@ import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Sources;
 import campcloth.garment.Sizes;
+import campcloth.supply.ListWords;
 import java.io.IOException;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Value;
@@ -43,6 +44,11 @@ class CatalogueStart {
     @Bean
     LabelVocabulary labelVocabulary(Catalogue catalogue) {
         return catalogue.labelVocabulary();
+    }
+
+    @Bean
+    ListWords listWords(Catalogue catalogue) {
+        return catalogue.listWords();
     }
 
     @Bean

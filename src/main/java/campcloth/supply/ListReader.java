@@ -109,12 +109,13 @@ public final class ListReader {
         return head.told();
     }
 
-    /** The second row of a key is refused, whether or not the first could be used. */
+    /** The second row of a key (or of a cloth that is named by its id) is refused, whether or not the first could be used. */
     private static ListRow once(ListRow row, Set<String> keys) {
-        if (row.key().isEmpty() || keys.add(row.key())) {
+        String named = row instanceof ListRow.Good good ? good.listed().clothId().orElse(row.key()) : row.key();
+        if (named.isEmpty() || keys.add(named)) {
             return row;
         }
-        Refusal twice = new Refusal("key", Words.quoted(row.key()) + " stands twice in the list", "keep one row a key");
+        Refusal twice = new Refusal("key", Words.quoted(named) + " stands twice in the list", "keep one row a key");
         return new ListRow.Bad(row.line(), row.key(), List.of(twice));
     }
 

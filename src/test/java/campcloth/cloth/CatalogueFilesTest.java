@@ -27,7 +27,7 @@ class CatalogueFilesTest {
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
     private static final List<String> CITING =
-            List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "label-words/en.csv");
+            List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "label-words/en.csv", "list-columns.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {

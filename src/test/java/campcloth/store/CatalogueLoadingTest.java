@@ -133,7 +133,8 @@ class CatalogueLoadingTest {
                 entries,
                 catalogue.seasons(),
                 catalogue.sizes(),
-                catalogue.labelVocabulary());
+                catalogue.labelVocabulary(),
+                catalogue.listWords());
     }
 
     private static Cloth named(Cloth cloth, String name) {
