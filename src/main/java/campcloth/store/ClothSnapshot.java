@@ -2,7 +2,6 @@ package campcloth.store;
 
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collections;
@@ -22,7 +21,6 @@ class ClothSnapshot {
 
     private record State(long tick, Map<String, KeptCloth> cloths) {}
 
-    private static final int ROWS_AT_ONCE = 500;
     private static final String CHANGED =
             "select id, version, tick, origin, removed_by is not null as removed, body from cloth where tick > ?";
 
@@ -69,13 +67,9 @@ class ClothSnapshot {
     /** Brings the cloths up to date, a few rows at a time; answers with the newest tick among them. */
     private long changedSince(long tick, Map<String, KeptCloth> cloths) {
         long[] newest = {tick};
-        sql.query(
-                connection -> {
-                    PreparedStatement query = connection.prepareStatement(CHANGED);
-                    query.setFetchSize(ROWS_AT_ONCE);
-                    query.setLong(1, tick);
-                    return query;
-                },
+        Cursor.each(
+                sql,
+                CHANGED,
                 row -> {
                     String id = row.getString("id");
                     newest[0] = Math.max(newest[0], row.getLong("tick"));
@@ -84,7 +78,8 @@ class ClothSnapshot {
                     } else {
                         cloths.put(id, kept(row, id));
                     }
-                });
+                },
+                tick);
         return newest[0];
     }
 

@@ -16,11 +16,12 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -36,7 +37,7 @@ class ListsInPostgres implements SupplierLists {
     private static final String ALL = """
             select c.id, c.version, c.origin, c.body, l.supplier, l.supplier_key
             from cloth c left join cloth_listing l on l.cloth_id = c.id
-            where c.removed_by is null and (c.origin <> 'CATALOGUE' or not ?) order by lower(c.name), c.id
+            where c.removed_by is null and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
             """;
 
     private final JdbcTemplate sql;
@@ -138,15 +139,12 @@ class ListsInPostgres implements SupplierLists {
 
     @Override
     @Transactional(readOnly = true)
-    public void each(boolean ownOnly, Consumer<ListWriter.Line> lines) {
-        sql.query(
-                connection -> {
-                    PreparedStatement query = connection.prepareStatement(ALL);
-                    query.setFetchSize(StagedRows.AT_ONCE);
-                    query.setBoolean(1, ownOnly);
-                    return query;
-                },
-                (RowCallbackHandler) row -> lines.accept(line(row)));
+    public void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines) {
+        Cursor.each(
+                sql,
+                ALL,
+                row -> lines.accept(line(row)),
+                origins.stream().map(Enum::name).collect(Collectors.joining(" ")));
     }
 
     private ListWriter.Line line(ResultSet row) throws SQLException {

@@ -1,6 +1,8 @@
 package campcloth.supply;
 
+import campcloth.cloth.KeptCloth;
 import java.io.IOException;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** What suppliers' lists say, kept beside the catalogue. Each method is one unit of work. */
@@ -15,11 +17,9 @@ public interface SupplierLists {
     ListReport take(Order order, Source list, Watcher watcher) throws IOException;
 
     /**
-     * Hands on every cloth of the catalogue, by name.
-     *
-     * @param ownOnly only those that users added or changed
+     * Hands on every cloth of the catalogue that comes from one of those named, by name.
      */
-    void each(boolean ownOnly, Consumer<ListWriter.Line> lines);
+    void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines);
 
     /** Rows that come from somewhere. */
     interface Source {

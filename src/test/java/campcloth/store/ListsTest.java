@@ -23,6 +23,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -233,7 +234,7 @@ class ListsTest {
 
     private List<ListWriter.Line> lines() {
         List<ListWriter.Line> lines = new ArrayList<>();
-        lists.each(false, lines::add);
+        lists.each(EnumSet.allOf(KeptCloth.Origin.class), lines::add);
         return lines;
     }
 
