@@ -8,6 +8,8 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.plan.CuttingPlanner;
+import campcloth.supply.ListReader;
+import campcloth.supply.ListWords;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -21,6 +23,11 @@ class Wiring {
     @Bean
     LabelReader labelReader(LabelVocabulary vocabulary) {
         return new LabelReader(vocabulary);
+    }
+
+    @Bean
+    ListReader listReader(ListWords words, LabelReader labels, Fibres fibres) {
+        return new ListReader(words, labels, fibres);
     }
 
     @Bean

@@ -35,12 +35,13 @@ class HouseTest {
             Map.entry("garment", Set.of("figure", "cloth", "layout")),
             Map.entry("advice", Set.of("figure", "fibre", "cloth", "event", "comfort", "fire")),
             Map.entry("plan", Set.of("figure", "cloth", "garment", "layout")),
-            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout")),
+            Map.entry("supply", Set.of("figure", "fibre", "cloth")),
+            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan"))));
+                            "plan", "supply"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest");
 

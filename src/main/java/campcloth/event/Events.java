@@ -1,11 +1,15 @@
 package campcloth.event;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The events on file. Each method is one unit of work. */
 public interface Events {
 
     Optional<KeptEvent> byId(String id);
+
+    /** Hands on every one that is kept, the oldest first. */
+    void each(Consumer<KeptEvent> each);
 
     KeptEvent add(Event event);
 

@@ -53,6 +53,17 @@ class ApiDocument {
                         .addSchemas(
                                 "Drawing",
                                 new StringSchema().description("a drawing in SVG; one unit is a mm on A4 paper"))
+                        .addSchemas(
+                                "SupplierList",
+                                new StringSchema().description("a list in CSV with a head line, UTF-8, up to 16 MiB"))
+                        .addSchemas(
+                                "ClothList",
+                                new StringSchema().description("cloths in CSV, to be read again as a supplier's list"))
+                        .addSchemas(
+                                "Export",
+                                new StringSchema()
+                                        .format("binary")
+                                        .description("a ZIP file: cloths.csv, events.json, plans.json, README.txt"))
                         .addSchemas("Picture", new StringSchema().description("a picture in SVG"))
                         .addSchemas(
                                 "SwatchCard", new StringSchema().description("a page of A4 in SVG; one unit is a mm")))

@@ -21,7 +21,7 @@ enum ApiProblems {
     UNREADABLE("400", "A field or parameter is missing or of the wrong type, or the body is not JSON"),
     NOT_FOUND("404", "Nothing of that id is kept"),
     STALE("412", "It was changed since the version that If-Match names; nothing was written"),
-    TOO_LARGE("413", "The body is over 1 MiB"),
+    TOO_LARGE("413", "The body is over 1 MiB, a supplier's list over 16 MiB"),
     OTHER_MEDIA_TYPE("415", "The body is of another media type than asked for"),
     REFUSED(
             "422",
@@ -33,7 +33,7 @@ enum ApiProblems {
 
     private static final String RESPONSES = "#/components/responses/";
     private static final String LAYOUTS = "/api/layouts";
-    private static final List<String> KEPT = List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice");
+    private static final List<String> KEPT = List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export");
 
     private final String status;
     private final String description;
@@ -64,6 +64,8 @@ enum ApiProblems {
         List<Parameter> parameters = operation.getParameters() == null ? List.of() : operation.getParameters();
         boolean body = operation.getRequestBody() != null;
         boolean query = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "query"));
+        boolean number = parameters.stream()
+                .anyMatch(p -> ApiDocument.isIn(p, "query") && p.getSchema().getMinimum() != null);
         boolean change = parameters.stream().anyMatch(p -> HttpHeaders.IF_MATCH.equals(p.getName()));
         boolean id = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "path"))
                 || namesSomethingKept(operation, components);
@@ -72,7 +74,7 @@ enum ApiProblems {
             case NOT_FOUND -> id;
             case STALE, IF_MATCH_NEEDED -> change;
             case TOO_LARGE, OTHER_MEDIA_TYPE -> body;
-            case REFUSED -> body || query || change;
+            case REFUSED -> body || number || change;
             case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
             case BUSY -> path.equals(LAYOUTS);
         });

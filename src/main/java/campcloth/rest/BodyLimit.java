@@ -9,16 +9,20 @@ import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.List;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Refuses bodies over 1 MiB before anything reads them, whatever length they claim. */
+/**
+ * Refuses bodies over 1 MiB before anything reads them, whatever length they claim. A supplier's list may be 16 MiB; it is not held
+ * in memory but counted while it is read.
+ */
 @Component
 class BodyLimit extends OncePerRequestFilter {
 
     static final int MOST_BYTES = 1024 * 1024;
+
+    static final String LISTS = "/api/cloths/import";
+    static final int MOST_BYTES_OF_A_LIST = 16 * MOST_BYTES;
 
     private final ProblemWriter problems;
 
@@ -29,23 +33,25 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > MOST_BYTES) {
-            refuse(response);
+        boolean list = request.getMethod().equals("POST") && request.getRequestURI().equals(LISTS);
+        if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
+            refuse(response, list);
+            return;
+        }
+        if (list) {
+            chain.doFilter(request, response);
             return;
         }
         byte[] body = request.getInputStream().readNBytes(MOST_BYTES + 1);
         if (body.length > MOST_BYTES) {
-            refuse(response);
+            refuse(response, false);
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
     }
 
-    private void refuse(HttpServletResponse response) throws IOException {
-        FieldError error = new FieldError("(body)", "is over 1 MiB; send less at once");
-        problems.write(
-                response,
-                Problems.fields(HttpStatus.CONTENT_TOO_LARGE, "too-large", "The body is too large", List.of(error)));
+    private void refuse(HttpServletResponse response, boolean list) throws IOException {
+        problems.write(response, TooLarge.problem(list));
     }
 
     /** The request with its body already read. */

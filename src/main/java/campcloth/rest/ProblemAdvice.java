@@ -33,16 +33,17 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ProblemDetail refused(Refused refused) {
-        return Problems.fields(
-                HttpStatus.UNPROCESSABLE_CONTENT,
-                "refused",
-                "A value cannot be used",
-                refused.refusals().stream().map(FieldError::of).toList());
+        return Problems.refused(refused);
     }
 
     @ExceptionHandler
     ProblemDetail outside(Outside outside) {
         return Problems.outside(outside.field(), outside.boundary());
+    }
+
+    @ExceptionHandler
+    ProblemDetail tooLarge(TooLarge list) {
+        return TooLarge.problem(true);
     }
 
     @ExceptionHandler

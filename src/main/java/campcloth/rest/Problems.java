@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.fire.Boundary;
+import campcloth.figure.Refused;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +38,14 @@ final class Problems {
         ProblemDetail problem = problem(status, type, title, detail);
         problem.setProperty("errors", errors);
         return problem;
+    }
+
+    static ProblemDetail refused(Refused refused) {
+        return fields(
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                "refused",
+                "A value cannot be used",
+                refused.refusals().stream().map(FieldError::of).toList());
     }
 
     /** No grade, but whom to ask. */

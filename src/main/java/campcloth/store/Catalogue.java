@@ -9,6 +9,7 @@ import campcloth.figure.Citation;
 import campcloth.figure.Fault;
 import campcloth.figure.Sources;
 import campcloth.garment.Sizes;
+import campcloth.supply.ListWords;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
@@ -23,10 +24,17 @@ record Catalogue(
         Seasons seasons,
         Sizes sizes,
         LabelVocabulary labelVocabulary,
-        FlameKey flameKey) {
+        FlameKey flameKey,
+        ListWords listWords) {
 
     private static final List<String> CITING = List.of(
-            "fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "burn-test.csv", "burn-test-classes.csv");
+            "fibres.csv",
+            "cloths.csv",
+            "seasons.csv",
+            "sizes.csv",
+            "burn-test.csv",
+            "burn-test-classes.csv",
+            "list-columns.csv");
 
     /**
      * Reads everything.
@@ -48,6 +56,7 @@ record Catalogue(
                 files.open("burn-test-answers.csv", faults),
                 fibres,
                 faults);
+        ListWords listWords = ListWords.read(files.open("list-columns.csv", faults), faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
                 citation.missingFrom(sources).ifPresent(faults::add);
@@ -62,6 +71,6 @@ record Catalogue(
         if (!faults.isEmpty()) {
             throw new CatalogueBroken(files.where(), faults);
         }
-        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, flameKey);
+        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, flameKey, listWords);
     }
 }

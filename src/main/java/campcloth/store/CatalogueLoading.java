@@ -48,7 +48,7 @@ class CatalogueLoading implements SmartInitializingSingleton {
     private void load() {
         rows.lockClock();
         Map<String, ClothRow> known = new HashMap<>();
-        rows.findAll().forEach(row -> known.put(row.getId(), row));
+        rows.findByOriginNot(Origin.OWN).forEach(row -> known.put(row.getId(), row));
         Tick tick = new Tick();
         Instant now = clock.instant();
         int changed = 0;

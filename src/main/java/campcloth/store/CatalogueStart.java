@@ -6,6 +6,7 @@ import campcloth.fibre.FlameKey;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Sources;
 import campcloth.garment.Sizes;
+import campcloth.supply.ListWords;
 import java.io.IOException;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Value;
@@ -49,6 +50,11 @@ class CatalogueStart {
     @Bean
     FlameKey flameKey(Catalogue catalogue) {
         return catalogue.flameKey();
+    }
+
+    @Bean
+    ListWords listWords(Catalogue catalogue) {
+        return catalogue.listWords();
     }
 
     @Bean

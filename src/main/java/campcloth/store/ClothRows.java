@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.cloth.KeptCloth.Origin;
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
@@ -7,7 +8,8 @@ import org.springframework.data.jpa.repository.Query;
 /** The rows of the table {@code cloth}. */
 interface ClothRows extends JpaRepository<ClothRow, String> {
 
-    List<ClothRow> findByTickGreaterThan(long tick);
+    /** Those from the catalogue files, where the origin given is that of users' own; their own may be a great many. */
+    List<ClothRow> findByOriginNot(Origin origin);
 
     /** The tick of the newest change that is committed. */
     @Query(value = "select tick from cloth_clock", nativeQuery = true)

@@ -2,10 +2,12 @@ package campcloth.store;
 
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,13 +21,18 @@ class ClothSnapshot {
 
     private record State(long tick, Map<String, KeptCloth> cloths) {}
 
+    private static final String CHANGED =
+            "select id, version, tick, origin, removed_by is not null as removed, body from cloth where tick > ?";
+
     private final ClothRows rows;
+    private final JdbcTemplate sql;
     private final Json json;
     private final Fibres fibres;
     private volatile State state = new State(-1, Map.of());
 
-    ClothSnapshot(ClothRows rows, Json json, Fibres fibres) {
+    ClothSnapshot(ClothRows rows, JdbcTemplate sql, Json json, Fibres fibres) {
         this.rows = rows;
+        this.sql = sql;
         this.json = json;
         this.fibres = fibres;
     }
@@ -51,18 +58,36 @@ class ClothSnapshot {
         if (seen.tick() >= newest) {
             return seen;
         }
-        List<ClothRow> changed = rows.findByTickGreaterThan(seen.tick());
         Map<String, KeptCloth> cloths = new LinkedHashMap<>(seen.cloths());
-        long tick = newest;
-        for (ClothRow row : changed) {
-            tick = Math.max(tick, row.tick());
-            if (row.isRemoved()) {
-                cloths.remove(row.getId());
-            } else {
-                cloths.put(row.getId(), kept(row));
-            }
-        }
+        long tick = Math.max(newest, changedSince(seen.tick(), cloths));
         state = new State(tick, Collections.unmodifiableMap(cloths));
         return state;
+    }
+
+    /** Brings the cloths up to date, a few rows at a time; answers with the newest tick among them. */
+    private long changedSince(long tick, Map<String, KeptCloth> cloths) {
+        long[] newest = {tick};
+        Cursor.each(
+                sql,
+                CHANGED,
+                row -> {
+                    String id = row.getString("id");
+                    newest[0] = Math.max(newest[0], row.getLong("tick"));
+                    if (row.getBoolean("removed")) {
+                        cloths.remove(id);
+                    } else {
+                        cloths.put(id, kept(row, id));
+                    }
+                },
+                tick);
+        return newest[0];
+    }
+
+    private KeptCloth kept(ResultSet row, String id) throws SQLException {
+        return new KeptCloth(
+                id,
+                row.getLong("version"),
+                KeptCloth.Origin.valueOf(row.getString("origin")),
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
     }
 }

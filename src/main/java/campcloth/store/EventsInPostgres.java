@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,12 +22,14 @@ class EventsInPostgres implements Events {
 
     private final EventRows rows;
     private final EventRulesRows rulesRows;
+    private final JdbcTemplate sql;
     private final Json json;
     private final Clock clock;
 
-    EventsInPostgres(EventRows rows, EventRulesRows rulesRows, Json json, Clock clock) {
+    EventsInPostgres(EventRows rows, EventRulesRows rulesRows, JdbcTemplate sql, Json json, Clock clock) {
         this.rows = rows;
         this.rulesRows = rulesRows;
+        this.sql = sql;
         this.json = json;
         this.clock = clock;
     }
@@ -35,6 +38,16 @@ class EventsInPostgres implements Events {
     @Transactional(readOnly = true)
     public Optional<KeptEvent> byId(String id) {
         return Ids.uuid(id).flatMap(rows::findById).map(this::kept);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public void each(Consumer<KeptEvent> each) {
+        Cursor.each(
+                sql,
+                "select id, version, body from event order by made_at, id",
+                row -> each.accept(new KeptEvent(
+                        row.getString("id"), row.getLong("version"), json.read(row.getString("body"), Event.class))));
     }
 
     @Override

@@ -6,6 +6,8 @@ import campcloth.plan.Plans;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,11 +16,13 @@ import org.springframework.transaction.annotation.Transactional;
 class PlansInPostgres implements Plans {
 
     private final PlanRows rows;
+    private final JdbcTemplate sql;
     private final Json json;
     private final Clock clock;
 
-    PlansInPostgres(PlanRows rows, Json json, Clock clock) {
+    PlansInPostgres(PlanRows rows, JdbcTemplate sql, Json json, Clock clock) {
         this.rows = rows;
+        this.sql = sql;
         this.json = json;
         this.clock = clock;
     }
@@ -36,5 +40,15 @@ class PlansInPostgres implements Plans {
         return Ids.uuid(id)
                 .flatMap(rows::findById)
                 .map(row -> new KeptPlan(row.getId().toString(), json.read(row.body(), CuttingPlan.class)));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public void each(Consumer<KeptPlan> each) {
+        Cursor.each(
+                sql,
+                "select id, body from cutting_plan order by made_at, id",
+                row -> each.accept(
+                        new KeptPlan(row.getString("id"), json.read(row.getString("body"), CuttingPlan.class))));
     }
 }

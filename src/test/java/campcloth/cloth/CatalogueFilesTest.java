@@ -34,7 +34,8 @@ class CatalogueFilesTest {
                     "sizes.csv",
                     "label-words/en.csv",
                     "burn-test.csv",
-                    "burn-test-classes.csv");
+                    "burn-test-classes.csv",
+                    "list-columns.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {

@@ -8,10 +8,13 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -25,6 +28,7 @@ final class DescribedCalls {
     private static final Map<String, List<String>> UNUSABLE = Map.ofEntries(
             Map.entry("LabelRequest", List.of("30%", "60%")),
             Map.entry("FlameRequest", List.of("\"celery\"", "\"moonlight\"")),
+            Map.entry("SupplierList", List.of("100% linen", "100% moonlight")),
             Map.entry("Cloth", List.of("\"flax\"", "\"moonlight\"")),
             Map.entry("Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500")),
             Map.entry("Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330")),
@@ -76,7 +80,7 @@ final class DescribedCalls {
                 .orElse("");
         Call call = new Call(
                 operation.method(),
-                operation.path(),
+                operation.path() + needed(operation),
                 body,
                 operation
                         .bodyMediaType()
@@ -99,18 +103,53 @@ final class DescribedCalls {
     Call wrong(Operation operation, String status) {
         Call right = right(operation);
         return switch (status) {
-            case "400" -> right.body().isEmpty() ? withNumber(operation, right, "many") : right.sending("[]");
+            case "400" -> malformed(operation, right);
             case "404" ->
                 operation.path().contains("{id}")
                         ? right.at(operation.path().replace("{id}", "nowhere"))
                         : right.sending(namingNothingKept(operation));
             case "412" -> right.with("If-Match", "\"999\"");
-            case "413" -> right.sending(right.body() + " ".repeat(1024 * 1024));
+            case "413" -> right.sending(right.body() + " ".repeat(isList(operation) ? 16 * 1024 * 1024 : 1024 * 1024));
             case "415" -> right.with("Content-Type", "text/xml");
             case "422" -> unusable(operation, right);
             case "428" -> right.without("If-Match");
             default -> throw new AssertionError(operation + " describes " + status + ", which nothing provokes");
         };
+    }
+
+    /** The parameters of the query that must be there, as their examples have them. */
+    private static String needed(Operation operation) {
+        String query = operation
+                .parameters("query")
+                .filter(parameter -> parameter.path("required").asBoolean(false))
+                .map(parameter -> parameter.path("name").asString() + "="
+                        + URLEncoder.encode(parameter.path("example").asString(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return query.isEmpty() ? "" : "?" + query;
+    }
+
+    private static boolean isList(Operation operation) {
+        return operation.bodyMediaType().filter("text/csv"::equals).isPresent();
+    }
+
+    private static Call malformed(Operation operation, Call right) {
+        if (isList(operation)) {
+            return right.at(operation.path());
+        }
+        if (!right.body().isEmpty()) {
+            return right.sending("[]");
+        }
+        return operation.parameters("query").anyMatch(p -> p.at("/schema/minimum").isNumber())
+                ? withNumber(operation, right, "many")
+                : right.at(right.path() + "?"
+                        + operation
+                                .parameters("query")
+                                .filter(p -> p.at("/schema/enum").isArray())
+                                .findFirst()
+                                .orElseThrow()
+                                .path("name")
+                                .asString()
+                        + "=many");
     }
 
     private String namingNothingKept(Operation operation) {

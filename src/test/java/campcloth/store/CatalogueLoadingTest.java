@@ -134,7 +134,8 @@ class CatalogueLoadingTest {
                 catalogue.seasons(),
                 catalogue.sizes(),
                 catalogue.labelVocabulary(),
-                catalogue.flameKey());
+                catalogue.flameKey(),
+                catalogue.listWords());
     }
 
     private static Cloth named(Cloth cloth, String name) {

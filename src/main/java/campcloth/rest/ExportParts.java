@@ -1,0 +1,88 @@
+package campcloth.rest;
+
+import campcloth.cloth.KeptCloth.Origin;
+import campcloth.event.Events;
+import campcloth.plan.Plans;
+import campcloth.supply.ListWriter;
+import campcloth.supply.SupplierLists;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The files of the export: cloths, events with their rules, plans. */
+@Configuration
+class ExportParts {
+
+    private record Part(String file, Writing writing) implements ExportPart {
+
+        @Override
+        public void write(OutputStream out) throws IOException {
+            writing.to(out);
+        }
+    }
+
+    private interface Writing {
+        void to(OutputStream out) throws IOException;
+    }
+
+    @Bean
+    ExportPart ownCloths(SupplierLists lists) {
+        return new Part("cloths.csv", out -> cloths(lists, EnumSet.of(Origin.OWN, Origin.EDITED), out));
+    }
+
+    @Bean
+    ExportPart ownEvents(Events events, JsonMapper json) {
+        return new Part("events.json", out -> array(out, json, each -> events.each(kept -> each.accept(EventBody.of(kept)))));
+    }
+
+    @Bean
+    ExportPart ownPlans(Plans plans, JsonMapper json) {
+        return new Part(
+                "plans.json", out -> array(out, json, each -> plans.each(kept -> each.accept(CuttingPlanAnswer.of(kept)))));
+    }
+
+    /** The cloths as a list. */
+    static void cloths(SupplierLists lists, Set<Origin> origins, OutputStream out) throws IOException {
+        Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        ListWriter writer = new ListWriter(text);
+        unchecked(() -> lists.each(origins, line -> {
+            try {
+                writer.write(line);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        }));
+        text.flush();
+    }
+
+    private static void array(OutputStream out, JsonMapper json, Consumer<Consumer<Object>> things)
+            throws IOException {
+        String[] before = {"[\n"};
+        unchecked(() -> things.accept(thing -> {
+            try {
+                out.write((before[0] + json.writeValueAsString(thing)).getBytes(StandardCharsets.UTF_8));
+                before[0] = ",\n";
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        }));
+        out.write((before[0].startsWith(",") ? "\n]\n" : "[]\n").getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void unchecked(Runnable work) throws IOException {
+        try {
+            work.run();
+        } catch (UncheckedIOException broken) {
+            throw broken.getCause();
+        }
+    }
+}

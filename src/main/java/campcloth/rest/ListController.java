@@ -1,0 +1,170 @@
+package campcloth.rest;
+
+import campcloth.figure.Refused;
+import campcloth.supply.ListOrder;
+import campcloth.supply.ListReader;
+import campcloth.supply.ListReport;
+import campcloth.supply.SupplierLists;
+import campcloth.supply.SupplierLists.OnBadRow;
+import campcloth.supply.SupplierLists.Watcher;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.HttpMediaTypeNotSupportedException;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Suppliers' lists. One at a time is taken over; the next one waits. */
+@RestController
+@Tag(name = "Lists", description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
+class ListController {
+
+    private static final String CSV = "text/csv";
+
+    private final SupplierLists lists;
+    private final ListReader reader;
+    private final JsonMapper json;
+    private final Semaphore turn = new Semaphore(1, true);
+
+    ListController(SupplierLists lists, ListReader reader, JsonMapper json) {
+        this.lists = lists;
+        this.reader = reader;
+        this.json = json;
+    }
+
+    @PostMapping(value = BodyLimit.LISTS, consumes = CSV)
+    @Operation(
+            operationId = "importCloths",
+            summary = "Takes over a supplier's list, all of it or nothing; the same list again changes nothing",
+            description =
+                    "Columns are recognised by their heads; article number, name and composition are needed. Units come from"
+                            + " the cell or the head and are never guessed. What a user changed or measured since stays. With"
+                            + " Accept: application/x-ndjson (or text/event-stream) the work is told as it goes: progress, then"
+                            + " every row, at the end report, or problem.",
+            requestBody =
+                    @RequestBody(
+                            required = true,
+                            content = @Content(mediaType = CSV, schema = @Schema(ref = "SupplierList"))))
+    @ApiResponse(
+            responseCode = "200",
+            content = {
+                @Content(
+                        mediaType = MediaType.APPLICATION_JSON_VALUE,
+                        schema = @Schema(implementation = ListReportBody.class)),
+                @Content(
+                        mediaType = MediaType.APPLICATION_NDJSON_VALUE,
+                        schema = @Schema(implementation = ListReportBody.RowBody.class))
+            })
+    @Nullable
+    ResponseEntity<?> take(
+            HttpServletRequest request,
+            HttpServletResponse response,
+            @Parameter(description = "who sells by the list; part of the key of each article", example = "Wendlow Mill")
+                    @RequestParam
+                    String supplier,
+            @Parameter(description = "what a row that cannot be used does to the others")
+                    @RequestParam(defaultValue = "REFUSE_ALL")
+                    OnBadRow onBadRow,
+            @Parameter(description = "whether to report only") @RequestParam(defaultValue = "false") boolean dryRun,
+            @Parameter(description = "currency of prices whose head and cell name none, as EUR") @RequestParam
+                    Optional<String> currency,
+            @Parameter(description = "comma, semicolon or tab; recognised where it is left out") @RequestParam
+                    Optional<String> delimiter,
+            @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.CONTENT_TYPE) String contentType,
+            @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.ACCEPT, defaultValue = "*/*") String accept)
+            throws IOException, HttpMediaTypeNotSupportedException {
+        utf8(MediaType.parseMediaType(contentType));
+        ListOrder how = new ListOrder(supplier, currency, delimiter.map(ListController::sign));
+        SupplierLists.Order order = new SupplierLists.Order(how.supplier(), onBadRow, dryRun);
+        try (Spool spool = new Spool()) {
+            spool.take(request.getInputStream(), BodyLimit.MOST_BYTES_OF_A_LIST);
+            Optional<Boolean> lines = wantsLines(accept);
+            if (lines.isEmpty()) {
+                return answer(order, taken(spool, how, order, Watcher.NONE));
+            }
+            tell(new ListEvents(response, json, lines.get()), spool, how, order);
+            return null;
+        }
+    }
+
+    private ListReport taken(Spool spool, ListOrder how, SupplierLists.Order order, Watcher watcher)
+            throws IOException {
+        turn.acquireUninterruptibly();
+        try {
+            return lists.take(order, rows -> reader.read(spool.in(), how, rows), watcher);
+        } finally {
+            turn.release();
+        }
+    }
+
+    private void tell(ListEvents events, Spool spool, ListOrder how, SupplierLists.Order order) throws IOException {
+        try {
+            ListReport report = taken(spool, how, order, events);
+            events.end("report", ListReportBody.of(order, report));
+        } catch (Refused refused) {
+            if (!events.hasBegun()) {
+                throw refused;
+            }
+            events.end("problem", Problems.refused(refused));
+        }
+    }
+
+    private static ResponseEntity<?> answer(SupplierLists.Order order, ListReport report) {
+        ListReportBody body = ListReportBody.of(order, report);
+        if (report.written() || order.dryRun()) {
+            return ResponseEntity.ok(body);
+        }
+        ProblemDetail problem = Problems.fields(
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                "list-not-taken",
+                "Rows of the list cannot be used; nothing was written",
+                ListReportBody.errors(report));
+        problem.setProperty("report", body);
+        return ResponseEntity.unprocessableContent().body(problem);
+    }
+
+    private static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
+        if (type.getCharset() != null && !StandardCharsets.UTF_8.equals(type.getCharset())) {
+            throw new HttpMediaTypeNotSupportedException(type, List.of(MediaType.valueOf(CSV + ";charset=UTF-8")));
+        }
+    }
+
+    private static char sign(String written) {
+        return switch (written.toLowerCase(Locale.ROOT)) {
+            case "comma" -> ',';
+            case "semicolon" -> ';';
+            case "tab" -> '\t';
+            default -> written.length() == 1 ? written.charAt(0) : '?';
+        };
+    }
+
+    /** Whether lines of JSON, or else events, are named as wanted; empty where neither is. */
+    private static Optional<Boolean> wantsLines(String accept) {
+        String kinds = accept.toLowerCase(Locale.ROOT);
+        if (kinds.contains(MediaType.APPLICATION_NDJSON_VALUE)) {
+            return Optional.of(true);
+        }
+        return kinds.contains(MediaType.TEXT_EVENT_STREAM_VALUE) ? Optional.of(false) : Optional.empty();
+    }
+}

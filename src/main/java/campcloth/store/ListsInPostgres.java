@@ -1,0 +1,159 @@
+package campcloth.store;
+
+import campcloth.cloth.KeptCloth;
+import campcloth.fibre.Fibres;
+import campcloth.supply.ListHead;
+import campcloth.supply.ListReport;
+import campcloth.supply.ListWriter;
+import campcloth.supply.SupplierLists;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Suppliers' lists over PostgreSQL. A list is read and looked at in a table of its own connection, while others go on working; then
+ * it is written in one transaction, for which alone others that change cloths wait.
+ */
+@Component
+class ListsInPostgres implements SupplierLists {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ListsInPostgres.class);
+    private static final long TELL_EVERY = 1000;
+    private static final String ALL = """
+            select c.id, c.version, c.origin, c.body, l.supplier, l.supplier_key
+            from cloth c left join cloth_listing l on l.cloth_id = c.id
+            where c.removed_by is null and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
+            """;
+
+    private final JdbcTemplate sql;
+    private final Json json;
+    private final Fibres fibres;
+    private final Clock clock;
+
+    ListsInPostgres(JdbcTemplate sql, Json json, Fibres fibres, Clock clock) {
+        this.sql = sql;
+        this.json = json;
+        this.fibres = fibres;
+        this.clock = clock;
+    }
+
+    @Override
+    public ListReport take(Order order, Source list, Watcher watcher) throws IOException {
+        try {
+            ListReport report = sql.execute((Connection connection) -> alone(connection, order, list, watcher));
+            if (report == null) {
+                throw new IllegalStateException("no report");
+            }
+            return report;
+        } catch (UncheckedIOException failure) {
+            throw failure.getCause();
+        }
+    }
+
+    private ListReport alone(Connection connection, Order order, Source list, Watcher watcher) throws SQLException {
+        connection.setAutoCommit(false);
+        try {
+            return taken(connection, order, list, watcher);
+        } catch (StagedRows.Interrupted failure) {
+            throw failure.failure();
+        } finally {
+            tidy(connection);
+        }
+    }
+
+    private ListReport taken(Connection connection, Order order, Source list, Watcher watcher) throws SQLException {
+        StagedRows staged = StagedRows.on(connection, json);
+        ListHead head = fill(staged, list, watcher);
+        boolean writing = !order.dryRun()
+                && (order.onBadRow() == OnBadRow.SKIP || !hasRefused(connection));
+        ListWork work = new ListWork(connection, staged, order, json, fibres, clock.instant());
+        if (writing) {
+            work.lock();
+        }
+        work.decide(writing);
+        if (writing) {
+            work.add(watcher);
+        }
+        ListReport.Counts counts = staged.counts();
+        connection.commit();
+        List<ListReport.Row> rows = new ArrayList<>();
+        staged.foremost(rows::add);
+        if (watcher.wantsRows()) {
+            staged.each(watcher::row);
+        }
+        return new ListReport(head, writing, counts, rows);
+    }
+
+    private static boolean hasRefused(Connection connection) throws SQLException {
+        try (PreparedStatement query =
+                        connection.prepareStatement("select 1 from staged_row where outcome = 'REFUSED' limit 1");
+                ResultSet found = query.executeQuery()) {
+            return found.next();
+        }
+    }
+
+    private static ListHead fill(StagedRows staged, Source list, Watcher watcher) throws SQLException {
+        try (StagedRows.Filling filling = staged.new Filling()) {
+            ListHead head = list.read(row -> {
+                filling.accept(row);
+                if (filling.count() % TELL_EVERY == 0) {
+                    watcher.read(filling.count());
+                }
+            });
+            filling.flush();
+            watcher.read(filling.count());
+            return head;
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** Leaves nothing on the connection, whatever happened; what was not committed by now is undone. */
+    private static void tidy(Connection connection) {
+        try {
+            connection.rollback();
+            try (PreparedStatement drop = connection.prepareStatement("drop table if exists pg_temp.staged_row")) {
+                drop.execute();
+            }
+            connection.commit();
+            connection.setAutoCommit(true);
+        } catch (SQLException away) {
+            LOG.warn("The connection of a list could not be tidied and is given up: {}", away.getMessage());
+        }
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines) {
+        Cursor.each(
+                sql,
+                ALL,
+                row -> lines.accept(line(row)),
+                origins.stream().map(Enum::name).collect(Collectors.joining(" ")));
+    }
+
+    private ListWriter.Line line(ResultSet row) throws SQLException {
+        KeptCloth kept = new KeptCloth(
+                row.getString("id"),
+                row.getLong("version"),
+                KeptCloth.Origin.valueOf(row.getString("origin")),
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+        return new ListWriter.Line(
+                kept, Optional.ofNullable(row.getString("supplier")), Optional.ofNullable(row.getString("supplier_key")));
+    }
+}
