@@ -91,7 +91,7 @@ record FlameFindingAnswer(
                     ranked.fibreClass().key(),
                     ranked.fibreClass().name(),
                     Rounded.to(ranked.probability(), DECIMALS),
-                    FlameKeyAnswer.fibres(ranked.fibreClass()),
+                    FlameKeyAnswer.fibreKeys(ranked.fibreClass()),
                     ranked.fibreClass().melts(),
                     ranked.because().stream().map(Because::of).toList());
         }

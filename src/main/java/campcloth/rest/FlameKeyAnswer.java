@@ -73,11 +73,11 @@ record FlameKeyAnswer(
             boolean melts) {
 
         static ClassBody of(FlameClass known) {
-            return new ClassBody(known.key(), known.name(), known.family(), fibres(known), known.melts());
+            return new ClassBody(known.key(), known.name(), known.family(), fibreKeys(known), known.melts());
         }
     }
 
-    static List<String> fibres(FlameClass known) {
+    static List<String> fibreKeys(FlameClass known) {
         return known.fibres().stream().map(Fibre::key).toList();
     }
 
