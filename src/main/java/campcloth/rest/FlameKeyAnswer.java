@@ -31,7 +31,9 @@ record FlameKeyAnswer(
             String question,
             String look,
 
-            @Schema(description = "exponent of its likelihoods, 1 or less where other answers tell the same thing again")
+            @Schema(
+                    description =
+                            "exponent of its likelihoods, 1 or less where other answers tell the same thing again")
             double weight,
 
             List<Answer> answers) {

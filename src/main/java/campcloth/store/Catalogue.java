@@ -25,8 +25,8 @@ record Catalogue(
         LabelVocabulary labelVocabulary,
         FlameKey flameKey) {
 
-    private static final List<String> CITING = List.of(
-            "fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "burn-test.csv", "burn-test-classes.csv");
+    private static final List<String> CITING =
+            List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "burn-test.csv", "burn-test-classes.csv");
 
     /**
      * Reads everything.

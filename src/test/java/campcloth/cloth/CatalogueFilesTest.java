@@ -26,15 +26,14 @@ class CatalogueFilesTest {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
-    private static final List<String> CITING =
-            List.of(
-                    "fibres.csv",
-                    "cloths.csv",
-                    "seasons.csv",
-                    "sizes.csv",
-                    "label-words/en.csv",
-                    "burn-test.csv",
-                    "burn-test-classes.csv");
+    private static final List<String> CITING = List.of(
+            "fibres.csv",
+            "cloths.csv",
+            "seasons.csv",
+            "sizes.csv",
+            "label-words/en.csv",
+            "burn-test.csv",
+            "burn-test-classes.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {
