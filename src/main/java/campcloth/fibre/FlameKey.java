@@ -26,7 +26,12 @@ public final class FlameKey {
 
     /** What the key was made after, and its own choices first. */
     public static final List<String> SOURCES = List.of(
-            SOURCE, "burn-test-keys", "flammability-leaflet", "home-making-1919", "cci-notes-13-18", "burn-test-handout");
+            SOURCE,
+            "burn-test-keys",
+            "flammability-leaflet",
+            "home-making-1919",
+            "cci-notes-13-18",
+            "burn-test-handout");
 
     /** What all classes share at most: the rest stays with blends, finishes and fibres that the key does not know. */
     public static final double MOST_PROBABLE = 0.95;

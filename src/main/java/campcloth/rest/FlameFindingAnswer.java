@@ -19,7 +19,9 @@ record FlameFindingAnswer(
 
         String sentence,
 
-        @Schema(description = "SHOWN where a bead, melting or drops were seen; nothing shows that a cloth does not melt")
+        @Schema(
+                description =
+                        "SHOWN where a bead, melting or drops were seen; nothing shows that a cloth does not melt")
         FlameFinding.Melting meltable,
 
         List<OfThread> threads,
@@ -77,8 +79,7 @@ record FlameFindingAnswer(
             String fibreClass,
             String name,
 
-            @Schema(description = "0 to 0.95")
-            double probability,
+            @Schema(description = "0 to 0.95") double probability,
 
             @Schema(description = "keys of the fibres, see /api/fibres")
             List<String> fibres,
@@ -91,7 +92,7 @@ record FlameFindingAnswer(
                     ranked.fibreClass().key(),
                     ranked.fibreClass().name(),
                     Rounded.to(ranked.probability(), DECIMALS),
-                    FlameKeyAnswer.fibres(ranked.fibreClass()),
+                    FlameKeyAnswer.fibreKeys(ranked.fibreClass()),
                     ranked.fibreClass().melts(),
                     ranked.because().stream().map(Because::of).toList());
         }
@@ -109,10 +110,7 @@ record FlameFindingAnswer(
 
         static Because of(FlameFinding.Because because) {
             return new Because(
-                    because.answer().feature().key(),
-                    because.answer().key(),
-                    because.speaks(),
-                    because.likelihood());
+                    because.answer().feature().key(), because.answer().key(), because.speaks(), because.likelihood());
         }
     }
 

@@ -31,7 +31,9 @@ record FlameKeyAnswer(
             String question,
             String look,
 
-            @Schema(description = "exponent of its likelihoods, 1 or less where other answers tell the same thing again")
+            @Schema(
+                    description =
+                            "exponent of its likelihoods, 1 or less where other answers tell the same thing again")
             double weight,
 
             List<Answer> answers) {
@@ -73,11 +75,11 @@ record FlameKeyAnswer(
             boolean melts) {
 
         static ClassBody of(FlameClass known) {
-            return new ClassBody(known.key(), known.name(), known.family(), fibres(known), known.melts());
+            return new ClassBody(known.key(), known.name(), known.family(), fibreKeys(known), known.melts());
         }
     }
 
-    static List<String> fibres(FlameClass known) {
+    static List<String> fibreKeys(FlameClass known) {
         return known.fibres().stream().map(Fibre::key).toList();
     }
 

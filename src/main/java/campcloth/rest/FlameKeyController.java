@@ -32,7 +32,8 @@ class FlameKeyController {
     @Operation(
             operationId = "rankFibres",
             summary = "Ranks the classes of fibre by what was seen of single threads in a flame",
-            description = "The ranking never tells shares, and nothing shows that a cloth does not melt. Nothing is kept.")
+            description =
+                    "The ranking never tells shares, and nothing shows that a cloth does not melt. Nothing is kept.")
     FlameFindingAnswer find(@Valid @RequestBody FlameRequest request) {
         return FlameFindingAnswer.of(key.finding(request.seen()));
     }

@@ -34,7 +34,8 @@ record FlameRequest(
     /** The answers, as {@code GET /api/burn-tests} lists them. */
     @Schema(
             name = "FlameObservations",
-            description = "answers by their short names, see GET /api/burn-tests; not-sure, or left out, is no evidence")
+            description =
+                    "answers by their short names, see GET /api/burn-tests; not-sure, or left out, is no evidence")
     record Observations(
             @Schema(example = "melts") @Nullable String approach,
             @Schema(example = "slow") @Nullable String flame,

@@ -24,10 +24,13 @@ final class FlameFixture {
 
     static Map<FlameFeature, String> seen(String observations) {
         Map<FlameFeature, String> seen = new EnumMap<>(FlameFeature.class);
-        Arrays.stream(observations.split(";")).map(String::strip).filter(o -> !o.isEmpty()).forEach(o -> {
-            String[] words = o.split(" ", 2);
-            seen.put(FlameFeature.valueOf(words[0].toUpperCase(Locale.ROOT)), words[1]);
-        });
+        Arrays.stream(observations.split(";"))
+                .map(String::strip)
+                .filter(o -> !o.isEmpty())
+                .forEach(o -> {
+                    String[] words = o.split(" ", 2);
+                    seen.put(FlameFeature.valueOf(words[0].toUpperCase(Locale.ROOT)), words[1]);
+                });
         return seen;
     }
 
@@ -40,7 +43,9 @@ final class FlameFixture {
     }
 
     static FlameFinding.OfThread thread(Map<FlameFeature, String> seen) {
-        return KEY.finding(List.of(new ThreadSeen(ThreadSeen.ONLY, seen))).threads().get(0);
+        return KEY.finding(List.of(new ThreadSeen(ThreadSeen.ONLY, seen)))
+                .threads()
+                .get(0);
     }
 
     static FlameFinding.OfThread thread(String observations) {
@@ -71,8 +76,8 @@ final class FlameFixture {
 
     private static FlameKey shipped() {
         List<Fault> faults = new ArrayList<>();
-        FlameKey key = read(
-                text("burn-test.csv"), text("burn-test-classes.csv"), text("burn-test-answers.csv"), faults);
+        FlameKey key =
+                read(text("burn-test.csv"), text("burn-test-classes.csv"), text("burn-test-answers.csv"), faults);
         assertThat(faults).extracting(Fault::sentence).isEmpty();
         return key;
     }

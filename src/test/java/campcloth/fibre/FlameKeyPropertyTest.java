@@ -30,7 +30,8 @@ class FlameKeyPropertyTest {
                 property.accept(new Random(seed));
             } catch (AssertionError | RuntimeException broken) {
                 Map<FlameFeature, String> drawn = draw(new Random(seed));
-                throw new AssertionError("seed " + seed + ", first drawn " + drawn + ": " + broken.getMessage(), broken);
+                throw new AssertionError(
+                        "seed " + seed + ", first drawn " + drawn + ": " + broken.getMessage(), broken);
             }
         }
     }
@@ -61,22 +62,23 @@ class FlameKeyPropertyTest {
     void probabilitiesSumToOneAndNoneIsOverTheCap() {
         always(random -> {
             OfThread thread = FlameFixture.thread(draw(random));
-            double sum = thread.ranking().stream().mapToDouble(Ranked::probability).sum();
+            double sum =
+                    thread.ranking().stream().mapToDouble(Ranked::probability).sum();
             assertThat(sum + thread.notInTheKey()).isBetween(1 - TOLERANCE, 1 + TOLERANCE);
-            assertThat(thread.ranking()).hasSameSizeAs(FlameFixture.KEY.classes()).allSatisfy(ranked -> assertThat(
-                            ranked.probability())
-                    .isGreaterThan(0)
-                    .isLessThanOrEqualTo(FlameKey.MOST_PROBABLE + TOLERANCE));
+            assertThat(thread.ranking())
+                    .hasSameSizeAs(FlameFixture.KEY.classes())
+                    .allSatisfy(ranked -> assertThat(ranked.probability())
+                            .isGreaterThan(0)
+                            .isLessThanOrEqualTo(FlameKey.MOST_PROBABLE + TOLERANCE));
         });
     }
 
     @Test
     void rankedFromTheMostProbableDown() {
         always(random -> assertThat(FlameFixture.thread(draw(random)).ranking())
-                .isSortedAccordingTo((one, other) ->
-                        Math.abs(one.probability() - other.probability()) < TOLERANCE
-                                ? 0
-                                : Double.compare(other.probability(), one.probability())));
+                .isSortedAccordingTo((one, other) -> Math.abs(one.probability() - other.probability()) < TOLERANCE
+                        ? 0
+                        : Double.compare(other.probability(), one.probability())));
     }
 
     @Test
@@ -175,7 +177,8 @@ class FlameKeyPropertyTest {
             more.put(feature, answer.key());
             OfThread after = FlameFixture.thread(more);
             assertThat(rank(after, favourite)).isLessThanOrEqualTo(rank(before, favourite));
-            assertThat(probability(after, favourite)).isGreaterThanOrEqualTo(probability(before, favourite) - TOLERANCE);
+            assertThat(probability(after, favourite))
+                    .isGreaterThanOrEqualTo(probability(before, favourite) - TOLERANCE);
         });
     }
 

@@ -45,7 +45,8 @@ class FlameKeyPublishedTest {
         List<Row> rows = rows();
         assertThat(rows.stream().map(Row::source).distinct()).hasSizeGreaterThanOrEqualTo(6);
         assertThat(rows).hasSizeGreaterThanOrEqualTo(35);
-        Set<String> known = FlameFixture.KEY.classes().stream().map(FlameClass::key).collect(Collectors.toSet());
+        Set<String> known =
+                FlameFixture.KEY.classes().stream().map(FlameClass::key).collect(Collectors.toSet());
         assertThat(rows).allSatisfy(row -> assertThat(known).containsAll(row.classes()));
     }
 

@@ -51,7 +51,10 @@ class FlameKeyTableTest {
                     assertThat(fault.file()).isEqualTo("burn-test.csv");
                     assertThat(fault.field()).isEqualTo("likelihood");
                     assertThat(fault.line()).isEqualTo(line() + 1);
-                    assertThat(fault.because()).contains("cotton").contains("removed").contains("0.84");
+                    assertThat(fault.because())
+                            .contains("cotton")
+                            .contains("removed")
+                            .contains("0.84");
                 });
     }
 
@@ -68,9 +71,10 @@ class FlameKeyTableTest {
 
     @Test
     void aMissingRowIsAFault() {
-        assertThat(evidenceWith("")).singleElement().satisfies(fault -> assertThat(fault.because())
-                .contains("cotton")
-                .contains("burns-on"));
+        assertThat(evidenceWith(""))
+                .singleElement()
+                .satisfies(
+                        fault -> assertThat(fault.because()).contains("cotton").contains("burns-on"));
     }
 
     @Test
@@ -93,7 +97,9 @@ class FlameKeyTableTest {
 
     @Test
     void aRowThatStandsTwiceIsAFault() {
-        assertThat(evidenceWith(ROW + ROW)).extracting(Fault::because).containsExactly("stands twice for removed burns-on");
+        assertThat(evidenceWith(ROW + ROW))
+                .extracting(Fault::because)
+                .containsExactly("stands twice for removed burns-on");
         assertThat(faults(EVIDENCE, CLASSES + "jute,jute,CELLULOSIC,jute,x,\n", ANSWERS))
                 .extracting(Fault::because)
                 .containsExactly("jute stands twice");
@@ -112,7 +118,8 @@ class FlameKeyTableTest {
 
     @Test
     void aFeatureWithoutAnswersIsAFault() {
-        String without = ANSWERS.lines().filter(line -> !line.startsWith("ember,")).collect(Collectors.joining("\n"));
+        String without =
+                ANSWERS.lines().filter(line -> !line.startsWith("ember,")).collect(Collectors.joining("\n"));
         assertThat(faults(EVIDENCE, CLASSES, without)).anySatisfy(fault -> {
             assertThat(fault.file()).isEqualTo("burn-test-answers.csv");
             assertThat(fault.because()).contains("ember");

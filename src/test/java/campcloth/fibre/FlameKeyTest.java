@@ -140,7 +140,8 @@ class FlameKeyTest {
 
     @Test
     void theWarningsOfASuggestedClothSayWhetherItMelted() {
-        assertThat(FlameKey.warnings(FlameFixture.finding(POLYAMIDE))).anyMatch(w -> w.startsWith("It was seen to melt"));
+        assertThat(FlameKey.warnings(FlameFixture.finding(POLYAMIDE)))
+                .anyMatch(w -> w.startsWith("It was seen to melt"));
         assertThat(FlameKey.warnings(FlameFixture.finding(COTTON)))
                 .anyMatch(w -> w.startsWith("It was not seen to melt. That does not show"));
     }
@@ -160,7 +161,8 @@ class FlameKeyTest {
         List<String> sentences = new ArrayList<>(FlameKey.CAUTIONS);
         sentences.addAll(FlameSafety.SAFETY);
         sentences.addAll(FlameSafety.INSTRUCTIONS);
-        assertThat(sentences).allSatisfy(sentence -> assertThat(sentence)
-                .doesNotContainPattern("(?i)\\bsafe\\b|fireproof|compliant|certified"));
+        assertThat(sentences)
+                .allSatisfy(sentence ->
+                        assertThat(sentence).doesNotContainPattern("(?i)\\bsafe\\b|fireproof|compliant|certified"));
     }
 }

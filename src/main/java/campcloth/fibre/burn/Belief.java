@@ -87,8 +87,9 @@ final class Belief {
     double bestFit(List<FlameAnswer> answers) {
         List<FlameClass> classes = evidence.classes();
         return IntStream.range(0, classes.size())
-                .mapToDouble(place -> Math.exp(
-                        answers.stream().mapToDouble(answer -> shortfall(answer, place)).sum()))
+                .mapToDouble(place -> Math.exp(answers.stream()
+                        .mapToDouble(answer -> shortfall(answer, place))
+                        .sum()))
                 .max()
                 .orElse(1);
     }

@@ -79,8 +79,7 @@ public final class EvidenceReader {
     }
 
     private FlameAnswer answer(ReferenceTable.Row row) {
-        FlameAnswer read =
-                new FlameAnswer(feature(row), row.text("answer"), row.text("words"), row.yes("melting"));
+        FlameAnswer read = new FlameAnswer(feature(row), row.text("answer"), row.text("words"), row.yes("melting"));
         if (answers.putIfAbsent(read.title(), read) != null) {
             throw Refused.of("answer", read.title() + " stands twice", "keep one row an answer");
         }

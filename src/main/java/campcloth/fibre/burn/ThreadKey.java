@@ -2,7 +2,6 @@ package campcloth.fibre.burn;
 
 import campcloth.fibre.FibreFamily;
 import campcloth.fibre.FlameAnswer;
-import campcloth.fibre.FlameFeature;
 import campcloth.fibre.FlameFinding.Because;
 import campcloth.fibre.FlameFinding.Melting;
 import campcloth.fibre.FlameFinding.OfThread;
@@ -35,10 +34,10 @@ public final class ThreadKey {
         Belief belief = Belief.after(evidence, answers);
         double[] probabilities = belief.probabilities();
         List<Ranked> ranking = belief.ranked().stream()
-                .map(place -> new Ranked(
-                        evidence.classes().get(place), probabilities[place], because(answers, place)))
+                .map(place -> new Ranked(evidence.classes().get(place), probabilities[place], because(answers, place)))
                 .toList();
-        List<FlameAnswer> melting = answers.stream().filter(FlameAnswer::melting).toList();
+        List<FlameAnswer> melting =
+                answers.stream().filter(FlameAnswer::melting).toList();
         return new OfThread(
                 thread.thread(),
                 answers.size(),
@@ -65,8 +64,7 @@ public final class ThreadKey {
             return Verdict.CLASS;
         }
         Map<FibreFamily, Double> families = new EnumMap<>(FibreFamily.class);
-        ranking.forEach(
-                ranked -> families.merge(ranked.fibreClass().family(), ranked.probability(), Double::sum));
+        ranking.forEach(ranked -> families.merge(ranked.fibreClass().family(), ranked.probability(), Double::sum));
         double first = families.getOrDefault(ranking.get(0).fibreClass().family(), 0.0);
         return first >= FlameKey.FAMILY_FROM ? Verdict.FAMILY : Verdict.UNSURE;
     }

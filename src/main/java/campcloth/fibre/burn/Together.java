@@ -38,7 +38,10 @@ public final class Together {
         if (each.contains(Verdict.UNSURE)) {
             return Verdict.UNSURE;
         }
-        long families = threads.stream().map(thread -> thread.first().family()).distinct().count();
+        long families = threads.stream()
+                .map(thread -> thread.first().family())
+                .distinct()
+                .count();
         long classes = threads.stream().map(OfThread::first).distinct().count();
         if (families > 1 || (classes > 1 && !each.contains(Verdict.FAMILY))) {
             return Verdict.THREADS_DIFFER;
@@ -49,27 +52,30 @@ public final class Together {
     private static String sentence(Verdict verdict, List<OfThread> threads) {
         return switch (verdict) {
             case CLASS -> "Likely " + threads.get(0).first().name() + ". It may still be a blend or carry a finish.";
-            case FAMILY -> "One of "
-                    + threads.stream()
-                            .flatMap(thread -> family(thread).stream())
-                            .distinct()
-                            .map(FlameClass::name)
-                            .collect(Collectors.joining("; "))
-                    + ". Burning does not tell them apart here.";
+            case FAMILY ->
+                "One of "
+                        + threads.stream()
+                                .flatMap(thread -> family(thread).stream())
+                                .distinct()
+                                .map(FlameClass::name)
+                                .collect(Collectors.joining("; "))
+                        + ". Burning does not tell them apart here.";
             case UNSURE -> "Unsure. Answer the next question, or treat the cloth as unknown.";
-            case FITS_NOTHING -> "What was seen does not go together in any fibre of the key. Likely a blend, a coating or"
-                    + " a finish: untwist the thread, test its parts apart, and treat the cloth as unknown.";
-            case THREADS_DIFFER -> "The threads are of different fibres: "
-                    + threads.stream()
-                            .map(thread -> thread.thread() + " likely "
-                                    + (thread.verdict() == Verdict.CLASS
-                                            ? thread.first().name()
-                                            : "one of "
-                                                    + family(thread).stream()
-                                                            .map(FlameClass::name)
-                                                            .collect(Collectors.joining("; "))))
-                            .collect(Collectors.joining(", "))
-                    + ".";
+            case FITS_NOTHING ->
+                "What was seen does not go together in any fibre of the key. Likely a blend, a coating or"
+                        + " a finish: untwist the thread, test its parts apart, and treat the cloth as unknown.";
+            case THREADS_DIFFER ->
+                "The threads are of different fibres: "
+                        + threads.stream()
+                                .map(thread -> thread.thread() + " likely "
+                                        + (thread.verdict() == Verdict.CLASS
+                                                ? thread.first().name()
+                                                : "one of "
+                                                        + family(thread).stream()
+                                                                .map(FlameClass::name)
+                                                                .collect(Collectors.joining("; "))))
+                                .collect(Collectors.joining(", "))
+                        + ".";
         };
     }
 
