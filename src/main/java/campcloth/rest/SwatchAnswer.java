@@ -8,12 +8,10 @@ import campcloth.cloth.MarkedShrinkage.Course;
 import campcloth.cloth.Property;
 import campcloth.cloth.SwatchFigures;
 import campcloth.cloth.SwatchHistory;
-import campcloth.figure.Figure;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -91,7 +89,6 @@ record SwatchAnswer(
 
     static SwatchAnswer of(KeptSwatch kept, SwatchHistory history) {
         SwatchFigures found = SwatchFigures.of(kept.swatch());
-        Map<Property, Figure> measured = history.measured();
         Map<String, FigureBody> figures = new LinkedHashMap<>();
         found.figures().forEach((property, figure) -> figures.put(
                 property.field(), FigureBody.of(figure, property.unit())));
@@ -101,11 +98,7 @@ record SwatchAnswer(
                 kept.madeAt().toString(),
                 SwatchBody.of(kept.swatch()),
                 figures,
-                found.figures().keySet().stream()
-                        .filter(property -> Objects.equals(
-                                measured.get(property), found.figures().get(property)))
-                        .map(Property::field)
-                        .toList(),
+                history.standing(kept).stream().map(Property::field).toList(),
                 found.warp().map(ShrinkageBody::of).orElse(null),
                 found.weft().map(ShrinkageBody::of).orElse(null),
                 kept.swatch()

@@ -6,6 +6,8 @@ import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Swatches;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +67,7 @@ class SwatchesInPostgres implements Swatches {
                 .max()
                 .orElse(0);
         SwatchRow row = rows.saveAndFlush(
-                new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), clock.instant()));
+                new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));
@@ -91,6 +93,11 @@ class SwatchesInPostgres implements Swatches {
                 .filter(kept -> !kept.id().equals(swatchId))
                 .toList();
         return changed(cloth.get(), SwatchHistory.of(left, history.before()), found.get());
+    }
+
+    /** As finely as the database keeps it, so that it reads the same ever after. */
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     private Outcome changed(ClothRow row, SwatchHistory history, KeptSwatch subject) {
