@@ -54,8 +54,11 @@ public record SwatchHistory(List<KeptSwatch> newestFirst, Map<Property, Figure> 
     public Map<Property, Figure> figures() {
         Map<Property, Figure> all = new EnumMap<>(Property.class);
         all.putAll(before);
-        measured().forEach((property, figure) -> all.merge(
-                property, figure, (known, measured) -> known.basis().beats(measured.basis()) ? known : measured));
+        measured()
+                .forEach((property, figure) -> all.merge(
+                        property,
+                        figure,
+                        (known, measured) -> known.basis().beats(measured.basis()) ? known : measured));
         return all;
     }
 

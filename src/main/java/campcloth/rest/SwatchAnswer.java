@@ -58,13 +58,15 @@ record SwatchAnswer(
             @Schema(description = "what two readings can be off by; the interval is never narrower")
             double readingErrorPercent,
 
-            @Schema(description = "whether the last wash still moved the marks") Course course) {
+            @Schema(description = "whether the last wash still moved the marks")
+            Course course) {
 
         static ShrinkageBody of(MarkedShrinkage marks) {
             return new ShrinkageBody(
                     marks.pairs(),
                     IntStream.range(0, marks.washes())
-                            .mapToObj(i -> WashBody.of(i + 1, marks.afterEachWashPercent().get(i)))
+                            .mapToObj(i -> WashBody.of(
+                                    i + 1, marks.afterEachWashPercent().get(i)))
                             .toList(),
                     Rounded.to(marks.standardErrorPercent(), 3),
                     Rounded.to(marks.readingErrorPercent(), 3),
@@ -76,7 +78,9 @@ record SwatchAnswer(
     @Schema(name = "WashTotal", description = "The total up to and with this wash")
     record WashBody(
             int wash,
-            @Schema(description = "positive where it became shorter, as shrinkWarpPercent") double shrinkagePercent,
+
+            @Schema(description = "positive where it became shorter, as shrinkWarpPercent")
+            double shrinkagePercent,
 
             @Schema(description = "the same after ISO 5077: negative where it became shorter")
             double dimensionalChangePercent) {
@@ -90,8 +94,8 @@ record SwatchAnswer(
     static SwatchAnswer of(KeptSwatch kept, SwatchHistory history) {
         SwatchFigures found = SwatchFigures.of(kept.swatch());
         Map<String, FigureBody> figures = new LinkedHashMap<>();
-        found.figures().forEach((property, figure) -> figures.put(
-                property.field(), FigureBody.of(figure, property.unit())));
+        found.figures()
+                .forEach((property, figure) -> figures.put(property.field(), FigureBody.of(figure, property.unit())));
         return new SwatchAnswer(
                 kept.id(),
                 kept.clothId(),

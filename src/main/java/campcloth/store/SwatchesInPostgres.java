@@ -30,12 +30,7 @@ class SwatchesInPostgres implements Swatches {
     private final Clock clock;
 
     SwatchesInPostgres(
-            ClothRows cloths,
-            SwatchRows rows,
-            SwatchedCloth swatched,
-            ClothSnapshot snapshot,
-            Json json,
-            Clock clock) {
+            ClothRows cloths, SwatchRows rows, SwatchedCloth swatched, ClothSnapshot snapshot, Json json, Clock clock) {
         this.cloths = cloths;
         this.rows = rows;
         this.swatched = swatched;
@@ -66,8 +61,8 @@ class SwatchesInPostgres implements Swatches {
                 .mapToLong(KeptSwatch::number)
                 .max()
                 .orElse(0);
-        SwatchRow row = rows.saveAndFlush(
-                new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
+        SwatchRow row =
+                rows.saveAndFlush(new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));

@@ -113,7 +113,8 @@ class SwatchFiguresTest {
 
     @Test
     void besideAClothThatIsGuessedOrUnderTheWrongPressureItIsANote() {
-        assertThat(SwatchFigures.of(SwatchSamples.wind(wind(Basis.ESTIMATED, 400))).figures())
+        assertThat(SwatchFigures.of(SwatchSamples.wind(wind(Basis.ESTIMATED, 400)))
+                        .figures())
                 .isEmpty();
         SwatchFigures light = SwatchFigures.of(SwatchSamples.wind(wind(Basis.DECLARED, 10_000)));
         assertThat(light.figures()).isEmpty();
@@ -191,10 +192,13 @@ class SwatchFiguresTest {
     }
 
     private static MarkedShrinkage marked(MarkPair... pairs) {
-        return SwatchFigures.of(SwatchSamples.warp(SwatchSamples.DAY, pairs)).warp().orElseThrow();
+        return SwatchFigures.of(SwatchSamples.warp(SwatchSamples.DAY, pairs))
+                .warp()
+                .orElseThrow();
     }
 
     private static Figure figure(Swatch swatch, Property property) {
-        return java.util.Objects.requireNonNull(SwatchFigures.of(swatch).figures().get(property));
+        return java.util.Objects.requireNonNull(
+                SwatchFigures.of(swatch).figures().get(property));
     }
 }

@@ -66,8 +66,10 @@ class SwatchPropertiesTest {
         always(4, random -> {
             int count = 2 + random.nextInt(11);
             List<MarkPair> pairs = samePlace(random, count);
-            double[] percents =
-                    pairs.stream().mapToDouble(p -> p.shorterPercent(1)).sorted().toArray();
+            double[] percents = pairs.stream()
+                    .mapToDouble(p -> p.shorterPercent(1))
+                    .sorted()
+                    .toArray();
             double range = percents[count - 1] - percents[0];
             double most = Math.max(0.42, t[count - 2] * range / 2 / Math.sqrt(count - 1));
             claim(halfWidth(warp(pairs)) <= most + ROUNDING, pairs);

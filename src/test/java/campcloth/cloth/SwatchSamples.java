@@ -14,7 +14,10 @@ public final class SwatchSamples {
 
     static Swatch weighed(double scaleStepG, WeighedPieces.Piece... pieces) {
         return swatch(
-                DAY, Optional.of(new WeighedPieces(List.of(pieces), scaleStepG, 1)), Optional.empty(), Optional.empty());
+                DAY,
+                Optional.of(new WeighedPieces(List.of(pieces), scaleStepG, 1)),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static Swatch warp(LocalDate day, MarkPair... pairs) {

@@ -110,8 +110,8 @@ final class DescribedCalls {
                 .toString();
         HttpResponse<String> told = send(new Call(
                 "post", call.path().replace("/" + SWATCH, ""), body, Map.of("Content-Type", "application/json")));
-        return call.at(
-                call.path().replace(SWATCH, JSON.readTree(told.body()).path("id").asString()));
+        return call.at(call.path()
+                .replace(SWATCH, JSON.readTree(told.body()).path("id").asString()));
     }
 
     /** The same call gone wrong in the way of that status. */

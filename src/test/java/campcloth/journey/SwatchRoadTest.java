@@ -114,7 +114,8 @@ class SwatchRoadTest {
 
     @Test
     void aClothOfTheCatalogueCountsAsEditedOnceItIsMeasured() throws Exception {
-        JsonNode told = JSON.readTree(send("POST", "/api/cloths/linen-plain-185/swatches", """
+        JsonNode told = JSON.readTree(
+                send("POST", "/api/cloths/linen-plain-185/swatches", """
                 {"drip": {"seconds": [60.0, 60.0]}}
                 """, "").body());
         assertThat(told.path("absorbency").asString()).isEqualTo("REPELS");
@@ -129,12 +130,18 @@ class SwatchRoadTest {
         refused("{}", "weighed");
         refused(WASHED.replace("[47.3]", "[]"), "washed.warp[0].afterCm");
         String many = "{\"beforeCm\": 50.0, \"afterCm\": [48.0]},".repeat(10_000);
-        refused(WASHED.replace("[{\"beforeCm\": 50.0, \"afterCm\": [47.3]}", "[" + many.substring(0, many.length() - 1)), "washed.warp");
+        refused(
+                WASHED.replace(
+                        "[{\"beforeCm\": 50.0, \"afterCm\": [47.3]}", "[" + many.substring(0, many.length() - 1)),
+                "washed.warp");
         refused("{\"weighed\": {\"pieces\": [{\"areaCm2\": 100, \"massG\": 0}], \"scaleStepG\": 0.1}}", "massG");
-        refused("{\"wind\": {\"referenceClothId\": \"nowhere\", \"referenceSeconds\": [20], \"seconds\": [10],"
-                + " \"massG\": 500, \"areaCm2\": 400}}", "wind.referenceClothId");
+        refused(
+                "{\"wind\": {\"referenceClothId\": \"nowhere\", \"referenceSeconds\": [20], \"seconds\": [10],"
+                        + " \"massG\": 500, \"areaCm2\": 400}}",
+                "wind.referenceClothId");
         assertThat(get(cloth + "/swatches").path("swatches")).isEmpty();
-        assertThat(send("POST", "/api/cloths/nowhere/swatches", WASHED, "").statusCode()).isEqualTo(404);
+        assertThat(send("POST", "/api/cloths/nowhere/swatches", WASHED, "").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
@@ -152,7 +159,8 @@ class SwatchRoadTest {
     private void refused(String body, String field) throws Exception {
         HttpResponse<String> answer = send("POST", cloth + "/swatches", body, "");
         assertThat(answer.statusCode()).as(answer.body()).isIn(400, 422);
-        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString()).contains(field);
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
+                .contains(field);
     }
 
     private JsonNode plan(boolean prewash) throws Exception {
