@@ -71,7 +71,9 @@ class SwatchController {
                             + " comes. At most 100 swatches of a cloth are kept.")
     @ApiResponse(responseCode = "201", description = "The swatch and what follows", useReturnTypeSchema = true)
     ResponseEntity<SwatchAnswer> add(@PathVariable String id, @Valid @RequestBody SwatchBody body) {
-        cloths.byId(id).orElseThrow(() -> new Missing("cloth", id));
+        if (cloths.byId(id).isEmpty()) {
+            throw new Missing("cloth", id);
+        }
         Swatch swatch = body.swatch(LocalDate.now(clock), reference -> reference(id, reference));
         Outcome.Done done = done(id, "", swatches.add(id, swatch));
         KeptSwatch kept = done.swatch();
