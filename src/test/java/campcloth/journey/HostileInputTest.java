@@ -33,7 +33,7 @@ class HostileInputTest {
     private static final Map<String, String> REQUESTS = Map.ofEntries(
             Map.entry("/api/labels", Bodies.LABEL),
             Map.entry("/api/cloths", Bodies.CLOTH),
-            Map.entry("/api/cloths/linen-plain-185/swatches", Bodies.SWATCH),
+            Map.entry("/api/cloths/acrylic-tweed-look-300/swatches", Bodies.SWATCH),
             Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
             Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
             Map.entry("/api/advice/course", Bodies.COURSE),
