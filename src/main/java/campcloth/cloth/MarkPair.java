@@ -41,8 +41,9 @@ public record MarkPair(double beforeCm, List<Double> afterCm) {
 
     private static String remedy(double shorter) {
         Range range = Property.SHRINK_WARP_PERCENT.range();
-        return "measure again in cm, and see that before and after are not exchanged; up to " + Words.number(range.most())
-                + " % shorter and " + Words.number(-range.least()) + " % longer can be reckoned with";
+        return "measure again in cm, and see that before and after are not exchanged; up to "
+                + Words.number(range.most()) + " % shorter and " + Words.number(-range.least())
+                + " % longer can be reckoned with";
     }
 
     /** Percent of the first length by which it is shorter after that wash, counted from 1; negative where it grew. */

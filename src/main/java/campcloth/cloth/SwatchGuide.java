@@ -48,7 +48,10 @@ public final class SwatchGuide {
             "weighed",
             "Mass per area",
             List.of(Property.WEIGHT_GSM.field()),
-            List.of("scale that reads to 0.1 g or finer", "ruler that reads to 1 mm", "sharp shears or a rotary cutter"),
+            List.of(
+                    "scale that reads to 0.1 g or finer",
+                    "ruler that reads to 1 mm",
+                    "sharp shears or a rotary cutter"),
             List.of(
                     "Check the control length of the printed card with a ruler before you trust its square.",
                     "Cut three squares of 10 x 10 cm from different places, not all from the same threads.",

@@ -5,9 +5,11 @@ import campcloth.figure.Figure;
 import campcloth.figure.Refused;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The swatches of a cloth and what was known of it without them. Of every figure the newest swatch that has it stands; without
@@ -37,12 +39,26 @@ public record SwatchHistory(List<KeptSwatch> newestFirst, Map<Property, Figure> 
         return measured;
     }
 
+    /** The figures of a swatch that no newer one has. */
+    public List<Property> standing(KeptSwatch swatch) {
+        Set<Property> standing = EnumSet.allOf(Property.class);
+        standing.retainAll(SwatchFigures.of(swatch.swatch()).figures().keySet());
+        newestFirst.stream()
+                .takeWhile(newer -> !newer.id().equals(swatch.id()))
+                .forEach(newer -> standing.removeAll(
+                        SwatchFigures.of(newer.swatch()).figures().keySet()));
+        return List.copyOf(standing);
+    }
+
     /** All figures that are known: a swatch's beats what was known before it, unless {@link Basis} says otherwise. */
     public Map<Property, Figure> figures() {
         Map<Property, Figure> all = new EnumMap<>(Property.class);
         all.putAll(before);
-        measured().forEach((property, figure) -> all.merge(
-                property, figure, (known, measured) -> known.basis().beats(measured.basis()) ? known : measured));
+        measured()
+                .forEach((property, figure) -> all.merge(
+                        property,
+                        figure,
+                        (known, measured) -> known.basis().beats(measured.basis()) ? known : measured));
         return all;
     }
 

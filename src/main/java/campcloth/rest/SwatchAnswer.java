@@ -8,12 +8,10 @@ import campcloth.cloth.MarkedShrinkage.Course;
 import campcloth.cloth.Property;
 import campcloth.cloth.SwatchFigures;
 import campcloth.cloth.SwatchHistory;
-import campcloth.figure.Figure;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -60,13 +58,15 @@ record SwatchAnswer(
             @Schema(description = "what two readings can be off by; the interval is never narrower")
             double readingErrorPercent,
 
-            @Schema(description = "whether the last wash still moved the marks") Course course) {
+            @Schema(description = "whether the last wash still moved the marks")
+            Course course) {
 
         static ShrinkageBody of(MarkedShrinkage marks) {
             return new ShrinkageBody(
                     marks.pairs(),
                     IntStream.range(0, marks.washes())
-                            .mapToObj(i -> WashBody.of(i + 1, marks.afterEachWashPercent().get(i)))
+                            .mapToObj(i -> WashBody.of(
+                                    i + 1, marks.afterEachWashPercent().get(i)))
                             .toList(),
                     Rounded.to(marks.standardErrorPercent(), 3),
                     Rounded.to(marks.readingErrorPercent(), 3),
@@ -78,7 +78,9 @@ record SwatchAnswer(
     @Schema(name = "WashTotal", description = "The total up to and with this wash")
     record WashBody(
             int wash,
-            @Schema(description = "positive where it became shorter, as shrinkWarpPercent") double shrinkagePercent,
+
+            @Schema(description = "positive where it became shorter, as shrinkWarpPercent")
+            double shrinkagePercent,
 
             @Schema(description = "the same after ISO 5077: negative where it became shorter")
             double dimensionalChangePercent) {
@@ -91,21 +93,16 @@ record SwatchAnswer(
 
     static SwatchAnswer of(KeptSwatch kept, SwatchHistory history) {
         SwatchFigures found = SwatchFigures.of(kept.swatch());
-        Map<Property, Figure> measured = history.measured();
         Map<String, FigureBody> figures = new LinkedHashMap<>();
-        found.figures().forEach((property, figure) -> figures.put(
-                property.field(), FigureBody.of(figure, property.unit())));
+        found.figures()
+                .forEach((property, figure) -> figures.put(property.field(), FigureBody.of(figure, property.unit())));
         return new SwatchAnswer(
                 kept.id(),
                 kept.clothId(),
                 kept.madeAt().toString(),
                 SwatchBody.of(kept.swatch()),
                 figures,
-                found.figures().keySet().stream()
-                        .filter(property -> Objects.equals(
-                                measured.get(property), found.figures().get(property)))
-                        .map(Property::field)
-                        .toList(),
+                history.standing(kept).stream().map(Property::field).toList(),
                 found.warp().map(ShrinkageBody::of).orElse(null),
                 found.weft().map(ShrinkageBody::of).orElse(null),
                 kept.swatch()

@@ -4,7 +4,6 @@ import campcloth.cloth.DripTest;
 import campcloth.cloth.LayerStack;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.WeighedPieces;
-import campcloth.cloth.WindTest;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -76,7 +75,10 @@ record SwatchBody(
     record PieceBody(
             @Schema(example = "10") @Nullable Double lengthCm,
             @Schema(example = "10") @Nullable Double widthCm,
-            @Schema(description = "instead of the sides") @Nullable Double areaCm2,
+
+            @Schema(description = "instead of the sides") @Nullable
+            Double areaCm2,
+
             @Schema(example = "1.9") @NotNull Double massG) {
 
         WeighedPieces.Piece piece() {
@@ -100,7 +102,9 @@ record SwatchBody(
             Double stackMm,
 
             @Schema(example = "10") @NotNull Integer layers,
-            @Schema(description = "mass of the weight", example = "200") @NotNull Double massG,
+
+            @Schema(description = "mass of the weight", example = "200") @NotNull
+            Double massG,
 
             @Schema(description = "area on which the weight stands", example = "20") @NotNull
             Double areaCm2,

@@ -64,13 +64,16 @@ class SwatchController {
     @Operation(
             operationId = "addSwatch",
             summary = "Tells a measured swatch; what follows from it becomes the cloth's measured figures",
-            description = "Mass per area, shrinkage along and across (the total after the last wash measured), thickness,"
-                    + " air permeability beside a known cloth, each with the interval that its readings allow. The cloth's"
-                    + " version goes up; a cloth of the catalogue files then stays as it is measured when a newer catalogue"
-                    + " comes. At most 100 swatches of a cloth are kept.")
+            description =
+                    "Mass per area, shrinkage along and across (the total after the last wash measured), thickness,"
+                            + " air permeability beside a known cloth, each with the interval that its readings allow. The cloth's"
+                            + " version goes up; a cloth of the catalogue files then stays as it is measured when a newer catalogue"
+                            + " comes. At most 100 swatches of a cloth are kept.")
     @ApiResponse(responseCode = "201", description = "The swatch and what follows", useReturnTypeSchema = true)
     ResponseEntity<SwatchAnswer> add(@PathVariable String id, @Valid @RequestBody SwatchBody body) {
-        cloths.byId(id).orElseThrow(() -> new Missing("cloth", id));
+        if (cloths.byId(id).isEmpty()) {
+            throw new Missing("cloth", id);
+        }
         Swatch swatch = body.swatch(LocalDate.now(clock), reference -> reference(id, reference));
         Outcome.Done done = done(id, "", swatches.add(id, swatch));
         KeptSwatch kept = done.swatch();
@@ -110,7 +113,8 @@ class SwatchController {
     @DeleteMapping("/{swatchId}")
     @Operation(
             operationId = "removeSwatch",
-            summary = "Removes a mistaken swatch; figures fall back to the swatch before it, or to what was known before")
+            summary =
+                    "Removes a mistaken swatch; figures fall back to the swatch before it, or to what was known before")
     @ApiResponse(responseCode = "204", description = "Removed")
     ResponseEntity<Void> remove(@PathVariable String id, @PathVariable String swatchId) {
         done(id, swatchId, swatches.remove(id, swatchId));
@@ -126,8 +130,8 @@ class SwatchController {
             throw Refused.of("referenceClothId", "is the cloth itself", "compare with another cloth, which is known");
         }
         Cloth known = Estimates.complete(cloths.byId(id)
-                .orElseThrow(() -> Refused.of(
-                        "referenceClothId", "is not in the catalogue", "take an id from GET /api/cloths"))
+                .orElseThrow(() ->
+                        Refused.of("referenceClothId", "is not in the catalogue", "take an id from GET /api/cloths"))
                 .cloth());
         return new WindBody.Reference(known.name(), known.required(Property.AIR_PERMEABILITY_MM_S));
     }

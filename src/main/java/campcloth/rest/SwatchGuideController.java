@@ -29,8 +29,9 @@ class SwatchGuideController {
 
     private static final MeasuringCard CARD = new MeasuringCard(
             "Swatch card",
-            List.of("Print this page at 100 %, without fitting it to the paper. Cut the paper square, lay it on the cloth"
-                    + " with its arrow along the warp, and cut around it."),
+            List.of(
+                    "Print this page at 100 %, without fitting it to the paper. Cut the paper square, lay it on the cloth"
+                            + " with its arrow along the warp, and cut around it."),
             10,
             60,
             50,
@@ -52,8 +53,9 @@ class SwatchGuideController {
                     "Wash: temperature, how it was moved, how it was dried",
                     "Squares, g each, and smallest step of the scale",
                     "Stack: height mm, layers, weight g, its area cm2"),
-            List.of("Shrinkage = (before - after) / before x 100. Mass per area = g / cm2 x 10 000. Measured at home: a help"
-                    + " in choosing and cutting, no laboratory's finding and no word on how it burns."));
+            List.of(
+                    "Shrinkage = (before - after) / before x 100. Mass per area = g / cm2 x 10 000. Measured at home: a help"
+                            + " in choosing and cutting, no laboratory's finding and no word on how it burns."));
 
     /** How to measure. */
     @Schema(name = "SwatchInstructions", description = "How to take each measurement at home")
@@ -65,13 +67,17 @@ class SwatchGuideController {
     /** One measurement. */
     @Schema(name = "SwatchMeasurement")
     record MeasuringBody(
-            @Schema(description = "field of a swatch in which it is told") String field,
+            @Schema(description = "field of a swatch in which it is told")
+            String field,
+
             String title,
             @Schema(description = "figures that come of it") List<String> gives,
             List<String> needs,
             List<String> steps,
             List<String> cautions,
-            @Schema(description = "ids of sources, see /api/sources") List<String> sources) {
+
+            @Schema(description = "ids of sources, see /api/sources")
+            List<String> sources) {
 
         static MeasuringBody of(Measuring measuring) {
             return new MeasuringBody(
@@ -86,7 +92,9 @@ class SwatchGuideController {
     }
 
     @GetMapping("/instructions")
-    @Operation(operationId = "explainSwatches", summary = "How to measure a swatch at home, step by step, with cautions")
+    @Operation(
+            operationId = "explainSwatches",
+            summary = "How to measure a swatch at home, step by step, with cautions")
     Instructions instructions() {
         return new Instructions(
                 SwatchGuide.FIRST,

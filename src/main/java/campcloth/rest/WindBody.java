@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
         description = "The same bag under the same weight, emptied through a known cloth and through this one;"
                 + " referenceClothId or reference")
 record WindBody(
-        @Schema(description = "the known cloth, from the catalogue", example = "linen-plain-185") @Nullable @Size(max = 100)
+        @Schema(description = "the known cloth, from the catalogue", example = "linen-plain-185")
+        @Nullable
+        @Size(max = 100)
         String referenceClothId,
 
         @Schema(description = "air permeability of another known cloth, mm/s at 100 Pa") @Nullable @Valid
@@ -52,8 +54,7 @@ record WindBody(
 
     WindTest test(Known known) {
         Reference beside = beside(known);
-        return new WindTest(
-                beside.name(), beside.airPermeabilityMmS(), referenceSeconds, seconds, massG, areaCm2);
+        return new WindTest(beside.name(), beside.airPermeabilityMmS(), referenceSeconds, seconds, massG, areaCm2);
     }
 
     private Reference beside(Known known) {

@@ -37,10 +37,6 @@ class SwatchedCloth {
 
     KeptSwatch kept(SwatchRow row) {
         return new KeptSwatch(
-                row.getId().toString(),
-                row.clothId(),
-                row.number(),
-                row.madeAt(),
-                json.read(row.body(), Swatch.class));
+                row.getId().toString(), row.clothId(), row.number(), row.madeAt(), json.read(row.body(), Swatch.class));
     }
 }

@@ -6,6 +6,8 @@ import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Swatches;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,12 +30,7 @@ class SwatchesInPostgres implements Swatches {
     private final Clock clock;
 
     SwatchesInPostgres(
-            ClothRows cloths,
-            SwatchRows rows,
-            SwatchedCloth swatched,
-            ClothSnapshot snapshot,
-            Json json,
-            Clock clock) {
+            ClothRows cloths, SwatchRows rows, SwatchedCloth swatched, ClothSnapshot snapshot, Json json, Clock clock) {
         this.cloths = cloths;
         this.rows = rows;
         this.swatched = swatched;
@@ -64,8 +61,8 @@ class SwatchesInPostgres implements Swatches {
                 .mapToLong(KeptSwatch::number)
                 .max()
                 .orElse(0);
-        SwatchRow row = rows.saveAndFlush(
-                new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), clock.instant()));
+        SwatchRow row =
+                rows.saveAndFlush(new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));
@@ -91,6 +88,11 @@ class SwatchesInPostgres implements Swatches {
                 .filter(kept -> !kept.id().equals(swatchId))
                 .toList();
         return changed(cloth.get(), SwatchHistory.of(left, history.before()), found.get());
+    }
+
+    /** As finely as the database keeps it, so that it reads the same ever after. */
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     private Outcome changed(ClothRow row, SwatchHistory history, KeptSwatch subject) {

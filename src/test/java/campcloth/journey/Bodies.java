@@ -29,6 +29,21 @@ final class Bodies {
                "validFrom": "2027-03-01", "validUntil": "2027-12-31"}]}
             """;
 
+    /** Every measurement is in it. */
+    static final String SWATCH = """
+            {"measuredOn": "2026-11-24", "note": "Wendlow sewing table, letter scale and steel ruler",
+             "conditioned": false,
+             "weighed": {"pieces": [{"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.86}, {"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.91},
+               {"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.88}], "scaleStepG": 0.01, "rulerStepMm": 1.0},
+             "washed": {"warp": [{"beforeCm": 50.0, "afterCm": [47.3]}], "weft": [{"beforeCm": 50.0, "afterCm": [48.9]}],
+               "specimenLengthCm": 60.0, "specimenWidthCm": 60.0, "rulerStepMm": 1.0,
+               "washing": {"temperatureC": 40.0, "method": "MACHINE", "drying": "LINE"}},
+             "stack": {"stackMm": 4.2, "layers": 10, "massG": 200.0, "areaCm2": 20.0, "readingStepMm": 0.1},
+             "wind": {"reference": {"value": 400.0, "low": 350.0, "high": 450.0, "basis": "DECLARED", "source": "told by the weaver"},
+               "referenceName": "Plain linen of known air permeability", "referenceSeconds": [20.5, 21.0, 20.2], "seconds": [31.0, 30.4, 31.5], "massG": 500.0, "areaCm2": 400.0},
+             "drip": {"seconds": [3.0, 4.5, 2.5, 6.0, 3.5]}}
+            """;
+
     static final String ADVICE = """
             {"event": %s, "garment": {"design": "tunic", "nextToSkin": true, "wearer": {"chestCm": 98}},
              "cloths": {"ids": []}, "limit": 20}

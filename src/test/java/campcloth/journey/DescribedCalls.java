@@ -30,6 +30,7 @@ final class DescribedCalls {
             Map.entry("FlameRequest", List.of("\"celery\"", "\"moonlight\"")),
             Map.entry("SupplierList", List.of("100% linen", "100% moonlight")),
             Map.entry("Cloth", List.of("\"flax\"", "\"moonlight\"")),
+            Map.entry("Swatch", List.of("\"afterCm\":[47.3]", "\"afterCm\":[97.3]")),
             Map.entry("Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500")),
             Map.entry("Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330")),
             Map.entry("AdviceRequest", List.of("\"tunic\"", "\"armour\"")),
@@ -39,6 +40,8 @@ final class DescribedCalls {
             Map.entry("FireRequest", List.of("\"cotton\"", "\"moonlight\"")),
             Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31")),
             Map.entry("ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101")));
+
+    private static final String SWATCH = "{swatchId}";
 
     private final String address;
     private final DescribedApi api;
@@ -92,11 +95,28 @@ final class DescribedCalls {
         }
         HttpResponse<String> kept =
                 send(right(api.operation("post", operation.path().substring(0, id))));
-        Call found = call.at(operation
-                .path()
-                .replace("{id}", JSON.readTree(kept.body()).path("id").asString()));
+        Call found = withSwatch(
+                operation,
+                call.at(operation
+                        .path()
+                        .replace("{id}", JSON.readTree(kept.body()).path("id").asString())));
         Optional<String> tag = kept.headers().firstValue("ETag").filter(etag -> operation.takesIfMatch());
         return tag.map(etag -> found.with("If-Match", etag)).orElse(found);
+    }
+
+    /** The same call with a swatch told before it, where it asks for one. */
+    private Call withSwatch(Operation operation, Call call) {
+        if (!call.path().contains(SWATCH)) {
+            return call;
+        }
+        String body = api.operation("post", operation.path().replace("/" + SWATCH, ""))
+                .bodyExample()
+                .orElseThrow()
+                .toString();
+        HttpResponse<String> told = send(new Call(
+                "post", call.path().replace("/" + SWATCH, ""), body, Map.of("Content-Type", "application/json")));
+        return call.at(call.path()
+                .replace(SWATCH, JSON.readTree(told.body()).path("id").asString()));
     }
 
     /** The same call gone wrong in the way of that status. */
@@ -106,7 +126,7 @@ final class DescribedCalls {
             case "400" -> malformed(operation, right);
             case "404" ->
                 operation.path().contains("{id}")
-                        ? right.at(operation.path().replace("{id}", "nowhere"))
+                        ? right.at(operation.path().replaceAll("\\{[^}]+}", "nowhere"))
                         : right.sending(namingNothingKept(operation));
             case "412" -> right.with("If-Match", "\"999\"");
             case "413" -> right.sending(right.body() + " ".repeat(isList(operation) ? 16 * 1024 * 1024 : 1024 * 1024));

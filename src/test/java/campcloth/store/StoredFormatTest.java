@@ -2,10 +2,14 @@ package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.cloth.Absorbency;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
+import campcloth.cloth.Swatch;
+import campcloth.cloth.SwatchFigures;
+import campcloth.cloth.Washing;
 import campcloth.event.Event;
 import campcloth.event.EventDates;
 import campcloth.event.FireRole;
@@ -185,6 +189,25 @@ class StoredFormatTest {
         assertThat(older.matchedSheet().orElseThrow().stripes()).hasSize(1);
         assertThat(older.making().orElseThrow().matched().orElseThrow().lineFromCutCm())
                 .isEmpty();
+    }
+
+    @Test
+    void aSwatchOfItsFirstFormIsReadAndSaysTheSame() throws IOException {
+        Swatch swatch = json.read(read("v3/swatch"), Swatch.class);
+        assertThat(swatch.washed().orElseThrow().warp().get(0).afterCm()).containsExactly(47.3);
+        assertThat(swatch.washed().orElseThrow().washing().drying()).contains(Washing.Drying.LINE);
+        SwatchFigures found = SwatchFigures.of(swatch);
+        assertThat(found.figures()).hasSize(5);
+        assertThat(found.absorbency()).contains(Absorbency.ABSORBS);
+        assertThat(json.read(json.write(swatch), Swatch.class)).isEqualTo(swatch);
+    }
+
+    @Test
+    void aClothWithoutSwatchesIsKeptAsBeforeThereWereAny() throws IOException {
+        ClothBody old = json.read(sample("cloth"), ClothBody.class);
+        assertThat(json.write(old)).doesNotContain("beforeSwatches");
+        assertThat(old.withoutSwatches())
+                .isEqualTo(old.cloth(ShippedCatalogue.get().fibres()).figures());
     }
 
     private static String sample(String name) throws IOException {

@@ -6,9 +6,14 @@ import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Range;
 import campcloth.figure.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** A measured figure: its interval cut to what such a figure can be at all, its source in words. */
 final class MeasuredFigure {
+
+    private static final int MACHINE_DECIMALS = 9;
+    private static final int DECIMALS = 3;
 
     private MeasuredFigure() {}
 
@@ -19,12 +24,21 @@ final class MeasuredFigure {
 
     static Figure of(Property property, double value, double low, double high, Swatch swatch, String how) {
         Range range = property.range();
+        range.check(value);
         return new Figure(
-                range.check(value),
-                Math.min(value, Math.max(range.least(), low)),
-                Math.max(value, Math.min(range.most(), high)),
+                rounded(value, RoundingMode.HALF_UP),
+                rounded(Math.min(value, Math.max(range.least(), low)), RoundingMode.FLOOR),
+                rounded(Math.max(value, Math.min(range.most(), high)), RoundingMode.CEILING),
                 Basis.MEASURED,
                 source(swatch, how));
+    }
+
+    /** To three decimals, the interval outwards; digits that only the machine's arithmetic makes are cut before. */
+    private static double rounded(double value, RoundingMode outwards) {
+        return BigDecimal.valueOf(value)
+                .setScale(MACHINE_DECIMALS, RoundingMode.HALF_UP)
+                .setScale(DECIMALS, outwards)
+                .doubleValue();
     }
 
     /** As "swatch of 2026-11-24, 3 pairs of marks: note", in one line without characters that steer the output. */

@@ -77,8 +77,7 @@ record ShrinkageOfMarks(String direction, List<MarkPair> pairs, double rulerStep
 
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        double nearest =
-                pairs.stream().mapToDouble(MarkPair::beforeCm).min().orElseThrow();
+        double nearest = pairs.stream().mapToDouble(MarkPair::beforeCm).min().orElseThrow();
         if (nearest < LEAST_APART_CM) {
             notes.add("Marks " + direction + " lie " + Words.number(nearest) + " cm apart; ISO 3759 asks for at least "
                     + Words.number(LEAST_APART_CM) + " cm. The closer they lie, the more a misread mm counts.");

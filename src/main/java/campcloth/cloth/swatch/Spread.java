@@ -15,7 +15,8 @@ record Spread(double mean, double standardError, int count) {
         int count = readings.size();
         double mean =
                 readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        double squares = readings.stream().mapToDouble(r -> (r - mean) * (r - mean)).sum();
+        double squares =
+                readings.stream().mapToDouble(r -> (r - mean) * (r - mean)).sum();
         return new Spread(mean, count < 2 ? 0 : Math.sqrt(squares / (count - 1) / count), count);
     }
 

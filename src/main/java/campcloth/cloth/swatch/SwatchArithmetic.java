@@ -50,7 +50,8 @@ public final class SwatchArithmetic {
             WindByReference.figure(wind, swatch).ifPresent(v -> figures.put(Property.AIR_PERMEABILITY_MM_S, v));
             notes.addAll(WindByReference.notes(wind));
         });
-        if (!swatch.conditioned() && (swatch.weighed().isPresent() || swatch.washed().isPresent())) {
+        if (!swatch.conditioned()
+                && (swatch.weighed().isPresent() || swatch.washed().isPresent())) {
             notes.add(AS_IT_LAY);
         }
         return new SwatchFigures(

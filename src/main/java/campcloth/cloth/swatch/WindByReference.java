@@ -84,9 +84,10 @@ final class WindByReference {
         whyNone(wind)
                 .ifPresentOrElse(
                         because -> notes.add("That makes no figure: " + because + "."),
-                        () -> notes.add("The interval of the air permeability reaches a factor of " + Words.number(FACTOR)
-                                + " beyond the times and beyond the other cloth's own interval, for the air need not"
-                                + " flow through both in the same way. A test beside another cloth, not a laboratory's."));
+                        () -> notes.add(
+                                "The interval of the air permeability reaches a factor of " + Words.number(FACTOR)
+                                        + " beyond the times and beyond the other cloth's own interval, for the air need not"
+                                        + " flow through both in the same way. A test beside another cloth, not a laboratory's."));
         return notes;
     }
 }

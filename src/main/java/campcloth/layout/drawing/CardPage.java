@@ -84,7 +84,8 @@ public final class CardPage {
                 top + 8,
                 WORDS_MM,
                 "middle",
-                Drawn.cm(card.squareCm()) + " x " + Drawn.cm(card.squareCm()) + " cm, measured to the middle of the line");
+                Drawn.cm(card.squareCm()) + " x " + Drawn.cm(card.squareCm())
+                        + " cm, measured to the middle of the line");
         canvas.close();
         sketch(side + GAP_MM, top);
         y = top + SKETCH_MM + 5;
@@ -123,12 +124,7 @@ public final class CardPage {
         canvas.line(beside, top + edge, beside, top + far, THIN, Canvas.SOLID);
         arrowHead(beside, top + edge, -1);
         arrowHead(beside, top + far, 1);
-        canvas.text(
-                beside + 3,
-                top + SKETCH_MM / 2,
-                WORDS_MM,
-                "start",
-                Drawn.cm(card.apartCm()) + " cm, warp");
+        canvas.text(beside + 3, top + SKETCH_MM / 2, WORDS_MM, "start", Drawn.cm(card.apartCm()) + " cm, warp");
         canvas.close();
     }
 
@@ -152,7 +148,11 @@ public final class CardPage {
         }
         for (int row = 0; row < card.rows().size(); row++) {
             canvas.text(
-                    1.5, top + (row + 1) * ROW_MM + 4.6, WORDS_MM, "start", card.rows().get(row));
+                    1.5,
+                    top + (row + 1) * ROW_MM + 4.6,
+                    WORDS_MM,
+                    "start",
+                    card.rows().get(row));
         }
         canvas.close();
         y = bottom + 2;
