@@ -25,7 +25,8 @@ record Catalogue(
         LabelVocabulary labelVocabulary,
         ListWords listWords) {
 
-    private static final List<String> CITING = List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "list-columns.csv");
+    private static final List<String> CITING =
+            List.of("fibres.csv", "cloths.csv", "seasons.csv", "sizes.csv", "list-columns.csv");
 
     /**
      * Reads everything.

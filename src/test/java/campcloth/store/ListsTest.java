@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.ClothSearch;
+import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.figure.Basis;
@@ -93,7 +93,8 @@ class ListsTest {
                 .containsExactlyInAnyOrder(
                         "weightGsm: stays 192 as it was measured; the list says 185",
                         "name: stays as you changed it; the list says 'Linen A new'");
-        assertThat(take(HEAD + "A,Linen A new,100% linen,185,155\n").counts().unchanged()).isEqualTo(1);
+        assertThat(take(HEAD + "A,Linen A new,100% linen,185,155\n").counts().unchanged())
+                .isEqualTo(1);
     }
 
     @Test
@@ -139,7 +140,8 @@ class ListsTest {
     void twoSuppliersMayUseTheSameKey() throws IOException {
         take(HEAD + "A,Linen A,100% linen,180,150\n");
         SupplierLists.Order other = new SupplierLists.Order(supplier + "'s neighbour", OnBadRow.SKIP, false);
-        assertThat(take(HEAD + "A,Wool A,100% wool,300,150\n", other).counts().added()).isEqualTo(1);
+        assertThat(take(HEAD + "A,Wool A,100% wool,300,150\n", other).counts().added())
+                .isEqualTo(1);
         assertThat(kept().get("A").cloth().name()).isEqualTo("Linen A");
     }
 
@@ -148,15 +150,20 @@ class ListsTest {
         take(HEAD + "=A,=Linen A,100% linen,180,150\n@B,'-Wool B,100% wool,300,140\n");
         Map<String, Cloth> before = catalogue();
         ListReport report = take(exported(), OnBadRow.REFUSE_ALL, false);
-        assertThat(report.rows()).filteredOn(row -> row.outcome() != Outcome.UNCHANGED).isEmpty();
-        assertThat(report.counts().unchanged()).isEqualTo(report.counts().rows()).isEqualTo(before.size());
+        assertThat(report.rows())
+                .filteredOn(row -> row.outcome() != Outcome.UNCHANGED)
+                .isEmpty();
+        assertThat(report.counts().unchanged())
+                .isEqualTo(report.counts().rows())
+                .isEqualTo(before.size());
         assertThat(catalogue()).isEqualTo(before);
     }
 
     @Test
     void anExportThatWasEditedChangesTheClothItNames() throws IOException {
         KeptCloth own = cloths.add(named(
-                "Mine " + supplier, cloths.matching(ClothSearch.EVERYTHING).get(0).cloth()));
+                "Mine " + supplier,
+                cloths.matching(ClothSearch.EVERYTHING).get(0).cloth()));
         ListReport report = take(exported().replace("Mine " + supplier, "Renamed"), OnBadRow.REFUSE_ALL, false);
         assertThat(report.counts().changed()).isEqualTo(1);
         assertThat(cloths.byId(own.id()).orElseThrow().cloth()).isEqualTo(named("Renamed", own.cloth()));
@@ -184,8 +191,12 @@ class ListsTest {
         StringBuilder list = new StringBuilder(HEAD);
         for (int i = draw.nextInt(1, 60); i > 0; i--) {
             list.append("K").append(draw.nextInt(40)).append(",Cloth ").append(draw.nextInt(5));
-            list.append(draw.nextInt(6) == 0 ? ",100% moonlight," : draw.nextBoolean() ? ",100% wool," : ",100% linen,");
-            list.append(draw.nextInt(5, 400)).append(",").append(draw.nextInt(90, 160)).append("\n");
+            list.append(
+                    draw.nextInt(6) == 0 ? ",100% moonlight," : draw.nextBoolean() ? ",100% wool," : ",100% linen,");
+            list.append(draw.nextInt(5, 400))
+                    .append(",")
+                    .append(draw.nextInt(90, 160))
+                    .append("\n");
         }
         return list.toString();
     }
