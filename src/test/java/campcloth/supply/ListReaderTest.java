@@ -91,8 +91,11 @@ class ListReaderTest {
 
     @Test
     void theIntervalOfAMommeSpansBothWaysToCountIt() {
-        Figure weight =
-                Lists.with("Weight (momme)", "100").good(0).cloth().figures().get(Property.WEIGHT_GSM);
+        Figure weight = Lists.with("Weight (momme)", "100")
+                .good(0)
+                .cloth()
+                .figure(Property.WEIGHT_GSM)
+                .orElseThrow();
         assertThat(weight.low()).isCloseTo(430.56, NEAR);
         assertThat(weight.high()).isCloseTo(433.99, NEAR);
     }
@@ -211,7 +214,7 @@ class ListReaderTest {
     }
 
     private static double value(Lists.Read list, Property property) {
-        return list.good(0).cloth().figures().get(property).value();
+        return list.good(0).cloth().figure(property).orElseThrow().value();
     }
 
     private static void refused(String text, String reason) {
