@@ -34,8 +34,7 @@ public record ToldMake(
     }
 
     private Surface face(Weave woven, Blend blend) {
-        boolean nothingKnown =
-                weave.isEmpty() && surface.isEmpty() && blend.percentOf(FibreFamily.UNNAMED) > 0;
+        boolean nothingKnown = weave.isEmpty() && surface.isEmpty() && blend.percentOf(FibreFamily.UNNAMED) > 0;
         return woven.isPile() || nothingKnown ? Surface.RAISED : surface.orElse(Surface.PLAIN);
     }
 }

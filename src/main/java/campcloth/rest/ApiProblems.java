@@ -33,7 +33,8 @@ enum ApiProblems {
 
     private static final String RESPONSES = "#/components/responses/";
     private static final String LAYOUTS = "/api/layouts";
-    private static final List<String> KEPT = List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export");
+    private static final List<String> KEPT =
+            List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export");
 
     private final String status;
     private final String description;

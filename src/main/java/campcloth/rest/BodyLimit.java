@@ -33,7 +33,8 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean list = request.getMethod().equals("POST") && request.getRequestURI().equals(LISTS);
+        boolean list =
+                request.getMethod().equals("POST") && request.getRequestURI().equals(LISTS);
         if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
             refuse(response, list);
             return;

@@ -52,11 +52,10 @@ class ExportController {
     @Operation(
             operationId = "exportCloths",
             summary = "The catalogue as a list in CSV, to be read again",
-            description = "Every figure whole, with interval, basis and source. A cell that a spreadsheet would run as a formula"
-                    + " begins with an apostrophe, which reading takes off again.")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(mediaType = "text/csv", schema = @Schema(ref = "ClothList")))
+            description =
+                    "Every figure whole, with interval, basis and source. A cell that a spreadsheet would run as a formula"
+                            + " begins with an apostrophe, which reading takes off again.")
+    @ApiResponse(responseCode = "200", content = @Content(mediaType = "text/csv", schema = @Schema(ref = "ClothList")))
     void cloths(
             @Parameter(description = "only cloths that come from there; all of them where it is left out") @RequestParam
                     Optional<Origin> origin,

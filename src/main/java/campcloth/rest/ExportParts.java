@@ -41,13 +41,15 @@ class ExportParts {
 
     @Bean
     ExportPart ownEvents(Events events, JsonMapper json) {
-        return new Part("events.json", out -> array(out, json, each -> events.each(kept -> each.accept(EventBody.of(kept)))));
+        return new Part(
+                "events.json", out -> array(out, json, each -> events.each(kept -> each.accept(EventBody.of(kept)))));
     }
 
     @Bean
     ExportPart ownPlans(Plans plans, JsonMapper json) {
         return new Part(
-                "plans.json", out -> array(out, json, each -> plans.each(kept -> each.accept(CuttingPlanAnswer.of(kept)))));
+                "plans.json",
+                out -> array(out, json, each -> plans.each(kept -> each.accept(CuttingPlanAnswer.of(kept)))));
     }
 
     /** The cloths as a list. */
@@ -64,8 +66,7 @@ class ExportParts {
         text.flush();
     }
 
-    private static void array(OutputStream out, JsonMapper json, Consumer<Consumer<Object>> things)
-            throws IOException {
+    private static void array(OutputStream out, JsonMapper json, Consumer<Consumer<Object>> things) throws IOException {
         String[] before = {"[\n"};
         unchecked(() -> things.accept(thing -> {
             try {

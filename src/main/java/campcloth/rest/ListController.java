@@ -37,7 +37,9 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Suppliers' lists. One at a time is taken over; the next one waits. */
 @RestController
-@Tag(name = "Lists", description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
+@Tag(
+        name = "Lists",
+        description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
 class ListController {
 
     private static final String CSV = "text/csv";

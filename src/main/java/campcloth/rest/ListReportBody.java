@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 @Schema(name = "ListReport", description = "What came of a supplier's list, or would come of it")
 record ListReportBody(
         String supplier,
-        @Schema(description = "whether it was only to be looked at") boolean dryRun,
+
+        @Schema(description = "whether it was only to be looked at")
+        boolean dryRun,
 
         @Schema(description = "whether it was taken over; if not, the outcomes are what it would have come to")
         boolean written,
@@ -23,8 +25,9 @@ record ListReportBody(
         @Schema(description = "columns that were not read") List<IgnoredBody> ignoredColumns,
 
         @Schema(
-                description = "at most 1000 rows in the order of the list: those refused first, then those with notes, then"
-                        + " the others, as far as there is room; all of them with Accept: application/x-ndjson")
+                description =
+                        "at most 1000 rows in the order of the list: those refused first, then those with notes, then"
+                                + " the others, as far as there is room; all of them with Accept: application/x-ndjson")
         List<RowBody> rows) {
 
     /** Numbers of rows. */
@@ -78,7 +81,9 @@ record ListReportBody(
                 order.dryRun(),
                 report.written(),
                 new CountsBody(counts.rows(), counts.added(), counts.changed(), counts.unchanged(), counts.refused()),
-                report.head().delimiter() == '\t' ? "tab" : Character.toString(report.head().delimiter()),
+                report.head().delimiter() == '\t'
+                        ? "tab"
+                        : Character.toString(report.head().delimiter()),
                 report.head().columns().stream().map(ListReportBody::column).toList(),
                 report.head().ignored().stream()
                         .map(column -> new IgnoredBody(column.header(), column.because()))

@@ -1,7 +1,7 @@
 package campcloth.rest;
 
-import campcloth.fire.Boundary;
 import campcloth.figure.Refused;
+import campcloth.fire.Boundary;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;

@@ -19,8 +19,7 @@ final class TooLarge extends RuntimeException {
 
     /** What is answered then. */
     static ProblemDetail problem(boolean list) {
-        FieldError error =
-                new FieldError("(body)", "is over " + (list ? 16 : 1) + " MiB; send less at once");
+        FieldError error = new FieldError("(body)", "is over " + (list ? 16 : 1) + " MiB; send less at once");
         return Problems.fields(HttpStatus.CONTENT_TOO_LARGE, "too-large", "The body is too large", List.of(error));
     }
 }

@@ -35,6 +35,7 @@ final class ListWork {
     private static final String NAMED_ELSEWHERE = """
             update staged_row set key = named_id, named_id = null where named_id is not null and kept_id is null
             """;
+
     private static final String LISTED = """
             update staged_row s set kept_id = l.cloth_id from cloth_listing l
             where s.kept_id is null and s.outcome is null and l.supplier = ? and l.supplier_key = s.key
@@ -127,8 +128,8 @@ final class ListWork {
 
     private void joinThoseThatSaySomethingElse(boolean writing) throws SQLException {
         try (Statement query = connection.createStatement();
-                PreparedStatement came = connection.prepareStatement(
-                        "update staged_row set outcome = ?, notes = ? where line = ?");
+                PreparedStatement came =
+                        connection.prepareStatement("update staged_row set outcome = ?, notes = ? where line = ?");
                 PreparedStatement change = connection.prepareStatement(CHANGE);
                 PreparedStatement said =
                         connection.prepareStatement("update cloth_listing set said = ?::jsonb where cloth_id = ?")) {
@@ -138,7 +139,8 @@ final class ListWork {
                 while (row.next()) {
                     Cloth kept = cloth(row.getString("kept"));
                     Optional<String> before = Optional.ofNullable(row.getString("said"));
-                    ListMerge.Merged merged = ListMerge.of(kept, before.map(this::cloth).orElse(kept), listed(row));
+                    ListMerge.Merged merged =
+                            ListMerge.of(kept, before.map(this::cloth).orElse(kept), listed(row));
                     boolean changes = !merged.cloth().equals(kept);
                     came.setString(1, (changes ? Outcome.CHANGED : Outcome.UNCHANGED).name());
                     came.setString(2, notes(row.getString("notes"), merged.notes()));

@@ -79,8 +79,7 @@ class ListsInPostgres implements SupplierLists {
     private ListReport taken(Connection connection, Order order, Source list, Watcher watcher) throws SQLException {
         StagedRows staged = StagedRows.on(connection, json);
         ListHead head = fill(staged, list, watcher);
-        boolean writing = !order.dryRun()
-                && (order.onBadRow() == OnBadRow.SKIP || !hasRefused(connection));
+        boolean writing = !order.dryRun() && (order.onBadRow() == OnBadRow.SKIP || !hasRefused(connection));
         ListWork work = new ListWork(connection, staged, order, json, fibres, clock.instant());
         if (writing) {
             work.lock();
@@ -154,6 +153,8 @@ class ListsInPostgres implements SupplierLists {
                 KeptCloth.Origin.valueOf(row.getString("origin")),
                 json.read(row.getString("body"), ClothBody.class).cloth(fibres));
         return new ListWriter.Line(
-                kept, Optional.ofNullable(row.getString("supplier")), Optional.ofNullable(row.getString("supplier_key")));
+                kept,
+                Optional.ofNullable(row.getString("supplier")),
+                Optional.ofNullable(row.getString("supplier_key")));
     }
 }

@@ -63,8 +63,11 @@ final class StagedRows {
                 insert.setLong(1, row.line());
                 insert.setString(2, row.key());
                 if (row instanceof ListRow.Good good) {
-                    set(good.listed().clothId().orElse(null), json.write(ClothBody.of(good.listed().cloth())));
-                    insert.setString(5, good.listed().unsaid().stream().map(Trait::name).collect(Collectors.joining(" ")));
+                    set(
+                            good.listed().clothId().orElse(null),
+                            json.write(ClothBody.of(good.listed().cloth())));
+                    insert.setString(
+                            5, good.listed().unsaid().stream().map(Trait::name).collect(Collectors.joining(" ")));
                     insert.setString(6, null);
                     insert.setString(7, "[]");
                     insert.setString(8, json.write(good.notes()));

@@ -36,7 +36,10 @@ final class Compositions {
         if (whole.parts().size() > 1) {
             throw Refused.of(
                     "composition",
-                    "names " + whole.parts().stream().map(LabelReading.Part::part).toList(),
+                    "names "
+                            + whole.parts().stream()
+                                    .map(LabelReading.Part::part)
+                                    .toList(),
                     "give the fibres of the cloth alone");
         }
         return whole.parts().get(0).blend();

@@ -73,7 +73,8 @@ final class FigureCell {
         try {
             return Double.parseDouble(written);
         } catch (NumberFormatException none) {
-            throw Refused.of(field(), Words.quoted(written) + " is not a number", "write digits with one decimal point");
+            throw Refused.of(
+                    field(), Words.quoted(written) + " is not a number", "write digits with one decimal point");
         }
     }
 
@@ -106,7 +107,9 @@ final class FigureCell {
         Matcher one = ONE.matcher(text);
         if (!one.matches()) {
             throw Refused.of(
-                    field(), Words.quoted(text) + " is not a number", "write a number and its unit, or leave the cell empty");
+                    field(),
+                    Words.quoted(text) + " is not a number",
+                    "write a number and its unit, or leave the cell empty");
         }
         Unit unit = unit(one.group(2), text);
         double value = decimals.read(field(), one.group(1));

@@ -56,7 +56,8 @@ final class HeadReader {
         for (int i = 0; i < headers.size(); i++) {
             String header = headers.get(i);
             if (header.indexOf(Cells.UNDECODABLE) >= 0 || header.indexOf('\0') >= 0) {
-                wrong.add(new Refusal("(header)", "column " + (i + 1) + " holds bytes that are no UTF-8", "save the list as UTF-8"));
+                wrong.add(new Refusal(
+                        "(header)", "column " + (i + 1) + " holds bytes that are no UTF-8", "save the list as UTF-8"));
                 continue;
             }
             Optional<Found> found = found(i, header);
@@ -150,7 +151,11 @@ final class HeadReader {
 
     private static Found found(int at, ListWords.Named named, Optional<Unit> unit, PriceCell.Terms terms) {
         return named.column() == Column.PRICE
-                ? new Found(at, Column.PRICE, Optional.empty(), new PriceCell.Terms(terms.currency(), terms.per().or(() -> unit)))
+                ? new Found(
+                        at,
+                        Column.PRICE,
+                        Optional.empty(),
+                        new PriceCell.Terms(terms.currency(), terms.per().or(() -> unit)))
                 : new Found(at, named.column(), unit, PriceCell.UNTOLD);
     }
 
@@ -164,7 +169,11 @@ final class HeadReader {
         Matcher breaks = BREAK.matcher(header);
         List<List<String>> atBreaks = new ArrayList<>();
         while (breaks.find()) {
-            atBreaks.add(0, List.of(header.substring(0, breaks.start()), header.substring(breaks.start()).strip()));
+            atBreaks.add(
+                    0,
+                    List.of(
+                            header.substring(0, breaks.start()),
+                            header.substring(breaks.start()).strip()));
         }
         for (List<String> way : atBreaks) {
             if (!WORDS.matcher(way.get(0)).matches()) {

@@ -1,10 +1,10 @@
 package campcloth.supply;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.Finish;
 import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
-import campcloth.cloth.Finish;
 import campcloth.cloth.Weave;
 import campcloth.fibre.Blend;
 import campcloth.figure.Basis;
@@ -85,7 +85,8 @@ public final class ListMerge {
     /** Whether the list's figure replaces the one that is kept. */
     private boolean isTaken(Property property, Figure told) {
         Optional<Figure> current = now.figure(property);
-        if (Optional.of(told).equals(before.figure(property)) || Optional.of(told).equals(current)) {
+        if (Optional.of(told).equals(before.figure(property))
+                || Optional.of(told).equals(current)) {
             return false;
         }
         boolean measured = current.filter(f -> f.basis() == Basis.MEASURED && told.basis() != Basis.MEASURED)
@@ -93,7 +94,8 @@ public final class ListMerge {
         if (current.equals(before.figure(property)) && !measured) {
             return true;
         }
-        notes.add(property.field() + ": stays " + current.map(f -> Words.number(f.value())).orElse("left out")
+        notes.add(property.field() + ": stays "
+                + current.map(f -> Words.number(f.value())).orElse("left out")
                 + (measured ? " as it was measured" : " as you changed it") + "; the list says "
                 + Words.number(told.value()));
         return false;

@@ -20,13 +20,18 @@ public record ListOrder(String supplier, Optional<String> currency, Optional<Cha
 
     public ListOrder {
         supplier = Normalizer.normalize(supplier.strip(), Normalizer.Form.NFC);
-        if (supplier.isEmpty() || supplier.length() > LONGEST || supplier.chars().anyMatch(Character::isISOControl)) {
+        if (supplier.isEmpty()
+                || supplier.length() > LONGEST
+                || supplier.chars().anyMatch(Character::isISOControl)) {
             throw Refused.of(
-                    "supplier", "is no name of 1 to " + LONGEST + " printable characters", "name who sells by the list");
+                    "supplier",
+                    "is no name of 1 to " + LONGEST + " printable characters",
+                    "name who sells by the list");
         }
         currency = currency.map(PriceCell::requiredCurrency);
         delimiter.filter(sign -> ",;\t".indexOf(sign) < 0).ifPresent(sign -> {
-            throw Refused.of("delimiter", "is none that is read", "give a comma, a semicolon or a tab, or leave it out");
+            throw Refused.of(
+                    "delimiter", "is none that is read", "give a comma, a semicolon or a tab, or leave it out");
         });
     }
 

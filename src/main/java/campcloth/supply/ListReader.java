@@ -74,7 +74,7 @@ public final class ListReader {
         } catch (RowLimit.Exceeded tooLong) {
             throw tooLong(tooLong.line());
         } catch (UncheckedIOException broken) {
-            throw refused(broken.getCause());
+            throw refused(Optional.ofNullable(broken.getCause()).orElseGet(() -> new IOException(broken)));
         } catch (IOException broken) {
             throw refused(broken);
         }
@@ -111,7 +111,8 @@ public final class ListReader {
 
     /** The second row of a key (or of a cloth that is named by its id) is refused, whether or not the first could be used. */
     private static ListRow once(ListRow row, Set<String> keys) {
-        String named = row instanceof ListRow.Good good ? good.listed().clothId().orElse(row.key()) : row.key();
+        String named =
+                row instanceof ListRow.Good good ? good.listed().clothId().orElse(row.key()) : row.key();
         if (named.isEmpty() || keys.add(named)) {
             return row;
         }

@@ -64,7 +64,8 @@ public final class ListWords {
         if (kind == Kind.HEADER) {
             Column column = row.word("means", Column.class);
             Optional<Unit> unit = row.optionalText("unit").map(name -> row.word("unit", Unit.class));
-            if (unit.isPresent() && column.property().filter(unit.get()::measures).isEmpty()) {
+            if (unit.isPresent()
+                    && column.property().filter(unit.get()::measures).isEmpty()) {
                 throw Refused.of("unit", unit.get() + " does not measure " + column, "give a unit of that figure");
             }
             once(headers.put(word, new Named(column, unit)), word);

@@ -56,7 +56,9 @@ public final class ListWriter {
                 cloth.finish().name(),
                 cloth.nap() ? "yes" : "no",
                 cloth.stretch() ? "yes" : "no",
-                cloth.flameTreatment() == FlameTreatment.NONE ? "" : cloth.flameTreatment().name(),
+                cloth.flameTreatment() == FlameTreatment.NONE
+                        ? ""
+                        : cloth.flameTreatment().name(),
                 cloth.note()));
         for (Property property : Property.values()) {
             cells.add(cloth.figure(property).map(ListWriter::figure).orElse(""));
@@ -73,6 +75,7 @@ public final class ListWriter {
     }
 
     private static String figure(Figure figure) {
-        return figure.value() + " (" + figure.low() + ".." + figure.high() + ") " + figure.basis() + " " + figure.source();
+        return figure.value() + " (" + figure.low() + ".." + figure.high() + ") " + figure.basis() + " "
+                + figure.source();
     }
 }

@@ -58,7 +58,9 @@ final class Meanings {
             case "no" -> false;
             default ->
                 throw Refused.of(
-                        field, Words.quoted(cell) + " is neither yes nor no", "write yes or no, or leave the cell empty");
+                        field,
+                        Words.quoted(cell) + " is neither yes nor no",
+                        "write yes or no, or leave the cell empty");
         };
     }
 

@@ -25,7 +25,8 @@ final class PriceCell {
     record Price(Optional<Figure> figure, Optional<String> words) {}
 
     private static final String OURS = "EUR";
-    private static final Map<String, String> SIGNS = Map.of("\u20ac", OURS, "\u00a3", "GBP", "euro", OURS, "euros", OURS);
+    private static final Map<String, String> SIGNS =
+            Map.of("\u20ac", OURS, "\u00a3", "GBP", "euro", OURS, "euros", OURS);
     private static final Set<String> KNOWN = Currency.getAvailableCurrencies().stream()
             .map(Currency::getCurrencyCode)
             .collect(Collectors.toUnmodifiableSet());
@@ -73,10 +74,12 @@ final class PriceCell {
         double value = decimals.read(field(), parts.group(2));
         Unit per = terms.per()
                 .orElseThrow(() -> refused(
-                        "nothing says for which length the price is", "head the column price per metre or price per yard"));
+                        "nothing says for which length the price is",
+                        "head the column price per metre or price per yard"));
         String currency = terms.currency()
-                .orElseThrow(() ->
-                        refused("nothing says in which currency", "name it in the head, in a column currency, or with currency=EUR"));
+                .orElseThrow(() -> refused(
+                        "nothing says in which currency",
+                        "name it in the head, in a column currency, or with currency=EUR"));
         double perMetre = per.convert(value);
         if (!currency.equals(OURS)) {
             return new Price(
@@ -102,12 +105,16 @@ final class PriceCell {
     }
 
     private static String metre(String length) {
-        return length.strip().toLowerCase(Locale.ROOT).replaceAll("^(per|pro|au)\\s+", "/").replaceAll("^/\\s+", "/");
+        return length.strip()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("^(per|pro|au)\\s+", "/")
+                .replaceAll("^/\\s+", "/");
     }
 
     /** The code of a currency, or nothing where the text is none. */
     static Optional<String> currency(String text) {
-        String code = SIGNS.getOrDefault(text.strip().toLowerCase(Locale.ROOT), text.strip().toUpperCase(Locale.ROOT));
+        String code = SIGNS.getOrDefault(
+                text.strip().toLowerCase(Locale.ROOT), text.strip().toUpperCase(Locale.ROOT));
         return CODE.matcher(code).matches() && KNOWN.contains(code) ? Optional.of(code) : Optional.empty();
     }
 

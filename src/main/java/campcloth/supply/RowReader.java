@@ -93,8 +93,8 @@ final class RowReader {
                     Column.COMPOSITION,
                     () -> cell(Column.BLEND, fibres::blend).or(() -> cell(Column.COMPOSITION, compositions::blend)));
             key.filter(text -> text.length() > LONGEST_KEY)
-                    .ifPresent(text -> refusals.add(new Refusal(
-                            "key", "has " + text.length() + " characters", "keep it to " + LONGEST_KEY)));
+                    .ifPresent(text -> refusals.add(
+                            new Refusal("key", "has " + text.length() + " characters", "keep it to " + LONGEST_KEY)));
             Optional<Weave> weave = cell(Column.WEAVE, meanings::weave);
             Optional<Surface> surface = cell(Column.SURFACE, meanings::surface);
             Optional<Finish> finish = cell(Column.FINISH, meanings::finish);
@@ -110,8 +110,8 @@ final class RowReader {
             ToldMake make = new ToldMake(weave, surface, finish, nap, stretch);
             Optional<Cloth> cloth = attempt(() -> make.cloth(name.get(), blend.get(), figures, note.orElse(""))
                     .with(flame.orElse(FlameTreatment.NONE)));
-            return cloth.<ListRow>map(
-                            made -> new ListRow.Good(line, new Listed(key.get(), clothId, made, unsaid(make, note, flame)), notes))
+            return cloth.<ListRow>map(made -> new ListRow.Good(
+                            line, new Listed(key.get(), clothId, made, unsaid(make, note, flame)), notes))
                     .orElseGet(() -> new ListRow.Bad(line, shortKey(key.get()), refusals));
         }
 
@@ -127,10 +127,14 @@ final class RowReader {
         private Map<Property, Figure> figures() {
             Map<Property, Figure> figures = new EnumMap<>(Property.class);
             for (HeadReader.Found found : head.columns().values()) {
-                found.column().property().filter(property -> property != Property.PRICE_PER_METRE).ifPresent(property -> {
-                    Optional<Figure> figure = cell(found.column(), text -> figureCell(property).read(text));
-                    figure.ifPresent(known -> figures.put(property, known));
-                });
+                found.column()
+                        .property()
+                        .filter(property -> property != Property.PRICE_PER_METRE)
+                        .ifPresent(property -> {
+                            Optional<Figure> figure = cell(
+                                    found.column(), text -> figureCell(property).read(text));
+                            figure.ifPresent(known -> figures.put(property, known));
+                        });
             }
             return figures;
         }
@@ -141,13 +145,14 @@ final class RowReader {
             text(Column.NOTE).ifPresent(parts::add);
             text(Column.CARE).ifPresent(care -> parts.add("Care: " + care));
             Optional<String> currency = text(Column.CURRENCY);
-            priceCell.ifPresent(prices -> cell(Column.PRICE, cell -> price(prices, cell, currency)).ifPresent(price -> {
-                price.figure().ifPresent(figure -> figures.put(Property.PRICE_PER_METRE, figure));
-                price.words().ifPresent(words -> {
-                    parts.add(words);
-                    notes.add("pricePerMetre: not in EUR, kept in the note");
-                });
-            }));
+            priceCell.ifPresent(prices -> cell(Column.PRICE, cell -> price(prices, cell, currency))
+                    .ifPresent(price -> {
+                        price.figure().ifPresent(figure -> figures.put(Property.PRICE_PER_METRE, figure));
+                        price.words().ifPresent(words -> {
+                            parts.add(words);
+                            notes.add("pricePerMetre: not in EUR, kept in the note");
+                        });
+                    }));
             return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("\n", parts));
         }
 

@@ -39,7 +39,8 @@ public enum Unit {
     YARD_WIDE(Property.WIDTH_CM, 91.44, "yd", "yard", "yards"),
     MM_THICK(Property.THICKNESS_MM, 1, "mm", "millimetres", "millimeters"),
     PERCENT(Property.SHRINK_WARP_PERCENT, 1, "%", "percent", "prozent", "pct"),
-    PER_METRE(Property.PRICE_PER_METRE, 1, "/m", "permetre", "permeter", "/metre", "/meter", "promtr", "/lfm", "aumetre"),
+    PER_METRE(
+            Property.PRICE_PER_METRE, 1, "/m", "permetre", "permeter", "/metre", "/meter", "promtr", "/lfm", "aumetre"),
     PER_YARD(Property.PRICE_PER_METRE, 1 / 0.9144, "/yd", "peryard", "/yard", "peryd"),
     MM_S(Property.AIR_PERMEABILITY_MM_S, 1, "mm/s", "l/m2/s"),
     RET(Property.VAPOUR_RESISTANCE_M2PA_W, 1, "m2pa/w"),

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.journey.DescribedApi.Operation;
 import java.io.IOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -159,7 +159,9 @@ final class DescribedCalls {
         if (!right.body().isEmpty()) {
             return right.sending("[]");
         }
-        return operation.parameters("query").anyMatch(p -> p.at("/schema/minimum").isNumber())
+        return operation
+                        .parameters("query")
+                        .anyMatch(p -> p.at("/schema/minimum").isNumber())
                 ? withNumber(operation, right, "many")
                 : right.at(right.path() + "?"
                         + operation

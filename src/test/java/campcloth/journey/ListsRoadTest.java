@@ -77,9 +77,8 @@ class ListsRoadTest {
         for (int i = 0; i < 3000; i++) {
             list.append("K").append(i).append(",Cloth ").append(i).append(",100% wool\n");
         }
-        HttpResponse<String> answer =
-                send(request(list.toString().getBytes(StandardCharsets.UTF_8), "text/csv", "")
-                        .header("Accept", "application/x-ndjson"));
+        HttpResponse<String> answer = send(request(list.toString().getBytes(StandardCharsets.UTF_8), "text/csv", "")
+                .header("Accept", "application/x-ndjson"));
         assertThat(answer.headers().firstValue("Content-Type").orElse("")).startsWith("application/x-ndjson");
         List<JsonNode> lines = answer.body().lines().map(JSON::readTree).toList();
         assertThat(lines.get(0).at("/progress/read").asInt()).isPositive();
@@ -87,8 +86,8 @@ class ListsRoadTest {
         JsonNode report = lines.get(lines.size() - 1).path("report");
         assertThat(report.at("/counts/added").asInt()).isEqualTo(3000);
         assertThat(report.path("rows").size()).isEqualTo(1000);
-        HttpResponse<String> events = send(request(LIST.getBytes(StandardCharsets.UTF_8), "text/csv", "")
-                .header("Accept", "text/event-stream"));
+        HttpResponse<String> events = send(
+                request(LIST.getBytes(StandardCharsets.UTF_8), "text/csv", "").header("Accept", "text/event-stream"));
         assertThat(events.body()).startsWith("event: progress\ndata: {").contains("event: row\n", "event: report\n");
     }
 
@@ -115,7 +114,8 @@ class ListsRoadTest {
     @ParameterizedTest
     @ValueSource(strings = {"application/json", "text/plain", "text/csv;charset=ISO-8859-1", "text/csv;charset=UTF-16"})
     void otherMediaTypesAndCharsetsAreRefused(String type) throws Exception {
-        assertThat(send(request(LIST.getBytes(StandardCharsets.UTF_8), type, "")).statusCode())
+        assertThat(send(request(LIST.getBytes(StandardCharsets.UTF_8), type, ""))
+                        .statusCode())
                 .isEqualTo(415);
     }
 
@@ -139,7 +139,8 @@ class ListsRoadTest {
     void whatIsNoListIsAProblemThatNamesWhatIsWrong(String list) throws Exception {
         HttpResponse<String> answer = take(list, "");
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString()).isNotBlank();
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
+                .isNotBlank();
     }
 
     @Test
@@ -170,7 +171,8 @@ class ListsRoadTest {
         assertThat(report.at("/counts/unchanged").asInt())
                 .isEqualTo(report.at("/counts/rows").asInt())
                 .isGreaterThan(100);
-        assertThat(send(HttpRequest.newBuilder(uri("/api/cloths/export?origin=OWN"))).body())
+        assertThat(send(HttpRequest.newBuilder(uri("/api/cloths/export?origin=OWN")))
+                        .body())
                 .contains(supplier)
                 .doesNotContain(",CATALOGUE\r\n");
     }
@@ -182,8 +184,8 @@ class ListsRoadTest {
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(Bodies.EVENT_WITH_EVERY_CONDITION));
         String id = JSON.readTree(send(event).body()).path("id").asString();
-        HttpResponse<byte[]> zip = http.send(
-                HttpRequest.newBuilder(uri("/api/export")).build(), HttpResponse.BodyHandlers.ofByteArray());
+        HttpResponse<byte[]> zip =
+                http.send(HttpRequest.newBuilder(uri("/api/export")).build(), HttpResponse.BodyHandlers.ofByteArray());
         Map<String, String> files = new HashMap<>();
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip.body()))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
@@ -206,8 +208,8 @@ class ListsRoadTest {
     }
 
     private HttpRequest.Builder request(byte[] body, String type, String query) {
-        return HttpRequest.newBuilder(uri("/api/cloths/import?supplier="
-                        + URLEncoder.encode(supplier, StandardCharsets.UTF_8) + query))
+        return HttpRequest.newBuilder(uri(
+                        "/api/cloths/import?supplier=" + URLEncoder.encode(supplier, StandardCharsets.UTF_8) + query))
                 .header("Content-Type", type)
                 .POST(HttpRequest.BodyPublishers.ofByteArray(body));
     }

@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -10,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
@@ -33,15 +36,22 @@ final class PackedProgram implements AutoCloseable {
 
     /** Starts it without waiting. */
     static PackedProgram start(Path dataFolder, Map<String, String> more) throws IOException {
+        return start(dataFolder, more, List.of());
+    }
+
+    /** The same with options for the Java machine. */
+    static PackedProgram start(Path dataFolder, Map<String, String> more, List<String> options) throws IOException {
         int port;
         try (ServerSocket free = new ServerSocket(0)) {
             port = free.getLocalPort();
         }
         Path log = Files.createTempFile("campcloth", ".log");
-        ProcessBuilder builder = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(log.toFile());
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options);
+        command.addAll(List.of("-jar", JAR.toString()));
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("SPRING_") || name.startsWith("SERVER_"));
         builder.environment().put("SERVER_PORT", Integer.toString(port));
         builder.environment().put("CAMPCLOTH_DATA_DIR", dataFolder.toString());
@@ -78,6 +88,20 @@ final class PackedProgram implements AutoCloseable {
                 .POST(HttpRequest.BodyPublishers.ofString(json))
                 .build();
         return http.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a list as it is written, and gives the answer as it comes. */
+    HttpResponse<InputStream> list(String query, Path csv) throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(uri("/api/cloths/import?" + query))
+                .header("Content-Type", "text/csv")
+                .header("Accept", "application/x-ndjson")
+                .POST(HttpRequest.BodyPublishers.ofFile(csv))
+                .build();
+        return http.send(request, HttpResponse.BodyHandlers.ofInputStream());
+    }
+
+    long pid() {
+        return process.pid();
     }
 
     /** Ends it at once, with no chance to tidy up: {@code kill -9}. */

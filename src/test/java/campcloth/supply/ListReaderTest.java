@@ -27,8 +27,9 @@ class ListReaderTest {
 
     @Test
     void aListInGermanWithDecimalCommasIsRead() {
-        Lists.Read list = Lists.read("\ufeffArtikel-Nr.;Bezeichnung;Zusammensetzung;Gewicht g/m²;Breite cm;Preis €/m;Bindung;Farbe\r\n"
-                + "L-1;Leinen natur;100% linen;185,5;150;12,90;Köper;natur\r\n");
+        Lists.Read list = Lists.read(
+                "\ufeffArtikel-Nr.;Bezeichnung;Zusammensetzung;Gewicht g/m²;Breite cm;Preis €/m;Bindung;Farbe\r\n"
+                        + "L-1;Leinen natur;100% linen;185,5;150;12,90;Köper;natur\r\n");
         Cloth cloth = list.good(0).cloth();
         assertThat(list.head().delimiter()).isEqualTo(';');
         assertThat(list.head().ignored()).extracting(ListHead.Ignored::header).containsExactly("Farbe");
@@ -42,10 +43,7 @@ class ListReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             Weight (oz/yd²)   | 5.3          | 179.70
             Weight oz/sq yd   | 5.3          | 179.70
             Weight            | 8 oz         | 271.25
@@ -60,10 +58,7 @@ class ListReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             Width (inches)    | 59           | 149.86
             Width (")         | 59           | 149.86
             Width             | 150cm / 59"  | 150
@@ -76,9 +71,7 @@ class ListReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             Price per yard (EUR) | 45.72      | 50
             Price                | 10 €/yd    | 10.936
             Preis €/m            | 12,90      | 12.90
@@ -98,16 +91,17 @@ class ListReaderTest {
 
     @Test
     void theIntervalOfAMommeSpansBothWaysToCountIt() {
-        Figure weight = Lists.with("Weight (momme)", "100").good(0).cloth().figures().get(Property.WEIGHT_GSM);
+        Figure weight = Lists.with("Weight (momme)", "100")
+                .good(0)
+                .cloth()
+                .figure(Property.WEIGHT_GSM)
+                .orElseThrow();
         assertThat(weight.low()).isCloseTo(430.56, NEAR);
         assertThat(weight.high()).isCloseTo(433.99, NEAR);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             Weight          | 180              | has no unit
             Weight (g/m2)   | 1.234            | may mean thousands or decimals
             Weight (g/m2)   | 180 kg           | is no unit known for it
@@ -135,7 +129,8 @@ class ListReaderTest {
 
     @Test
     void everyReasonOfARowIsTold() {
-        assertThat(Lists.read("key,name,composition,weight,width\n,,,heavy,wide\n").bad(0))
+        assertThat(Lists.read("key,name,composition,weight,width\n,,,heavy,wide\n")
+                        .bad(0))
                 .contains("key: is empty", "name: is empty", "composition: is empty", "weightGsm: ", "widthCm: ");
     }
 
@@ -175,12 +170,19 @@ class ListReaderTest {
 
     @Test
     void aNulRefusesItsRow() {
-        assertThat(Lists.read("key,name,composition\nA,Cl\0th,100% wool\n").bad(0)).contains("U+0000");
+        assertThat(Lists.read("key,name,composition\nA,Cl\0th,100% wool\n").bad(0))
+                .contains("U+0000");
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "\n\n", "key,name,composition\n", "key,name,composition\nA,\"Cloth,100% wool\n", "1,2,3\n4,5,6\n"})
+            strings = {
+                "",
+                "\n\n",
+                "key,name,composition\n",
+                "key,name,composition\nA,\"Cloth,100% wool\n",
+                "1,2,3\n4,5,6\n"
+            })
     void whatIsNoListIsRefusedWhole(String text) {
         assertThatThrownBy(() -> Lists.read(text)).isInstanceOf(Refused.class);
     }
@@ -212,7 +214,7 @@ class ListReaderTest {
     }
 
     private static double value(Lists.Read list, Property property) {
-        return list.good(0).cloth().figures().get(property).value();
+        return list.good(0).cloth().figure(property).orElseThrow().value();
     }
 
     private static void refused(String text, String reason) {

@@ -57,7 +57,8 @@ class RoundTripTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "'=1+1", "''@x", "+x", "-x", "\tx", "\rx", "'tis", "'", "", "-2.5", "x=1", "\uff1dx"})
+    @ValueSource(
+            strings = {"=1+1", "'=1+1", "''@x", "+x", "-x", "\tx", "\rx", "'tis", "'", "", "-2.5", "x=1", "\uff1dx"})
     void theGuardIsTakenOffExactly(String text) {
         assertThat(Cells.unguarded(Cells.guarded(text))).isEqualTo(text);
     }
@@ -97,7 +98,10 @@ class RoundTripTest {
     }
 
     private static Figure figure(SplittableRandom draw, Property property) {
-        double[] ends = draw.doubles(3, property.range().least(), property.range().most()).sorted().toArray();
+        double[] ends = draw.doubles(
+                        3, property.range().least(), property.range().most())
+                .sorted()
+                .toArray();
         Basis basis = Basis.values()[draw.nextInt(Basis.values().length)];
         return draw.nextBoolean()
                 ? new Figure(ends[1], ends[0], ends[2], basis, words(draw, 20) + ".")
