@@ -35,7 +35,9 @@ public enum WordKind {
     /** Joins shares or parts. */
     AND,
     /** Joins two names of one fibre. */
-    OR;
+    OR,
+    /** Ties a number to its fibre, as "of" does in many languages; adds nothing. */
+    OF;
 
     /** Whether the word stands for one fibre that can carry a share. */
     public boolean namesOneFibre() {
