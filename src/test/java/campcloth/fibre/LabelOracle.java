@@ -2,6 +2,7 @@ package campcloth.fibre;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -30,9 +31,9 @@ final class LabelOracle {
     private final Map<String, CSVRecord> rows = new HashMap<>();
 
     LabelOracle() {
-        for (CSVRecord row : LabelFixture.table(LabelFixture.ENGLISH)) {
-            rows.put(row.get("word").toLowerCase(Locale.ROOT).replace('-', ' '), row);
-        }
+        LabelFixture.rowsByLanguage()
+                .values()
+                .forEach(language -> language.forEach(row -> rows.put(folded(row.get("word")), row)));
     }
 
     List<String> words() {
@@ -117,7 +118,19 @@ final class LabelOracle {
             }
             phrase.append(text, places.get(i)[0], places.get(i)[1]);
         }
-        return Optional.ofNullable(
-                rows.get(phrase.toString().toLowerCase(Locale.ROOT).replace('\u2019', '\'')));
+        return Optional.ofNullable(rows.get(folded(phrase.toString())));
+    }
+
+    private static String folded(String word) {
+        return Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}", "")
+                .replace('\u2019', '\'')
+                .replace('-', ' ')
+                .replace("\u00DF", "ss")
+                .replace("\u00E6", "ae")
+                .replace("\u0153", "oe")
+                .replace('\u00F8', 'o')
+                .replace('\u0142', 'l')
+                .replace('\u0111', 'd');
     }
 }

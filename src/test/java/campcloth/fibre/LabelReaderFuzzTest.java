@@ -44,7 +44,7 @@ class LabelReaderFuzzTest {
             "${x}",
             "'; drop");
 
-    private final LabelReader reader = LabelFixture.english();
+    private final LabelReader reader = LabelFixture.reader();
     private final LabelOracle oracle = new LabelOracle();
     private final List<String> words = oracle.words();
 

@@ -41,8 +41,12 @@ final class Pieces {
     private int word(int at) {
         Lexicon.Match match = lexicon.longest(tokens, at).orElseThrow(() -> unknown(tokens.get(at)));
         Token last = tokens.get(match.next() - 1);
-        Piece.Known known = new Piece.Known(tokens.get(at).from(), last.to(), match.entry());
-        if (match.entry().kind().isRefused()) {
+        Entry entry = match.entries().get(0);
+        Piece.Known known = new Piece.Known(tokens.get(at).from(), last.to(), entry);
+        if (match.entries().size() > 1) {
+            throw manyReadings(known, match.entries());
+        }
+        if (entry.kind().isRefused()) {
             throw refused(known);
         }
         if (known.is(WordKind.PERCENT)) {
@@ -74,7 +78,7 @@ final class Pieces {
         }
         if (at < tokens.size() && tokens.get(at).isWord()) {
             return lexicon.longest(tokens, at)
-                    .filter(m -> m.entry().kind() == WordKind.PERCENT)
+                    .filter(m -> m.mayBe(WordKind.PERCENT))
                     .map(Lexicon.Match::next)
                     .orElse(at);
         }
@@ -99,6 +103,17 @@ final class Pieces {
                 token.to(),
                 "'" + Shown.excerpt(text, token.from(), token.to()) + "' is not a word known from fibre-content labels",
                 "check the spelling, write the generic fibre name, or leave out what is not about fibre content");
+    }
+
+    private Unreadable manyReadings(Piece.Known known, List<Entry> entries) {
+        List<String> readings = entries.stream().map(Entry::reading).toList();
+        return new Unreadable(
+                known.from(),
+                known.to(),
+                "'" + Shown.excerpt(text, known.from(), known.to()) + "' has more than one reading: "
+                        + String.join("; ", readings),
+                "write it in one language, or the fibre's generic English name",
+                readings);
     }
 
     private Unreadable refused(Piece.Known known) {

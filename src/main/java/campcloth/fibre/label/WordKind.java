@@ -44,6 +44,27 @@ public enum WordKind {
         return this == FIBRE || this == CODE || this == US_NAME || this == OTHER || this == UNKNOWN;
     }
 
+    /** The kind for people, as it stands before a meaning. */
+    String inWords() {
+        return switch (this) {
+            case FIBRE, CODE, US_NAME, PAIR -> "fibre";
+            case OTHER -> "other fibres";
+            case UNKNOWN -> "unknown composition";
+            case AMBIGUOUS -> "one of";
+            case IMITATION -> "no name of a fibre";
+            case PURE -> "the word 'pure'";
+            case PERCENT -> "percent";
+            case PART -> "part of the garment:";
+            case MODIFIER -> "how the fibre was treated";
+            case CLOTH -> "a name of a cloth";
+            case HEADING -> "heading";
+            case REMARK -> "remark";
+            case AND -> "the word 'and'";
+            case OR -> "the word 'or'";
+            case OF -> "the word 'of'";
+        };
+    }
+
     /** Whether the word is known only so that it can be refused with a reason. */
     public boolean isRefused() {
         return this == AMBIGUOUS || this == IMITATION;
