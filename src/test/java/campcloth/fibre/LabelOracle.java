@@ -96,13 +96,15 @@ final class LabelOracle {
      * space too few or too many.
      */
     private static String mended(String written, List<String> notes) {
-        String text = written;
+        String text = Normalizer.normalize(written, Normalizer.Form.NFKC);
         for (String note : notes) {
             Matcher slip = SLIP.matcher(note);
             if (slip.matches()) {
                 assertThat(skeleton(slip.group(2))).as(note).isEqualTo(skeleton(slip.group(1)));
-                assertThat(text).as(note).contains(slip.group(1));
-                text = text.replace(slip.group(1), slip.group(2));
+                Matcher place = Pattern.compile(Pattern.quote(slip.group(1)).replace(" ", "\\E\\s\\Q"))
+                        .matcher(text);
+                assertThat(place.find()).as(note).isTrue();
+                text = place.replaceAll(Matcher.quoteReplacement(slip.group(2)));
             }
         }
         return text;
