@@ -112,6 +112,6 @@ class LabelLanguagesTest {
     }
 
     private static List<CSVRecord> rows(String file) {
-        return LabelFixture.rowsByLanguage().get(file);
+        return LabelFixture.rowsByLanguage().getOrDefault(file, List.of());
     }
 }
