@@ -37,15 +37,20 @@ public record Entry(
         return languages.isEmpty();
     }
 
+    /** The meaning for people. */
+    String meaning() {
+        if (!fibres.isEmpty()) {
+            return fibres.stream().map(Fibre::name).collect(Collectors.joining(" and "));
+        }
+        return means.isEmpty() ? kind.inWords() : kind.inWords() + " " + String.join(" or ", means);
+    }
+
     /** The meaning with the languages that have it, for people: {@code flax (Italian 'lino')}. */
     String reading() {
-        String what = fibres.isEmpty()
-                ? means.isEmpty() ? kind.inWords() : kind.inWords() + " " + String.join(" or ", means)
-                : fibres.stream().map(Fibre::name).collect(Collectors.joining(" and "));
         String where = isOfAllLanguages()
                 ? "abbreviation or trade name"
                 : languages.stream().map(Entry::languageName).collect(Collectors.joining(", "));
-        return what + " (" + where + " '" + word + "')";
+        return meaning() + " (" + where + " '" + word + "')";
     }
 
     static String languageName(String key) {

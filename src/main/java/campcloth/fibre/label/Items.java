@@ -64,7 +64,7 @@ final class Items {
             case OF -> {}
             case HEADING -> refuseUnless(items.isEmpty(), known);
             case CLOTH -> refuseUnless(items.isEmpty() || !last().isAmount(), known);
-            case PART, PERCENT, AMBIGUOUS, IMITATION -> throw misplaced(known);
+            case PART, PERCENT, LANGUAGE, AMBIGUOUS, IMITATION -> throw misplaced(known);
         }
     }
 

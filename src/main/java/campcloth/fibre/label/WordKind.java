@@ -37,11 +37,18 @@ public enum WordKind {
     /** Joins two names of one fibre. */
     OR,
     /** Ties a number to its fibre, as "of" does in many languages; adds nothing. */
-    OF;
+    OF,
+    /** Says in which language the label goes on. */
+    LANGUAGE;
 
     /** Whether the word stands for one fibre that can carry a share. */
     public boolean namesOneFibre() {
         return this == FIBRE || this == CODE || this == US_NAME || this == OTHER || this == UNKNOWN;
+    }
+
+    /** Whether the word adds nothing to the composition wherever it stands, so that reading it so could hide a fibre. */
+    boolean isNeutral() {
+        return this == MODIFIER || this == CLOTH || this == REMARK;
     }
 
     /** The kind for people, as it stands before a meaning. */
@@ -62,6 +69,7 @@ public enum WordKind {
             case AND -> "the word 'and'";
             case OR -> "the word 'or'";
             case OF -> "the word 'of'";
+            case LANGUAGE -> "language mark";
         };
     }
 
