@@ -28,6 +28,7 @@ final class LabelOracle {
     private static final Set<String> NAMES = Set.of("FIBRE", "CODE", "US_NAME", "OTHER", "UNKNOWN", "PAIR");
     private static final Set<String> REFUSED = Set.of("AMBIGUOUS", "IMITATION");
     private static final Pattern SLIP = Pattern.compile("read '(.*)' as '(.*)'", Pattern.DOTALL);
+    private static final String ALONE = "(?<![\\p{L}\\p{M}0-9])%s(?![\\p{L}\\p{M}0-9])";
     private static final int MOST_WORDS = 8;
 
     private final Map<String, List<CSVRecord>> rows = new HashMap<>();
@@ -35,10 +36,6 @@ final class LabelOracle {
     LabelOracle() {
         LabelFixture.rowsByLanguage().values().forEach(language -> language.forEach(
                 row -> rows.computeIfAbsent(folded(row.get("word")), w -> new ArrayList<>()).add(row)));
-    }
-
-    List<String> words() {
-        return rows.values().stream().map(row -> row.get(0).get("word")).sorted().toList();
     }
 
     void check(String written, LabelReading.Read read) {
@@ -54,6 +51,9 @@ final class LabelOracle {
             for (CSVRecord row : senses) {
                 if (NAMES.contains(row.get("kind"))) {
                     (sure ? fibres : maybeFibres).addAll(List.of(row.get("means").split("; ")));
+                }
+                if (sure && row.get("kind").equals("MODIFIER")) {
+                    assertThat(read.notes()).anyMatch(note -> folded(note).contains(folded(row.get("word"))));
                 }
                 if (row.get("kind").equals("PART")) {
                     (sure ? parts : maybeParts).add(row.get("means"));
@@ -96,13 +96,16 @@ final class LabelOracle {
      * space too few or too many.
      */
     private static String mended(String written, List<String> notes) {
-        String text = written;
+        String text = Normalizer.normalize(written, Normalizer.Form.NFKC);
         for (String note : notes) {
-            Matcher slip = SLIP.matcher(note);
+            Matcher slip = SLIP.matcher(Normalizer.normalize(note, Normalizer.Form.NFKC));
             if (slip.matches()) {
                 assertThat(skeleton(slip.group(2))).as(note).isEqualTo(skeleton(slip.group(1)));
-                assertThat(text).as(note).contains(slip.group(1));
-                text = text.replace(slip.group(1), slip.group(2));
+                String slipped = Pattern.quote(slip.group(1)).replace(" ", "\\E\\s\\Q");
+                Matcher place = Pattern.compile(slip.group(2).equals("%") ? slipped : ALONE.formatted(slipped))
+                        .matcher(text);
+                assertThat(place.find()).as(note).isTrue();
+                text = place.replaceAll(Matcher.quoteReplacement(slip.group(2)));
             }
         }
         return text;
@@ -139,18 +142,20 @@ final class LabelOracle {
     /** The rows of the vocabulary that the words of the text match; fails where a word matches none. */
     private List<List<CSVRecord>> known(String text) {
         List<int[]> places = new ArrayList<>();
+        List<String> found = new ArrayList<>();
         Matcher words = WORD.matcher(text.replace('\u2019', '\''));
         while (words.find()) {
             places.add(new int[] {words.start(), words.end()});
+            found.add(folded(words.group()));
         }
         List<List<CSVRecord>> known = new ArrayList<>();
         int at = 0;
         while (at < places.size()) {
             int length = Math.min(MOST_WORDS, places.size() - at);
-            Optional<List<CSVRecord>> row = row(text, places, at, length);
+            Optional<List<CSVRecord>> row = row(text, places, found, at, length);
             while (row.isEmpty() && length > 1) {
                 length--;
-                row = row(text, places, at, length);
+                row = row(text, places, found, at, length);
             }
             int[] first = places.get(at);
             known.add(row.orElseThrow(
@@ -160,21 +165,14 @@ final class LabelOracle {
         return known;
     }
 
-    private Optional<List<CSVRecord>> row(String text, List<int[]> places, int at, int length) {
-        StringBuilder phrase = new StringBuilder();
-        boolean stroke = false;
-        for (int i = at; i < at + length; i++) {
-            if (i > at) {
-                String between = text.substring(places.get(i - 1)[1], places.get(i)[0]);
-                if (!JOINT.matcher(between).matches()) {
-                    return Optional.empty();
-                }
-                stroke |= between.contains("/");
-                phrase.append(' ');
+    private Optional<List<CSVRecord>> row(String text, List<int[]> places, List<String> words, int at, int length) {
+        for (int i = at + 1; i < at + length; i++) {
+            String between = text.substring(places.get(i - 1)[1], places.get(i)[0]);
+            if (!JOINT.matcher(between).matches()) {
+                return Optional.empty();
             }
-            phrase.append(text, places.get(i)[0], places.get(i)[1]);
         }
-        return Optional.ofNullable(rows.get(folded(phrase.toString())));
+        return Optional.ofNullable(rows.get(String.join(" ", words.subList(at, at + length))));
     }
 
     private static String folded(String word) {

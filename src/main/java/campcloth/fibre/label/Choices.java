@@ -60,7 +60,7 @@ final class Choices {
                 broken.add(unreadable);
             }
         }
-        if (readings.isEmpty() && sameFault(broken)) {
+        if (readings.isEmpty() && (sameFault(broken) || areWordsBesideCodes(open))) {
             throw broken.get(0);
         }
         if (readings.isEmpty() || !readings.stream().allMatch(readings.get(0)::agreesWith)) {
@@ -86,6 +86,16 @@ final class Choices {
         return spots.stream()
                 .map(s -> s.isOpen() ? s.meaning(choice.getOrDefault(s.text(), s.senses())) : s)
                 .toList();
+    }
+
+    /** Whether each open word is one word of a language and else an abbreviation: its fault as a word is the one to tell. */
+    private static boolean areWordsBesideCodes(Map<String, Spot> open) {
+        return open.values().stream()
+                .allMatch(s -> s.senses().stream()
+                                        .filter(e -> !e.isOfAllLanguages())
+                                        .count()
+                                == 1
+                        && !s.senses().get(0).isOfAllLanguages());
     }
 
     private static boolean sameFault(List<Unreadable> broken) {

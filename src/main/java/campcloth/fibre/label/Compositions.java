@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,21 +25,31 @@ final class Compositions {
         for (Section section : Sections.of(Pieces.of(text, spots), text.length())) {
             Blend blend = Repeats.blend(section, notes);
             for (Section.Name part : section.parts()) {
-                Blend first = blendOf.putIfAbsent(part.part(), blend);
-                if (first != null && Reading.same(first, blend)) {
-                    notes.add(Repeats.NOTE);
-                } else if (first != null) {
-                    throw new Unreadable(
-                            part.from(),
-                            part.to(),
-                            "the part '" + part.part() + "' stands twice, with different compositions",
-                            "give each part one composition",
-                            List.of(first.words(), blend.words()));
-                }
+                add(blendOf, part, blend, notes);
             }
         }
         List<LabelReading.Part> parts = new ArrayList<>();
         blendOf.forEach((part, blend) -> parts.add(new LabelReading.Part(part, blend)));
         return new Reading(parts, notes);
+    }
+
+    private static void add(Map<String, Blend> blendOf, Section.Name part, Blend blend, Set<String> notes) {
+        Optional<Map.Entry<String, Blend>> first = blendOf.entrySet().stream()
+                .filter(e -> Reading.sameName(e.getKey(), part.part()))
+                .filter(e -> e.getKey().equals(part.part()) || Reading.same(e.getValue(), blend))
+                .findFirst();
+        if (first.isEmpty()) {
+            blendOf.put(part.part(), blend);
+            return;
+        }
+        if (!Reading.same(first.get().getValue(), blend)) {
+            throw new Unreadable(
+                    part.from(),
+                    part.to(),
+                    "the part '" + part.part() + "' stands twice, with different compositions",
+                    "give each part one composition",
+                    List.of(first.get().getValue().words(), blend.words()));
+        }
+        notes.add(Repeats.NOTE);
     }
 }

@@ -57,16 +57,22 @@ public record Entry(
         return Locale.forLanguageTag(key).getDisplayLanguage(Locale.ENGLISH);
     }
 
+    /** Order in which meanings are told, whatever the order of the files: by language, those of all languages last. */
+    String rank() {
+        return (isOfAllLanguages() ? "~" : languages.first()) + kind + means;
+    }
+
     /** This meaning, also held by what a row that agrees adds. */
     Entry with(Entry agreeing) {
         SortedSet<String> both = new TreeSet<>(languages);
         both.addAll(agreeing.languages);
+        boolean noteIsFirst = !note.isEmpty() && (agreeing.note.isEmpty() || note.compareTo(agreeing.note) <= 0);
         return new Entry(
-                word,
+                word.compareTo(agreeing.word) <= 0 ? word : agreeing.word,
                 kind,
                 means,
                 fibres,
-                note.isEmpty() ? agreeing.note : note,
+                noteIsFirst ? note : agreeing.note,
                 isOfAllLanguages() || agreeing.isOfAllLanguages() ? new TreeSet<>() : both);
     }
 }

@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 /**
  * Labels that say the same in several languages, each after its mark: {@code DE: 100% Baumwolle EN: 100% cotton}. All must say
  * the same. Since marks look like other words ({@code PL} is also polyester, {@code en} is "and" in Dutch), the label is read
- * with and without taking such words for marks, and every reading that keeps the rules must agree with the others.
+ * with and without taking such words for marks, and every reading that keeps the rules must agree with the others. A single
+ * mark counts only before a colon or in brackets: {@code no 100% lana} says in Spanish what the cloth is not.
  */
 final class LanguageMarks {
 
@@ -68,27 +69,32 @@ final class LanguageMarks {
                 }
                 only = Optional.of(only.orElse(reading));
             } catch (Unreadable unreadable) {
-                if (unreadable.isAboutReadings() && marks.stream().anyMatch(this::isPureMark)) {
+                if (unreadable.isAboutReadings() && marks.stream().anyMatch(this::isSure)) {
                     throw unreadable;
                 }
                 broken.add(unreadable);
             }
         }
-        return only.orElseThrow(() -> spots.stream().anyMatch(s -> s.isOnly(WordKind.LANGUAGE))
-                ? broken.get(0)
-                : broken.get(broken.size() - 1));
+        return only.orElseThrow(
+                () -> marks(this::isSure).size() > 1 ? broken.get(0) : broken.get(broken.size() - 1));
     }
 
-    private boolean isPureMark(int at) {
-        return spots.get(at).isOnly(WordKind.LANGUAGE);
+    /** Whether it can be nothing but a mark: no other word, or no name of a fibre and set before a colon. */
+    private boolean isSure(int at) {
+        return spots.get(at).senses().stream()
+                .allMatch(s -> s.kind() == WordKind.LANGUAGE
+                        || (isSetBeforeColon(at) && !s.kind().namesOneFibre()));
+    }
+
+    private boolean isSetBeforeColon(int at) {
+        return at + 1 < spots.size() && spots.get(at + 1).isSign(":)");
     }
 
     /** Which spots to take for marks: those that can be nothing else, those set before a colon, all, none. */
     private Set<List<Integer>> waysToMark() {
         Set<List<Integer>> ways = new LinkedHashSet<>();
-        ways.add(marks(this::isPureMark));
-        ways.add(marks(at -> isPureMark(at)
-                || (at + 1 < spots.size() && spots.get(at + 1).isSign(":)"))));
+        ways.add(marks(this::isSure));
+        ways.add(marks(at -> isSure(at) || isSetBeforeColon(at)));
         ways.add(marks(at -> true));
         ways.remove(List.<Integer>of());
         ways.add(List.of());
@@ -105,23 +111,25 @@ final class LanguageMarks {
         return marks;
     }
 
-    /** The spots as they are where no word is a mark; what can only be a mark parts what it stands between. */
+    /** The spots as they are where no word is a mark. */
     private List<Spot> unmarked() {
+        marks(this::isSure).stream().findFirst().ifPresent(sure -> {
+            throw misplaced(spots.get(sure));
+        });
         return spots.stream().map(LanguageMarks::unmarked).toList();
     }
 
     private static Spot unmarked(Spot spot) {
-        if (!spot.mayBe(WordKind.LANGUAGE)) {
-            return spot;
-        }
-        List<Entry> others = spot.senses().stream()
+        return spot.meaning(spot.senses().stream()
                 .filter(s -> s.kind() != WordKind.LANGUAGE)
-                .toList();
-        return others.isEmpty() ? Spot.breakAt(spot) : spot.meaning(others);
+                .toList());
     }
 
     private Reading inBlocks(List<Integer> marks) {
         List<Block> blocks = blocks(marks);
+        if (blocks.size() == 1 && marks.stream().noneMatch(this::isSetBeforeColon)) {
+            throw misplaced(spots.get(marks.get(0)));
+        }
         Optional<Reading> first = Optional.empty();
         for (Block block : blocks) {
             Reading reading = Choices.read(text, block.spots(), block.languages().isEmpty() ? spoken : block.languages());
@@ -130,11 +138,15 @@ final class LanguageMarks {
             }
             first = Optional.of(first.map(f -> f.and(reading).noting(Repeats.NOTE)).orElse(reading));
         }
-        return first.orElseThrow(() -> {
-            Spot mark = spots.get(marks.get(0));
-            return new Unreadable(
-                    mark.from(), mark.to(), "no composition stands with this language mark", "write the composition");
-        });
+        return first.orElseThrow(() -> misplaced(spots.get(marks.get(0))));
+    }
+
+    private Unreadable misplaced(Spot mark) {
+        return new Unreadable(
+                mark.from(),
+                mark.to(),
+                "'" + Shown.excerpt(text, mark.from(), mark.to()) + "' is not a word that says anything in this place",
+                "leave it out; where it marks a language, put a colon after it and the whole composition after that");
     }
 
     private List<Block> blocks(List<Integer> marks) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -78,6 +79,11 @@ public final class Lexicon {
         return byWord.size();
     }
 
+    /** What a single word means; nothing where it is not known. */
+    List<Entry> meanings(String word) {
+        return byWord.getOrDefault(Tokens.folded(word), List.of());
+    }
+
     Optional<Match> longest(List<Token> tokens, int at) {
         StringBuilder phrase = new StringBuilder();
         Optional<Match> longest = Optional.empty();
@@ -116,14 +122,15 @@ public final class Lexicon {
     private void add(Entry entry) {
         String folded = Tokens.folded(entry.word());
         List<Entry> known = new ArrayList<>(byWord.getOrDefault(folded, List.of()));
-        for (int i = 0; i < known.size(); i++) {
-            if (known.get(i).agreesWith(entry)) {
-                known.set(i, known.get(i).with(entry));
-                byWord.put(folded, List.copyOf(known));
-                return;
+        Entry whole = entry;
+        for (Entry meaning : byWord.getOrDefault(folded, List.of())) {
+            if (meaning.agreesWith(entry)) {
+                known.remove(meaning);
+                whole = meaning.with(entry);
             }
         }
-        known.add(entry);
+        known.add(whole);
+        known.sort(Comparator.comparing(Entry::rank));
         byWord.put(folded, List.copyOf(known));
         mostWords = Math.max(mostWords, folded.split(" ").length);
     }

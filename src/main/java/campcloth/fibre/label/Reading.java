@@ -66,7 +66,8 @@ record Reading(List<LabelReading.Part> parts, Set<String> notes) {
         return shares(one).equals(shares(two));
     }
 
-    private static boolean sameName(String one, String two) {
+    /** Whether both name the same part, or both the cloth that shows. */
+    static boolean sameName(String one, String two) {
         return one.equals(two) || (OUTSIDE.contains(one) && OUTSIDE.contains(two));
     }
 

@@ -21,11 +21,6 @@ record Spot(Token.Sort sort, int from, int to, String text, List<Entry> senses) 
         return new Spot(token.sort(), token.from(), token.to(), token.text(), List.of());
     }
 
-    /** A line break, in the place of another spot. */
-    static Spot breakAt(Spot place) {
-        return new Spot(Token.Sort.SIGN, place.from, place.to, "\n", List.of());
-    }
-
     boolean isWord() {
         return sort == Token.Sort.WORD;
     }
