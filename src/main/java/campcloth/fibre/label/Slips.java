@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 final class Slips {
 
     private static final Pattern PERCENT = Pattern.compile("(?<=[0-9Ool\\s])([\u00B0\u00BAoO]/[oO0])(?![\\p{L}\\p{Nd}])");
-    private static final Pattern RUN = Pattern.compile("[\\p{L}\\p{M}0-9]+");
+    private static final Pattern RUN = Pattern.compile("[\\p{L}0-9][\\p{L}\\p{M}0-9]*");
     private static final Pattern BEFORE_PERCENT = Pattern.compile("\\s*(?:%|[\u00B0\u00BAoO]/[oO0])");
     private static final Pattern GAP = Pattern.compile("[ \\t\\p{Zs}]+|-[ \\t]*[\\r\\n]*[ \\t]*");
     private static final int LONGEST_RUN = 40;
