@@ -41,7 +41,7 @@ public final class LabelReader {
         }
         Set<String> notes = new LinkedHashSet<>();
         try {
-            return read(LabelGrammar.parts(text, vocabulary.lexicon(), notes), notes);
+            return read(LabelGrammar.parts(text, vocabulary.lexicon(), Set.of(), notes), notes);
         } catch (Unreadable place) {
             return notRead(text, place);
         }

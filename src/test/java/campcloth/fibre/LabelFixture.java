@@ -4,24 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.figure.Fault;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** Fibres without real figures, the English vocabulary, and tables of the test folder. */
+/** Fibres without real figures, the vocabulary of all languages, and the tables of labels. */
 final class LabelFixture {
 
-    static final String ENGLISH = "/catalogue/label-words/en.csv";
+    private static final Path WORDS = Path.of("catalogue", "label-words");
+    private static final Path LABELS = Path.of("src", "test", "resources", "published");
 
     private static final Map<FibreFamily, String> KEYS = Map.of(
             FibreFamily.CELLULOSIC,
@@ -59,26 +62,79 @@ final class LabelFixture {
         }
     }
 
-    static LabelReader english() {
+    /** A reader with the words of all languages. */
+    static LabelReader reader() {
         List<Fault> faults = new ArrayList<>();
-        try (Reader words = resource(ENGLISH)) {
-            LabelVocabulary vocabulary = LabelVocabulary.read(Map.of("en.csv", words), fibres(), faults);
-            assertThat(faults).isEmpty();
-            return new LabelReader(vocabulary);
+        LabelReader reader = new LabelReader(vocabulary(faults));
+        assertThat(faults).extracting(Fault::sentence).isEmpty();
+        return reader;
+    }
+
+    static LabelVocabulary vocabulary(List<Fault> faults) {
+        Map<String, Reader> tables = new LinkedHashMap<>();
+        words().forEach((name, text) -> tables.put(name, new StringReader(text)));
+        try {
+            return LabelVocabulary.read(tables, fibres(), faults);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
     }
 
-    static List<CSVRecord> table(String path) {
+    /** The vocabulary files by name. */
+    static Map<String, String> words() {
+        return files(WORDS, ".*\\.csv");
+    }
+
+    /** Every row of the vocabulary files, by the file's name without its ending. */
+    static Map<String, List<CSVRecord>> rowsByLanguage() {
+        Map<String, List<CSVRecord>> rows = new TreeMap<>();
+        words().forEach((name, text) -> rows.put(name.replace(".csv", ""), rows(text)));
+        return rows;
+    }
+
+    /** The labels that must be read, by language. */
+    static Map<String, List<CSVRecord>> labels() {
+        return corpus("labels-([a-z]+)\\.csv");
+    }
+
+    /** The labels that must be refused, by language. */
+    static Map<String, List<CSVRecord>> refusals() {
+        return corpus("labels-([a-z]+)-refused\\.csv");
+    }
+
+    private static Map<String, List<CSVRecord>> corpus(String names) {
+        Map<String, List<CSVRecord>> rows = new TreeMap<>();
+        files(LABELS, names).forEach((name, text) -> rows.put(name.replaceAll(names, "$1"), rows(text)));
+        return rows;
+    }
+
+    private static Map<String, String> files(Path folder, String names) {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                String name = file.getFileName().toString();
+                if (name.matches(names)) {
+                    texts.put(name, Files.readString(file));
+                }
+            }
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return texts;
+    }
+
+    private static List<CSVRecord> rows(String text) {
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .setCommentMarker('#')
+                .setIgnoreEmptyLines(true)
                 .get();
-        try (CSVParser rows =
-                CSVParser.builder().setReader(resource(path)).setFormat(format).get()) {
+        try (CSVParser rows = CSVParser.builder()
+                .setReader(new StringReader(text))
+                .setFormat(format)
+                .get()) {
             return rows.getRecords();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -107,10 +163,5 @@ final class LabelFixture {
             }
         }
         return text.toString();
-    }
-
-    static Reader resource(String path) {
-        return new InputStreamReader(
-                Objects.requireNonNull(LabelFixture.class.getResourceAsStream(path), path), StandardCharsets.UTF_8);
     }
 }

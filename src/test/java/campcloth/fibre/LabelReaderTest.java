@@ -13,15 +13,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class LabelReaderTest {
 
-    private static final LabelReader READER = LabelFixture.english();
+    private static final LabelReader READER = LabelFixture.reader();
 
     static Stream<Arguments> labels() {
-        return LabelFixture.table("/published/labels-en.csv").stream()
+        return LabelFixture.labels().values().stream()
+                .flatMap(List::stream)
                 .map(row -> Arguments.of(LabelFixture.unescaped(row.get("text")), row.get("parts")));
     }
 
     static Stream<Arguments> refusals() {
-        return LabelFixture.table("/published/labels-en-refused.csv").stream()
+        return LabelFixture.refusals().values().stream()
+                .flatMap(List::stream)
                 .map(row -> Arguments.of(
                         LabelFixture.unescaped(row.get("text")),
                         LabelFixture.unescaped(row.get("place")),

@@ -79,7 +79,7 @@ final class Composition {
         for (Share share : shares) {
             if (percentOf.containsKey(share.fibre())) {
                 notes.add(share.fibre().name() + " stands twice in '"
-                        + section.parts().get(0) + "'; its shares were added up");
+                        + section.parts().get(0).part() + "'; its shares were added up");
             }
             percentOf.merge(share.fibre(), share.percent(), BigDecimal::add);
         }

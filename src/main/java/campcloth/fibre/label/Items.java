@@ -61,9 +61,10 @@ final class Items {
             case AND -> signs.append('&');
             case OR -> signs.append(Item.OR);
             case PURE -> pure = Optional.of(known);
+            case OF -> {}
             case HEADING -> refuseUnless(items.isEmpty(), known);
             case CLOTH -> refuseUnless(items.isEmpty() || !last().isAmount(), known);
-            case PART, PERCENT, AMBIGUOUS, IMITATION -> throw misplaced(known);
+            case PART, PERCENT, LANGUAGE, AMBIGUOUS, IMITATION -> throw misplaced(known);
         }
     }
 

@@ -7,29 +7,46 @@ import campcloth.figure.ReferenceTable;
 import campcloth.figure.Refused;
 import java.io.IOException;
 import java.io.Reader;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * The words of all languages together, found by their folded form. A word that means one thing in one file and another in the
- * next is a fault: such a word must stand as AMBIGUOUS in both.
+ * The words of all languages together, found by their folded form. Each file is a language and bears its ISO 639-1 key; the
+ * words of a file with a longer name stand on labels of any language. A word may mean different things in different files;
+ * twice in one file is a fault.
  */
 public final class Lexicon {
 
     private static final List<String> COLUMNS = List.of("word", "kind", "means", "source", "note");
 
-    private final Map<String, Entry> byWord = new HashMap<>();
-    private final Map<String, String> fileOf = new HashMap<>();
+    private static final Pattern LANGUAGE = Pattern.compile("(?:.*/)?([a-z]{2})\\.csv");
+
+    private final Map<String, List<Entry>> byWord = new HashMap<>();
     private int mostWords = 1;
 
-    /** A phrase found in the tokens; {@code next} is the token after it. */
-    record Match(Entry entry, int next) {}
+    /** A phrase found in the tokens, with all that it may mean; {@code next} is the token after it. */
+    record Match(String phrase, List<Entry> entries, int next) {
+
+        boolean mayBe(WordKind kind) {
+            return entries.stream().anyMatch(e -> e.kind() == kind);
+        }
+    }
 
     /** Reads one file of words; what is wrong in it goes to the faults given and the rest is kept. */
     public void read(String file, Reader text, Fibres fibres, List<Fault> faults) throws IOException {
+        SortedSet<String> languages = languages(file);
+        Set<String> inThisFile = new HashSet<>();
         ReferenceTable.read(file, text, COLUMNS, faults).map(row -> {
             WordKind kind = row.word("kind", WordKind.class);
             List<String> means = row.optionalText("means").stream()
@@ -43,14 +60,28 @@ public final class Lexicon {
                     kind,
                     means,
                     fibres(kind, means, fibres),
-                    row.optionalText("note").orElse(""));
-            add(file, entry);
+                    row.optionalText("note").orElse(""),
+                    languages);
+            if (!inThisFile.add(Tokens.folded(entry.word()))) {
+                throw Refused.of("word", "'" + entry.word() + "' stands twice in " + file, "keep one row a word");
+            }
+            add(entry);
             return entry;
         });
     }
 
+    private static SortedSet<String> languages(String file) {
+        Matcher language = LANGUAGE.matcher(file);
+        return language.matches() ? new TreeSet<>(Set.of(language.group(1))) : new TreeSet<>();
+    }
+
     public int size() {
         return byWord.size();
+    }
+
+    /** What a single word means; nothing where it is not known. */
+    List<Entry> meanings(String word) {
+        return byWord.getOrDefault(Tokens.folded(word), List.of());
     }
 
     Optional<Match> longest(List<Token> tokens, int at) {
@@ -67,9 +98,9 @@ public final class Lexicon {
             phrase.append(words == 1 ? "" : " ")
                     .append(Tokens.folded(tokens.get(word).text()));
             next = word + 1;
-            Entry entry = byWord.get(phrase.toString());
-            if (entry != null && (!stroke || entry.kind() == WordKind.PAIR)) {
-                longest = Optional.of(new Match(entry, next));
+            Match match = new Match(phrase.toString(), byWord.getOrDefault(phrase.toString(), List.of()), next);
+            if (!match.entries().isEmpty() && (!stroke || match.mayBe(WordKind.PAIR))) {
+                longest = Optional.of(match);
             }
         }
         return longest;
@@ -88,18 +119,19 @@ public final class Lexicon {
         return after;
     }
 
-    private void add(String file, Entry entry) {
+    private void add(Entry entry) {
         String folded = Tokens.folded(entry.word());
-        Entry before = byWord.get(folded);
-        if (before != null && (file.equals(fileOf.get(folded)) || !before.agreesWith(entry))) {
-            throw Refused.of(
-                    "word",
-                    "'" + entry.word() + "' stands already in " + fileOf.get(folded) + " as " + before.kind() + " "
-                            + before.means(),
-                    "keep one row a word; where it truly has two meanings, make it AMBIGUOUS in every file");
+        List<Entry> known = new ArrayList<>(byWord.getOrDefault(folded, List.of()));
+        Entry whole = entry;
+        for (Entry meaning : byWord.getOrDefault(folded, List.of())) {
+            if (meaning.agreesWith(entry)) {
+                known.remove(meaning);
+                whole = meaning.with(entry);
+            }
         }
-        byWord.put(folded, entry);
-        fileOf.put(folded, file);
+        known.add(whole);
+        known.sort(Comparator.comparing(Entry::rank));
+        byWord.put(folded, List.copyOf(known));
         mostWords = Math.max(mostWords, folded.split(" ").length);
     }
 

@@ -4,96 +4,82 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Looks the tokens up: longest phrase first, whole words only, and a word that is not known refuses the label. */
+/** Spots of one meaning each to pieces; a word that is not known, or known to be unclear, refuses the label. */
 final class Pieces {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private final String text;
-    private final List<Token> tokens;
-    private final Lexicon lexicon;
+    private final List<Spot> spots;
     private final List<Piece> pieces = new ArrayList<>();
 
-    private Pieces(String text, Lexicon lexicon) {
+    private Pieces(String text, List<Spot> spots) {
         this.text = text;
-        this.tokens = Tokens.of(text);
-        this.lexicon = lexicon;
+        this.spots = spots;
     }
 
-    static List<Piece> of(String text, Lexicon lexicon) {
-        Pieces pieces = new Pieces(text, lexicon);
+    static List<Piece> of(String text, List<Spot> spots) {
+        Pieces pieces = new Pieces(text, spots);
         int at = 0;
-        while (at < pieces.tokens.size()) {
+        while (at < spots.size()) {
             at = pieces.next(at);
         }
         return List.copyOf(pieces.pieces);
     }
 
     private int next(int at) {
-        Token token = tokens.get(at);
-        return switch (token.sort()) {
-            case WORD -> word(at);
-            case NUMBER -> amount(at);
-            case SIGN -> sign(token, at);
-        };
-    }
-
-    private int word(int at) {
-        Lexicon.Match match = lexicon.longest(tokens, at).orElseThrow(() -> unknown(tokens.get(at)));
-        Token last = tokens.get(match.next() - 1);
-        Piece.Known known = new Piece.Known(tokens.get(at).from(), last.to(), match.entry());
-        if (match.entry().kind().isRefused()) {
-            throw refused(known);
+        Spot spot = spots.get(at);
+        if (spot.sort() == Token.Sort.NUMBER) {
+            return amount(at);
         }
-        if (known.is(WordKind.PERCENT)) {
-            throw strayPercent(known.from(), known.to());
+        if (spot.isWord()) {
+            word(spot);
+        } else if (spot.isSign("%")) {
+            throw strayPercent(spot);
+        } else {
+            pieces.add(new Piece.Sign(spot.from(), spot.to(), spot.text()));
         }
-        pieces.add(known);
-        return match.next();
-    }
-
-    private int amount(int at) {
-        Token token = tokens.get(at);
-        BigDecimal percent = new BigDecimal(token.text());
-        int next = pastPercent(at + 1);
-        int to = tokens.get(next - 1).to();
-        if (percent.signum() <= 0 || percent.compareTo(HUNDRED) > 0) {
-            throw new Unreadable(
-                    token.from(),
-                    to,
-                    "a share of " + token.text() + " % cannot be",
-                    "give a share above 0 and at most 100 percent");
-        }
-        pieces.add(new Piece.Amount(token.from(), to, percent));
-        return next;
-    }
-
-    private int pastPercent(int at) {
-        if (at < tokens.size() && tokens.get(at).isSign("%")) {
-            return at + 1;
-        }
-        if (at < tokens.size() && tokens.get(at).isWord()) {
-            return lexicon.longest(tokens, at)
-                    .filter(m -> m.entry().kind() == WordKind.PERCENT)
-                    .map(Lexicon.Match::next)
-                    .orElse(at);
-        }
-        return at;
-    }
-
-    private int sign(Token token, int at) {
-        if (token.isSign("%")) {
-            throw strayPercent(token.from(), token.to());
-        }
-        pieces.add(new Piece.Sign(token.from(), token.to(), token.text()));
         return at + 1;
     }
 
-    private static Unreadable strayPercent(int from, int to) {
-        return new Unreadable(from, to, "no number stands before this percent sign", "write the number before it");
+    private void word(Spot spot) {
+        if (spot.senses().isEmpty()) {
+            throw unknown(spot);
+        }
+        Piece.Known known = new Piece.Known(spot.from(), spot.to(), spot.senses().get(0));
+        if (known.entry().kind().isRefused()) {
+            throw refused(known);
+        }
+        if (known.is(WordKind.PERCENT)) {
+            throw strayPercent(spot);
+        }
+        pieces.add(known);
     }
 
-    private Unreadable unknown(Token token) {
+    private int amount(int at) {
+        Spot number = spots.get(at);
+        BigDecimal percent = new BigDecimal(number.text());
+        int next = at + 1;
+        if (next < spots.size() && (spots.get(next).isSign("%") || spots.get(next).mayBe(WordKind.PERCENT))) {
+            next++;
+        }
+        int to = spots.get(next - 1).to();
+        if (percent.signum() <= 0 || percent.compareTo(HUNDRED) > 0) {
+            throw new Unreadable(
+                    number.from(),
+                    to,
+                    "a share of " + number.text() + " % cannot be",
+                    "give a share above 0 and at most 100 percent");
+        }
+        pieces.add(new Piece.Amount(number.from(), to, percent));
+        return next;
+    }
+
+    private static Unreadable strayPercent(Spot sign) {
+        return new Unreadable(sign.from(), sign.to(), "no number stands before this percent sign", "write the number before it");
+    }
+
+    private Unreadable unknown(Spot token) {
         return new Unreadable(
                 token.from(),
                 token.to(),

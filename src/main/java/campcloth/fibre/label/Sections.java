@@ -2,9 +2,10 @@ package campcloth.fibre.label;
 
 import campcloth.fibre.LabelReading;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Splits a label into the compositions of its parts. The name of a part stands before its composition; several names joined
@@ -19,8 +20,7 @@ final class Sections {
 
     private final List<Piece> pieces;
     private final List<Section> done = new ArrayList<>();
-    private final Set<String> seen = new HashSet<>();
-    private List<String> parts = List.of(LabelReading.WHOLE);
+    private List<Section.Name> parts = List.of();
     private List<Piece> content = new ArrayList<>();
     private int from;
     private int to;
@@ -62,7 +62,7 @@ final class Sections {
     }
 
     private boolean isUnnamed() {
-        return parts.contains(LabelReading.WHOLE);
+        return parts.isEmpty();
     }
 
     private int pastNames(int at) {
@@ -80,20 +80,13 @@ final class Sections {
     }
 
     private void begin(int at, int next, List<Piece> before) {
-        List<String> names = new ArrayList<>();
+        Map<String, Section.Name> names = new LinkedHashMap<>();
         for (int i = at; i < next; i += 2) {
             Piece.Known name = (Piece.Known) pieces.get(i);
             String part = name.entry().means().get(0);
-            if (!seen.add(part)) {
-                throw new Unreadable(
-                        name.from(),
-                        name.to(),
-                        "the part '" + part + "' stands twice",
-                        "give each part one composition");
-            }
-            names.add(part);
+            names.putIfAbsent(part, new Section.Name(part, name.from(), name.to()));
         }
-        parts = names;
+        parts = List.copyOf(names.values());
         content = new ArrayList<>(before);
         from = pieces.get(at).from();
         to = pieces.get(next - 1).to();
@@ -111,10 +104,12 @@ final class Sections {
                     : new Unreadable(
                             from,
                             headingTo,
-                            "no composition stands after '" + String.join(", ", parts) + "'",
+                            "no composition stands after '"
+                                    + parts.stream().map(Section.Name::part).collect(Collectors.joining(", ")) + "'",
                             "write the part first and then its fibres, such as lining: 100 % cotton");
         }
-        done.add(new Section(parts, from, to, List.copyOf(content)));
+        List<Section.Name> named = isUnnamed() ? List.of(new Section.Name(LabelReading.WHOLE, from, to)) : parts;
+        done.add(new Section(named, from, to, List.copyOf(content)));
     }
 
     private void refuseUnlessLeading(int at, int next) {

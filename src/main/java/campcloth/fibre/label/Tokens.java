@@ -160,11 +160,25 @@ final class Tokens {
         return SIGNS.indexOf(c) >= 0 ? new String(Character.toChars(c)) : "";
     }
 
+    /** Letters that do not come apart into a plain letter and an accent, as labels without them are printed. */
+    private static String unadorned(int c) {
+        return switch (c) {
+            case '\u2019' -> "'";
+            case '\u00DF' -> "ss";
+            case '\u00E6' -> "ae";
+            case '\u0153' -> "oe";
+            case '\u00F8' -> "o";
+            case '\u0142' -> "l";
+            case '\u0111' -> "d";
+            default -> Character.toString(c);
+        };
+    }
+
     /** Words as the vocabulary keys them: lower case, without accents, hyphens as spaces. */
     static String folded(String word) {
         String plain = java.text.Normalizer.normalize(word.toLowerCase(Locale.ROOT), java.text.Normalizer.Form.NFD);
         StringBuilder folded = new StringBuilder(plain.length());
-        plain.codePoints().filter(c -> !isMark(c)).forEach(c -> folded.appendCodePoint(isApostrophe(c) ? '\'' : c));
+        plain.codePoints().filter(c -> !isMark(c)).forEach(c -> folded.append(unadorned(c)));
         return String.join(" ", folded.toString().replace('-', ' ').trim().split("\\s+"));
     }
 }

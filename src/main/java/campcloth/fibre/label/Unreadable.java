@@ -28,6 +28,26 @@ public final class Unreadable extends RuntimeException {
         this(from, to, because, remedy, List.of());
     }
 
+    /** A word that could mean any of the things given. */
+    static Unreadable readings(String text, Spot spot) {
+        return readings(text, spot, spot.senses().stream().map(Entry::reading).toList());
+    }
+
+    static Unreadable readings(String text, Spot spot, List<String> readings) {
+        return new Unreadable(
+                spot.from(),
+                spot.to(),
+                "'" + Shown.excerpt(text, spot.from(), spot.to()) + "' has more than one reading: "
+                        + String.join("; ", readings),
+                "say which language the label is in, or write the fibre's generic English name",
+                readings);
+    }
+
+    /** Whether there are several readings, rather than none. */
+    boolean isAboutReadings() {
+        return !readings.isEmpty();
+    }
+
     public String because() {
         return because;
     }

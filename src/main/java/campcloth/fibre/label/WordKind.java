@@ -35,11 +35,42 @@ public enum WordKind {
     /** Joins shares or parts. */
     AND,
     /** Joins two names of one fibre. */
-    OR;
+    OR,
+    /** Ties a number to its fibre, as "of" does in many languages; adds nothing. */
+    OF,
+    /** Says in which language the label goes on. */
+    LANGUAGE;
 
     /** Whether the word stands for one fibre that can carry a share. */
     public boolean namesOneFibre() {
         return this == FIBRE || this == CODE || this == US_NAME || this == OTHER || this == UNKNOWN;
+    }
+
+    /** Whether the word adds nothing to the composition wherever it stands, so that reading it so could hide a fibre. */
+    boolean isNeutral() {
+        return this == MODIFIER || this == CLOTH || this == REMARK;
+    }
+
+    /** The kind for people, as it stands before a meaning. */
+    String inWords() {
+        return switch (this) {
+            case FIBRE, CODE, US_NAME, PAIR -> "fibre";
+            case OTHER -> "other fibres";
+            case UNKNOWN -> "unknown composition";
+            case AMBIGUOUS -> "one of";
+            case IMITATION -> "no name of a fibre";
+            case PURE -> "the word 'pure'";
+            case PERCENT -> "percent";
+            case PART -> "part of the garment:";
+            case MODIFIER -> "how the fibre was treated";
+            case CLOTH -> "a name of a cloth";
+            case HEADING -> "heading";
+            case REMARK -> "remark";
+            case AND -> "the word 'and'";
+            case OR -> "the word 'or'";
+            case OF -> "the word 'of'";
+            case LANGUAGE -> "language mark";
+        };
     }
 
     /** Whether the word is known only so that it can be refused with a reason. */
