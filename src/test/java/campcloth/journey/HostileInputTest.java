@@ -33,6 +33,8 @@ class HostileInputTest {
     private static final Map<String, String> REQUESTS = Map.ofEntries(
             Map.entry("/api/labels", Bodies.LABEL),
             Map.entry("/api/cloths", Bodies.CLOTH),
+            Map.entry("/api/cloths/alike", Bodies.CLOTH),
+            Map.entry("/api/cloths/comparison", Bodies.SIDE_BY_SIDE),
             Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
             Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
             Map.entry("/api/advice/course", Bodies.COURSE),
