@@ -76,11 +76,12 @@ public record ComparedFigure(
             return unit;
         }
 
-        /** How far off a declared figure may be that came without an interval: a project choice. */
+        /** How much farther apart than their intervals two figures must lie to count as different, half of it each. */
         private double slack(Figure figure) {
             boolean bare = figure.basis() == Basis.DECLARED && figure.low() == figure.high();
             return switch (this) {
                 case PRICE_PER_METRE, PRICE_PER_M2, PRICE_PER_USABLE_M2 -> 0;
+                case PRICKLE -> FELT_POINTS;
                 case SHRINK_WARP, SHRINK_WEFT -> bare ? DECLARED_POINTS : 0;
                 default -> bare ? DECLARED_SHARE * figure.value() : 0;
             };
@@ -93,6 +94,9 @@ public record ComparedFigure(
 
     /** A weight or width declared without an interval is taken to hold within 5 %. */
     private static final double DECLARED_SHARE = 0.05;
+
+    /** Two cloths that differ by less than twice this share of coarse ends prickle alike: a project choice. */
+    private static final double FELT_POINTS = 0.5;
 
     /** A shrinkage declared without an interval is taken to hold within one point of percent. */
     private static final double DECLARED_POINTS = 1;
@@ -137,13 +141,14 @@ public record ComparedFigure(
         return Optional.empty();
     }
 
-    /** An index without an interval of its own: shown, never called clear unless it is far apart. */
+    /** An index without an interval of its own; 0 where there is no such fibre. */
     private static Optional<Figure> bastRoughness(Cloth completed) {
         double roughness = Prickle.of(completed).bastRoughness();
+        double error = roughness == 0 ? 0 : ROUGHNESS_ERROR;
         return Optional.of(new Figure(
                 roughness,
-                Math.max(0, roughness - ROUGHNESS_ERROR),
-                Math.min(1, roughness + ROUGHNESS_ERROR),
+                Math.max(0, roughness - error),
+                Math.min(1, roughness + error),
                 Basis.ESTIMATED,
                 Prickle.SOURCE));
     }

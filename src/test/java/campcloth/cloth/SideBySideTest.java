@@ -112,12 +112,16 @@ class SideBySideTest {
     }
 
     @Test
-    void coarseWoolPricklesMoreThanLinenScratchesLess() {
+    void coarseWoolPricklesMoreThanLinenAndScratchesLess() {
         Cloth coarse = Samples.cloth("wool 100", Weave.TWILL, Finish.FULLED, 450)
                 .with(Property.FIBRE_DIAMETER_UM, Samples.known(34, 35, 36));
         ComparedFigure prickle = row(Quantity.PRICKLE, coarse, LINEN);
         assertThat(prickle.contrast()).isEqualTo(Contrast.CLEAR);
         assertThat(prickle.least()).contains(1);
+        assertThat(row(Quantity.PRICKLE, LINEN, Samples.cloth("cotton 100", Weave.PLAIN, Finish.NONE, 200))
+                        .contrast())
+                .as("neither prickles")
+                .isEqualTo(Contrast.WITHIN_ERROR);
         assertThat(row(Quantity.BAST_ROUGHNESS, coarse, LINEN)
                         .values()
                         .get(0)
