@@ -24,7 +24,7 @@ public record SideBySide(List<Cloth> cloths, List<ComparedFigure> figures) {
 
     public static SideBySide of(List<Cloth> asked) {
         if (asked.size() < LEAST || asked.size() > MOST) {
-            throw Refused.of("cloths", "are " + asked.size() + " with the ids", "compare 2 to 12 cloths");
+            throw Refused.of("cloths", "and ids name " + asked.size() + " in all", "compare 2 to 12 cloths");
         }
         List<Cloth> completed = asked.stream().map(Estimates::complete).toList();
         List<ComparedFigure> figures = Arrays.stream(ComparedFigure.Quantity.values())
