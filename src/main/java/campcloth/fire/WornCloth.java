@@ -59,7 +59,7 @@ public record WornCloth(
     }
 
     /** A completed cloth in a layer. */
-    static WornCloth of(Cloth cloth, Fit fit, Layer layer) {
+    public static WornCloth of(Cloth cloth, Fit fit, Layer layer) {
         return new WornCloth(
                 cloth.blend(),
                 ClothWeight.of(cloth),

@@ -4,6 +4,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.Property;
+import campcloth.cloth.UsableWidth;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
@@ -22,7 +23,7 @@ import org.springframework.stereotype.Component;
 @Component
 class ClothsToCut {
 
-    private static final double USUAL_SELVEDGE_CM = 1;
+    private static final double USUAL_SELVEDGE_CM = UsableWidth.USUAL_SELVEDGE_CM;
     private static final String USUAL_CURRENCY = "EUR";
 
     private final Cloths cloths;

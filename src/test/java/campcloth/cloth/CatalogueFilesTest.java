@@ -42,7 +42,7 @@ class CatalogueFilesTest {
     void theFilesHaveNoFaultAndAreLargeEnough() {
         assertThat(CATALOGUE.faults()).extracting(Fault::sentence).isEmpty();
         assertThat(CATALOGUE.fibres().all()).hasSizeGreaterThanOrEqualTo(36);
-        assertThat(CATALOGUE.cloths()).hasSizeGreaterThanOrEqualTo(165);
+        assertThat(CATALOGUE.cloths()).hasSizeGreaterThanOrEqualTo(300);
     }
 
     @Test

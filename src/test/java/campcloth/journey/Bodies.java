@@ -98,6 +98,12 @@ final class Bodies {
              "fold": "ANY", "shopStepCm": 10}
             """;
 
+    static final String SIDE_BY_SIDE = """
+            {"ids": ["linen-plain-185", "polycotton-65-35-200"], "cloths": [%s],
+             "fire": {"role": "SEATED", "distanceM": 2.0, "fireKw": 100, "kind": "LARGE_FIRE", "fit": "CLOSE",
+              "layer": "OUTER"}}
+            """.formatted(CLOTH);
+
     static final String LABEL = "{\"text\": \"70% linen 30% polyester\"}";
 
     static final String BURN_TEST = """

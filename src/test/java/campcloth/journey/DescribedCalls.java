@@ -37,6 +37,7 @@ final class DescribedCalls {
             Map.entry("CourseRequest", List.of("\"tunic\"", "\"armour\"")),
             Map.entry("CuttingPlanRequest", List.of("\"tunic\"", "\"armour\"")),
             Map.entry("ClothComparisonRequest", List.of("\"tunic\"", "\"armour\"")),
+            Map.entry("SideBySideRequest", List.of("\"linen-plain-185\"", "\"moonlight\"")),
             Map.entry("FireRequest", List.of("\"cotton\"", "\"moonlight\"")),
             Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31")),
             Map.entry("ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101")));

@@ -35,6 +35,8 @@ class HostileInputTest {
             Map.entry("/api/burn-tests", Bodies.BURN_TEST),
             Map.entry("/api/cloths", Bodies.CLOTH),
             Map.entry("/api/cloths/acrylic-tweed-look-300/swatches", Bodies.SWATCH),
+            Map.entry("/api/cloths/alike", Bodies.CLOTH),
+            Map.entry("/api/cloths/comparison", Bodies.SIDE_BY_SIDE),
             Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
             Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
             Map.entry("/api/advice/course", Bodies.COURSE),

@@ -1,0 +1,303 @@
+package campcloth.cloth;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import campcloth.cloth.KeptCloth.Origin;
+import campcloth.cloth.Kinship.Closeness;
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
+import campcloth.figure.Refused;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** The nearest cloths of a catalogue; the scales are project choices. */
+class AlikeTest {
+
+    private static final List<KeptCloth> CATALOGUE = ShippedCatalogue.get().cloths().entrySet().stream()
+            .map(entry -> new KeptCloth(entry.getKey(), 1, Origin.CATALOGUE, entry.getValue()))
+            .toList();
+
+    private static final int CASES = 5_000;
+
+    private static Cloth drawn(SplittableRandom random) {
+        Cloth cloth = Samples.any(random);
+        if (random.nextInt(5) > 0) {
+            cloth = cloth.with(Property.WEIGHT_GSM, Samples.known(Samples.between(random, 20, 900)));
+        }
+        if (random.nextBoolean()) {
+            cloth = cloth.with(Property.THICKNESS_MM, Samples.known(Samples.between(random, 0.1, 8)));
+        }
+        return stretching(cloth, random.nextInt(4) == 0);
+    }
+
+    private static Cloth stretching(Cloth cloth, boolean stretch) {
+        return new Cloth(
+                cloth.name(),
+                cloth.blend(),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.nap(),
+                stretch,
+                cloth.figures(),
+                cloth.note());
+    }
+
+    private static KeptCloth kept(String id, Cloth cloth) {
+        return new KeptCloth(id, 1, Origin.OWN, cloth);
+    }
+
+    @Test
+    void distancesAreAsDocumented() {
+        Cloth flax = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
+        assertThat(distance(flax, Samples.cloth("hemp 100", Weave.PLAIN, Finish.NONE, 200)))
+                .isEqualTo(0.5);
+        assertThat(distance(flax, Samples.cloth("cotton 100", Weave.PLAIN, Finish.NONE, 200)))
+                .isEqualTo(1);
+        assertThat(distance(flax, Samples.cloth("wool 100", Weave.PLAIN, Finish.NONE, 200)))
+                .isEqualTo(2);
+        assertThat(distance(flax, Samples.cloth("flax 55; cotton 45", Weave.PLAIN, Finish.NONE, 200)))
+                .isCloseTo(0.45, within(1e-9));
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 100)))
+                .isCloseTo(1, within(1e-9));
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 1900)))
+                .isEqualTo(2);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE)))
+                .isEqualTo(0.25);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.TIGHT_PLAIN, Finish.NONE, 200)))
+                .isEqualTo(0.2);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.TWILL, Finish.NONE, 200)))
+                .isEqualTo(0.3);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.JERSEY, Finish.NONE, 200)))
+                .isEqualTo(1);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.PLAIN, Finish.WASHED, 200)))
+                .isEqualTo(0.2);
+        assertThat(distance(flax, Samples.cloth("flax 100", Weave.PLAIN, Finish.WAXED, 200)))
+                .isEqualTo(0.6);
+        assertThat(distance(flax, stretching(flax, true))).isEqualTo(0.4);
+    }
+
+    @Test
+    void weightThatIsAnEstimateIsNotKnown() {
+        Cloth flax = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE);
+        Cloth guessed = flax.with(Property.WEIGHT_GSM, new Figure(180, 90, 400, Basis.ESTIMATED, "test"));
+        assertThat(distance(flax, guessed)).isZero();
+    }
+
+    @Test
+    void aClothIsItsOwnNearest() {
+        Samples.tries(41, CASES, random -> {
+            Cloth cloth = drawn(random);
+            assertThat(distance(cloth, cloth)).isZero();
+            assertThat(distance(cloth, drawn(random))).isNotNegative().isLessThan(8);
+        });
+        for (KeptCloth kept : CATALOGUE) {
+            Neighbour nearest =
+                    Alike.to(kept.cloth(), CATALOGUE, 1).neighbours().get(0);
+            assertThat(nearest.kinship().distance()).as(kept.id()).isZero();
+        }
+    }
+
+    @Test
+    void likenessIsTheSameBothWays() {
+        Samples.tries(42, CASES, random -> {
+            Cloth one = drawn(random);
+            Cloth other = drawn(random);
+            assertThat(distance(one, other)).as(Samples.words(one)).isEqualTo(distance(other, one));
+        });
+    }
+
+    /** Whatever two cloths share already, making the one unlike itself in one trait adds just that trait's part. */
+    @Test
+    void changingOneThingNeverBringsAClothNearerToItself() {
+        Samples.tries(43, CASES, random -> {
+            Cloth cloth = drawn(random);
+            Cloth changed = changed(cloth, random);
+            Kinship kinship = Kinship.between(cloth, changed);
+            assertThat(kinship.distance()).isNotNegative();
+            assertThat(kinship.differs().size())
+                    .as(Samples.words(cloth) + " beside " + Samples.words(changed))
+                    .isLessThanOrEqualTo(1);
+            assertThat(kinship.distance() == 0).isEqualTo(kinship.differs().isEmpty());
+        });
+    }
+
+    /** The further the weight moves off, the further the cloth. */
+    @Test
+    void fartherWeightIsNeverNearer() {
+        Samples.tries(44, CASES, random -> {
+            Cloth cloth = drawn(random).with(Property.WEIGHT_GSM, Samples.known(Samples.between(random, 50, 400)));
+            double gsm = cloth.required(Property.WEIGHT_GSM).value();
+            double factor = Samples.between(random, 1, 2);
+            double more = factor * Samples.between(random, 1, 2);
+            assertThat(distance(cloth, cloth.with(Property.WEIGHT_GSM, Samples.known(gsm * more))))
+                    .isGreaterThanOrEqualTo(
+                            distance(cloth, cloth.with(Property.WEIGHT_GSM, Samples.known(gsm * factor))));
+        });
+    }
+
+    private static Cloth changed(Cloth cloth, SplittableRandom random) {
+        return switch (random.nextInt(5)) {
+            case 0 -> stretching(cloth, !cloth.stretch());
+            case 1 -> cloth.with(Property.WEIGHT_GSM, Samples.known(Samples.between(random, 20, 900)));
+            case 2 -> cloth.with(Property.THICKNESS_MM, Samples.known(Samples.between(random, 0.1, 8)));
+            case 3 -> Samples.refinished(cloth, Samples.pick(random, List.of(Finish.values())));
+            default ->
+                new Cloth(
+                        cloth.name(),
+                        Samples.pick(random, Samples.BLENDS),
+                        cloth.weave(),
+                        cloth.surface(),
+                        cloth.finish(),
+                        cloth.nap(),
+                        cloth.stretch(),
+                        cloth.figures(),
+                        cloth.note());
+        };
+    }
+
+    @Test
+    void theOrderOfTheCatalogueChangesNothing() {
+        Samples.tries(45, 60, random -> {
+            List<KeptCloth> shuffled = new ArrayList<>(CATALOGUE);
+            Collections.shuffle(shuffled, new Random(random.nextLong()));
+            Cloth asked = drawn(random);
+            int limit = 1 + random.nextInt(50);
+            assertThat(Alike.to(asked, shuffled, limit)).isEqualTo(Alike.to(asked, CATALOGUE, limit));
+        });
+    }
+
+    /** The bounded search finds what sorting the whole catalogue finds. */
+    @Test
+    void theNearestAreTheFirstOfAllSorted() {
+        Samples.tries(46, 60, random -> {
+            Cloth asked = drawn(random);
+            List<String> sorted = CATALOGUE.stream()
+                    .sorted(java.util.Comparator.comparingDouble((KeptCloth k) -> distance(asked, k.cloth()))
+                            .thenComparing(KeptCloth::id))
+                    .limit(7)
+                    .map(KeptCloth::id)
+                    .toList();
+            assertThat(ids(Alike.to(asked, CATALOGUE, 7))).isEqualTo(sorted);
+        });
+    }
+
+    @Test
+    void aClothOfTheCatalogueIsNoNeighbourOfItself() {
+        for (KeptCloth kept : CATALOGUE) {
+            assertThat(ids(Alike.to(kept, CATALOGUE, 3))).hasSize(3).doesNotContain(kept.id());
+        }
+    }
+
+    @Test
+    void linenHasLinenForNeighboursAndWoolHasWool() {
+        assertThat(Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 190), CATALOGUE, 5)
+                        .neighbours())
+                .allSatisfy(n ->
+                        assertThat(n.kept().cloth().blend().percentOf("flax")).isEqualTo(100))
+                .allSatisfy(n -> assertThat(n.kinship().closeness()).isNotEqualTo(Closeness.DISTANT));
+        assertThat(Alike.to(Samples.cloth("wool 100", Weave.TWILL, Finish.FULLED, 450), CATALOGUE, 5)
+                        .neighbours())
+                .allSatisfy(n ->
+                        assertThat(n.kept().cloth().blend().percentOf("wool")).isGreaterThanOrEqualTo(80));
+    }
+
+    @Test
+    void itSaysWhatAgreesAndWhatDiffers() {
+        Kinship kinship = Kinship.between(
+                Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200),
+                Samples.cloth("hemp 100", Weave.PLAIN, Finish.NONE, 180));
+        assertThat(kinship.because())
+                .containsExactly(
+                        "The same in weave, surface, finish, stretch.",
+                        "Fibres: 100 % hemp against 100 % flax here.",
+                        "Weight: 180 g/m2 against 200 g/m2 here.");
+    }
+
+    @Test
+    void estimatesAreHeldAgainstWhatNearNeighboursKnow() {
+        Cloth asked = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
+        Figure estimate = Estimates.complete(asked).required(Property.THICKNESS_MM);
+        Cloth same = asked.with(Property.THICKNESS_MM, Samples.known(estimate.value()));
+        Cloth thick = asked.with(Property.THICKNESS_MM, Samples.known(estimate.high() * 1.5));
+        Cloth guessed = asked.with(Property.THICKNESS_MM, new Figure(50, 40, 60, Basis.ESTIMATED, "test"));
+        Cloth far = Samples.cloth("wool 100", Weave.FELT, Finish.NONE, 200)
+                .with(Property.THICKNESS_MM, Samples.known(estimate.value()));
+        EstimateCheck check = thicknessCheck(asked, Map.of("a", same, "b", thick, "c", guessed, "d", far));
+        assertThat(check.estimate()).isEqualTo(estimate);
+        assertThat(check.within()).containsExactly("a");
+        assertThat(check.outside()).containsExactly("b");
+        assertThat(check.agreement()).isEqualTo(EstimateCheck.Agreement.SOME_WITHIN);
+        assertThat(thicknessCheck(asked, Map.of("a", same)).agreement()).isEqualTo(EstimateCheck.Agreement.ALL_WITHIN);
+        assertThat(thicknessCheck(asked, Map.of("b", thick)).agreement())
+                .isEqualTo(EstimateCheck.Agreement.NONE_WITHIN);
+        assertThat(thicknessCheck(asked, Map.of("c", guessed, "d", far)).agreement())
+                .isEqualTo(EstimateCheck.Agreement.NOBODY_KNOWS);
+    }
+
+    @Test
+    void whatIsKnownIsNotChecked() {
+        Cloth asked = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
+        assertThat(Alike.to(asked, CATALOGUE, 5).checks())
+                .extracting(EstimateCheck::property)
+                .doesNotContain(Property.WEIGHT_GSM, Property.PRICE_PER_METRE)
+                .contains(Property.THICKNESS_MM, Property.AIR_PERMEABILITY_MM_S);
+    }
+
+    @Test
+    void aHugeCatalogueIsSearchedInOnePass() {
+        SplittableRandom random = new SplittableRandom(47);
+        List<KeptCloth> many = new ArrayList<>();
+        for (int i = 0; i < 100_000; i++) {
+            many.add(kept("own-" + i, drawn(random)));
+        }
+        Cloth asked = drawn(random);
+        List<Neighbour> nearest = Alike.to(asked, many, 5).neighbours();
+        double fifth = nearest.get(4).kinship().distance();
+        assertThat(many.stream().filter(k -> distance(asked, k.cloth()) < fifth).count())
+                .isLessThan(5);
+    }
+
+    @Test
+    void anEmptyCatalogueHasNoNeighbour() {
+        Alike alike = Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200), List.of(), 5);
+        assertThat(alike.neighbours()).isEmpty();
+        assertThat(alike.checks())
+                .isNotEmpty()
+                .allSatisfy(c -> assertThat(c.agreement()).isEqualTo(EstimateCheck.Agreement.NOBODY_KNOWS));
+    }
+
+    @Test
+    void aLimitThatCannotBeIsRefused() {
+        Cloth asked = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
+        for (int limit : List.of(-1, 0, 51)) {
+            assertThatThrownBy(() -> Alike.to(asked, CATALOGUE, limit)).isInstanceOf(Refused.class);
+        }
+    }
+
+    private static EstimateCheck thicknessCheck(Cloth asked, Map<String, Cloth> catalogue) {
+        List<KeptCloth> kept = catalogue.entrySet().stream()
+                .map(entry -> kept(entry.getKey(), entry.getValue()))
+                .toList();
+        Optional<EstimateCheck> check = Alike.to(asked, kept, 10).checks().stream()
+                .filter(c -> c.property() == Property.THICKNESS_MM)
+                .findFirst();
+        return check.orElseThrow();
+    }
+
+    private static List<String> ids(Alike alike) {
+        return alike.neighbours().stream().map(n -> n.kept().id()).toList();
+    }
+
+    private static double distance(Cloth one, Cloth other) {
+        return Kinship.between(one, other).distance();
+    }
+}
