@@ -21,7 +21,7 @@ import org.springframework.transaction.annotation.Transactional;
 class ClothFinder {
 
     /** Of the trigrams of what is sought, the share that has to stand together in a name: project choice. */
-    private static final String NEAR = "0.5";
+    private static final String NEAR = "0.4";
 
     /**
      * What was found.
