@@ -43,8 +43,7 @@ final class SeasonSuit {
 
     /** @param completed a cloth with its gaps filled */
     boolean suits(Cloth completed) {
-        return fire.reaches(WornCloth.of(completed, wear), event, Gate.CAUTION)
-                && suits(comfort.of(completed, wear));
+        return fire.reaches(WornCloth.of(completed, wear), event, Gate.CAUTION) && suits(comfort.of(completed, wear));
     }
 
     private boolean suits(List<SpellComfort> spells) {

@@ -4,10 +4,10 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothTraiter;
 import campcloth.cloth.ClothTraits;
 import campcloth.cloth.Estimates;
+import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Surface;
-import campcloth.cloth.Finish;
 import campcloth.cloth.Wear;
 import campcloth.cloth.Weave;
 import campcloth.event.Event;
@@ -40,8 +40,7 @@ public final class UsualTraits implements ClothTraiter {
 
     static final Wear TUNIC_OVER_A_SHIRT = new Wear(false, Layer.OUTER, Fit.LOOSE, false, 65, 1.7);
 
-    static final Exposure SEATED_AT_TWO_METRES =
-            new Exposure(FireRole.SEATED, Optional.of(2.0), Optional.empty());
+    static final Exposure SEATED_AT_TWO_METRES = new Exposure(FireRole.SEATED, Optional.of(2.0), Optional.empty());
 
     private final Map<Season, SeasonSuit> suits = new EnumMap<>(Season.class);
     private final String rules;

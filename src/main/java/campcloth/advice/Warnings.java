@@ -72,8 +72,7 @@ final class Warnings {
         }
         if (Cooling.tooSoon(spell)) {
             boolean needBe = !isColderThanNeedBe(spell, close);
-            warnings.add(new Warning(
-                    "COLD", needBe ? Warning.Severity.NOTE : Warning.Severity.CAUTION, cold(spell)));
+            warnings.add(new Warning("COLD", needBe ? Warning.Severity.NOTE : Warning.Severity.CAUTION, cold(spell)));
         }
         EventCautions.notComputed(spell)
                 .ifPresent(text -> warnings.add(new Warning("OUT_OF_MODEL", Warning.Severity.CAUTION, text)));

@@ -12,7 +12,10 @@ record ClothPage(
         int page,
         int size,
         long total,
-        @Schema(description = "no cloth has all the words; these are only named much alike") boolean nearMatches,
+
+        @Schema(description = "no cloth has all the words; these are only named much alike")
+        boolean nearMatches,
+
         Facets facets) {
 
     /** What the result can be narrowed by. */
@@ -38,7 +41,9 @@ record ClothPage(
     @Schema(name = "ClothFacet")
     record Facet(
             List<ValueCount> values,
-            @Schema(description = "number of cloths with none of the values") long without) {
+
+            @Schema(description = "number of cloths with none of the values")
+            long without) {
 
         static Facet of(ClothFacets.Facet facet) {
             return new Facet(
@@ -58,7 +63,9 @@ record ClothPage(
     record Prices(
             @Nullable Double least,
             @Nullable Double most,
-            @Schema(description = "number of cloths without a price") long without) {}
+
+            @Schema(description = "number of cloths without a price")
+            long without) {}
 
     static ClothPage of(Cloths.Page found, int page, int size) {
         return new ClothPage(

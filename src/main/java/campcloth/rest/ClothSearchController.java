@@ -112,9 +112,7 @@ class ClothSearchController {
         SIZE.check(size);
         ClothSearch search = new ClothSearch(
                 text.filter(words -> !words.isBlank()),
-                fibre.stream()
-                        .map(key -> fibres.require(key, "fibre").key())
-                        .collect(Collectors.toSet()),
+                fibre.stream().map(key -> fibres.require(key, "fibre").key()).collect(Collectors.toSet()),
                 minWeightGsm,
                 maxWeightGsm,
                 Set.copyOf(named("weightClass", WeightClass.values(), weightClass)),

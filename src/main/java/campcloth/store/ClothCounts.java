@@ -15,7 +15,11 @@ final class ClothCounts {
 
     /** One row of the answer: a facet's value with its count, the value empty for cloths without; prices only for prices. */
     record Row(
-            String of, @Nullable String value, long count, @Nullable Double least, @Nullable Double most) {}
+            String of,
+            @Nullable String value,
+            long count,
+            @Nullable Double least,
+            @Nullable Double most) {}
 
     private static final String ALL = "ALL";
 
@@ -41,7 +45,8 @@ final class ClothCounts {
                 "with hit as materialized (select fibres, weight_class, seasons, fire_grade, price_per_metre from"
                         + " cloth_index",
                 "where " + reading.condition() + " and " + where.weight() + ")",
-                "select '" + ALL + "' as of, null as value, count(*) as count, cast(null as double precision) as least,",
+                "select '" + ALL
+                        + "' as of, null as value, count(*) as count, cast(null as double precision) as least,",
                 "cast(null as double precision) as most from hit where " + where.facetsBut(),
                 "union all",
                 VALUES.formatted(Facet.FIBRE, "one", unnested("fibres"), where.facetsBut(Facet.FIBRE)),

@@ -91,7 +91,8 @@ class ClothFinder {
         Map<String, String> stem = stems.of(Set.copyOf(words));
         params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word)));
         params.put("said", String.join(" ", words));
-        boolean found = sql.sql("select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")
+        boolean found = sql.sql(
+                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")
                 .params(params)
                 .query(Boolean.class)
                 .single();

@@ -140,8 +140,10 @@ class ClothIndex implements SmartInitializingSingleton {
                 .map(row -> new Object[] {row.id()})
                 .toList();
         batches.batchUpdate("delete from cloth_index where cloth_id = ?", gone);
-        List<ClothIndexRow> rows =
-                changed.parallelStream().filter(row -> !row.removed()).map(this::indexed).toList();
+        List<ClothIndexRow> rows = changed.parallelStream()
+                .filter(row -> !row.removed())
+                .map(this::indexed)
+                .toList();
         Map<String, String> stem =
                 stems.of(rows.stream().flatMap(row -> row.words().all()).collect(Collectors.toSet()));
         batches.batchUpdate(
@@ -157,7 +159,10 @@ class ClothIndex implements SmartInitializingSingleton {
     }
 
     private void lock() {
-        sql.sql("select pg_advisory_xact_lock(?)").param(LOCK).query((row, number) -> true).single();
+        sql.sql("select pg_advisory_xact_lock(?)")
+                .param(LOCK)
+                .query((row, number) -> true)
+                .single();
     }
 
     private long newestTick() {

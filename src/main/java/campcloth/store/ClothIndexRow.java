@@ -5,7 +5,8 @@ import campcloth.cloth.ClothTraits;
 import campcloth.cloth.Property;
 import campcloth.cloth.WeightClass;
 import campcloth.figure.Figure;
-import org.jspecify.annotations.Nullable;
+import java.sql.Types;
+import org.springframework.jdbc.core.SqlParameterValue;
 
 /** A row of the table {@code cloth_index} before its words are stemmed. */
 record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits traits) {
@@ -20,7 +21,8 @@ record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits trait
                 fire_grade = excluded.fire_grade, price_per_metre = excluded.price_per_metre""";
 
     /** The values of {@link #WRITE} in their order. */
-    @Nullable Object[] values(String vector) {
+    @Nullable
+    Object[] values(String vector) {
         return new @Nullable Object[] {
             id,
             String.join(" ", words.name()),
@@ -28,14 +30,16 @@ record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits trait
             vector,
             cloth.blend().shares().stream().map(share -> share.fibre().key()).toArray(String[]::new),
             figure(Property.WEIGHT_GSM),
-            WeightClass.of(cloth).map(Enum::name).orElse(null),
+            new SqlParameterValue(
+                    Types.VARCHAR, WeightClass.of(cloth).map(Enum::name).orElse(null)),
             traits.seasons().toArray(String[]::new),
             traits.fireGrade(),
             figure(Property.PRICE_PER_METRE)
         };
     }
 
-    private @Nullable Double figure(Property property) {
-        return cloth.figure(property).map(Figure::value).orElse(null);
+    private SqlParameterValue figure(Property property) {
+        return new SqlParameterValue(
+                Types.DOUBLE, cloth.figure(property).map(Figure::value).orElse(null));
     }
 }

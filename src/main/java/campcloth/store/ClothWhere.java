@@ -63,8 +63,7 @@ record ClothWhere(String weight, Map<Facet, String> byFacet, Map<String, Object>
                 .orElse(ALWAYS);
     }
 
-    private static String listed(
-            String condition, String name, Collection<String> values, Map<String, Object> params) {
+    private static String listed(String condition, String name, Collection<String> values, Map<String, Object> params) {
         if (values.isEmpty()) {
             return ALWAYS;
         }
@@ -78,9 +77,7 @@ record ClothWhere(String weight, Map<Facet, String> byFacet, Map<String, Object>
         most.ifPresent(value -> params.put("most_" + column, value));
         String from = least.map(value -> column + " >= :least_" + column).orElse("");
         String to = most.map(value -> column + " <= :most_" + column).orElse("");
-        String both = Stream.of(from, to)
-                .filter(bound -> !bound.isEmpty())
-                .collect(Collectors.joining(" and "));
+        String both = Stream.of(from, to).filter(bound -> !bound.isEmpty()).collect(Collectors.joining(" and "));
         return both.isEmpty() ? ALWAYS : both;
     }
 }

@@ -50,7 +50,10 @@ record ClothWords(List<String> name, List<String> composition, List<String> note
             for (String word : part.getValue()) {
                 place++;
                 String at = ":" + place + part.getKey() + " ";
-                vector.append(quoted(word)).append(at).append(quoted(stem.apply(word))).append(at);
+                vector.append(quoted(word))
+                        .append(at)
+                        .append(quoted(stem.apply(word)))
+                        .append(at);
             }
         }
         return vector.toString();
@@ -60,9 +63,9 @@ record ClothWords(List<String> name, List<String> composition, List<String> note
     static String query(List<String> words, Function<String, String> stem) {
         int last = words.size() - 1;
         return words.stream()
-                .limit(last)
-                .map(word -> either(quoted(word), quoted(stem.apply(word))))
-                .collect(Collectors.joining(" & ", "", last > 0 ? " & " : ""))
+                        .limit(last)
+                        .map(word -> either(quoted(word), quoted(stem.apply(word))))
+                        .collect(Collectors.joining(" & ", "", last > 0 ? " & " : ""))
                 + either(quoted(words.get(last)) + ":*", quoted(stem.apply(words.get(last))));
     }
 

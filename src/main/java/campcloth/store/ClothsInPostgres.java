@@ -28,7 +28,8 @@ class ClothsInPostgres implements Cloths {
     private final Json json;
     private final Clock clock;
 
-    ClothsInPostgres(ClothRows rows, ClothSnapshot snapshot, ClothIndex index, ClothFinder finder, Json json, Clock clock) {
+    ClothsInPostgres(
+            ClothRows rows, ClothSnapshot snapshot, ClothIndex index, ClothFinder finder, Json json, Clock clock) {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;

@@ -37,7 +37,9 @@ class UsualTraitsTest {
         "wool-mixed-400, AUTUMN, SUMMER"
     })
     void aClothSuitsTheSeasonItIsWornIn(String id, String suits, String not) {
-        assertThat(TRAITS.of(Camp.CATALOGUE.cloth(id)).seasons()).contains(suits).doesNotContain(not);
+        assertThat(TRAITS.of(Camp.CATALOGUE.cloth(id)).seasons())
+                .contains(suits)
+                .doesNotContain(not);
     }
 
     @Test
@@ -62,7 +64,9 @@ class UsualTraitsTest {
                                     && w.severity() != Warning.Severity.NOTE);
                 }
             }
-            assertThat(suiting).as("cloths for %s", season).isBetween(20, ranking.judged().size() / 2);
+            assertThat(suiting)
+                    .as("cloths for %s", season)
+                    .isBetween(20, ranking.judged().size() / 2);
         });
     }
 
@@ -114,7 +118,13 @@ class UsualTraitsTest {
     /** Edges of the classes: project choice. */
     @ParameterizedTest
     @CsvSource({
-        "10, LIGHT", "129.999, LIGHT", "130, MEDIUM", "249.999, MEDIUM", "250, HEAVY", "399.999, HEAVY", "400, VERY_HEAVY"
+        "10, LIGHT",
+        "129.999, LIGHT",
+        "130, MEDIUM",
+        "249.999, MEDIUM",
+        "250, HEAVY",
+        "399.999, HEAVY",
+        "400, VERY_HEAVY"
     })
     void weightsFallIntoTheirClass(double weightGsm, WeightClass expected) {
         assertThat(WeightClass.of(weightGsm)).isEqualTo(expected);

@@ -20,9 +20,18 @@ import java.util.SplittableRandom;
 final class ClothDraw {
 
     private static final List<String> KINDS = List.of(
-            "shirting", "broadcloth", "twill", "herringbone", "canvas", "flannel", "blanket", "melton", "serge", "gauze");
-    private static final List<String> MANNERS =
-            List.of("plain", "washed", "unbleached", "heavy", "fine", "striped", "checked", "brushed", "fulled", "dyed");
+            "shirting",
+            "broadcloth",
+            "twill",
+            "herringbone",
+            "canvas",
+            "flannel",
+            "blanket",
+            "melton",
+            "serge",
+            "gauze");
+    private static final List<String> MANNERS = List.of(
+            "plain", "washed", "unbleached", "heavy", "fine", "striped", "checked", "brushed", "fulled", "dyed");
     private static final List<String> SYLLABLES =
             List.of("wen", "dlo", "mar", "tas", "bel", "ko", "rin", "os", "tra", "vel", "hum", "sil");
 

@@ -96,8 +96,8 @@ final class IndexedDatabase implements AutoCloseable {
     }
 
     void remove(String id) {
-        transaction.executeWithoutResult(status ->
-                sql.update("update cloth set removed_by = 'USER', tick = ? where id = ?", nextTick(), id));
+        transaction.executeWithoutResult(
+                status -> sql.update("update cloth set removed_by = 'USER', tick = ? where id = ?", nextTick(), id));
     }
 
     /** Leaves a body behind that no program can read. */

@@ -84,12 +84,7 @@ class SearchBenchmark {
                 ClothFinder.Found found = database.found(search, 50);
                 say(
                         "%-30s %7d found%s: %.1f ms, %.1f counts; page uses %s%n",
-                        name,
-                        found.total(),
-                        found.near() ? " nearly" : "",
-                        time,
-                        time / count,
-                        plan(database, search));
+                        name, found.total(), found.near() ? " nearly" : "", time, time / count, plan(database, search));
             });
         }
     }
@@ -98,7 +93,8 @@ class SearchBenchmark {
     private static List<String> plan(IndexedDatabase database, ClothSearch search) {
         return database.plan(search).stream()
                 .filter(line -> line.contains("Scan"))
-                .map(line -> line.replaceAll(".*?((Bitmap |Parallel |)(Index |Seq |Heap |Index Only )Scan[^(]*).*", "$1")
+                .map(line -> line.replaceAll(
+                                ".*?((Bitmap |Parallel |)(Index |Seq |Heap |Index Only )Scan[^(]*).*", "$1")
                         .strip())
                 .toList();
     }

@@ -108,9 +108,10 @@ final class SearchedInMemory {
                 "price",
                 known -> within(
                         known.figure(Property.PRICE_PER_METRE), search.minPricePerMetre(), search.maxPricePerMetre()));
-        return cloths.stream().filter(known -> all.entrySet().stream()
-                .filter(condition -> !but.contains(condition.getKey()))
-                .allMatch(condition -> condition.getValue().test(known)));
+        return cloths.stream()
+                .filter(known -> all.entrySet().stream()
+                        .filter(condition -> !but.contains(condition.getKey()))
+                        .allMatch(condition -> condition.getValue().test(known)));
     }
 
     private static boolean meets(Set<String> wanted, Set<String> has) {
@@ -119,7 +120,8 @@ final class SearchedInMemory {
 
     private static boolean within(Optional<Double> value, Optional<Double> least, Optional<Double> most) {
         double known = value.orElse(Double.NaN);
-        return least.map(bound -> known >= bound).orElse(true) && most.map(bound -> known <= bound).orElse(true);
+        return least.map(bound -> known >= bound).orElse(true)
+                && most.map(bound -> known <= bound).orElse(true);
     }
 
     private boolean hasAll(Set<String> has, String text) {
@@ -136,10 +138,11 @@ final class SearchedInMemory {
     }
 
     private Set<String> words(Cloth cloth, LabelVocabulary labels) {
-        Set<String> words = new HashSet<>(SearchWords.of(cloth.name() + " " + cloth.note() + " "
-                + cloth.blend().words()));
-        cloth.blend().shares().forEach(share -> labels.names(share.fibre()).forEach(name -> words.addAll(
-                SearchWords.of(name))));
+        Set<String> words = new HashSet<>(SearchWords.of(
+                cloth.name() + " " + cloth.note() + " " + cloth.blend().words()));
+        cloth.blend()
+                .shares()
+                .forEach(share -> labels.names(share.fibre()).forEach(name -> words.addAll(SearchWords.of(name))));
         words.addAll(stems.of(words).values());
         return words;
     }
