@@ -21,9 +21,8 @@ record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits trait
                 fire_grade = excluded.fire_grade, price_per_metre = excluded.price_per_metre""";
 
     /** The values of {@link #WRITE} in their order. */
-    @Nullable
     Object[] values(String vector) {
-        return new @Nullable Object[] {
+        return new Object[] {
             id,
             String.join(" ", words.name()),
             String.join(" ", words.near()),

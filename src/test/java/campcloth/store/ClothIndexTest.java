@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.ExecutorService;
@@ -69,7 +70,7 @@ class ClothIndexTest {
         Map<String, Cloth> exactlyTwoBatches = drawn(1_000);
         database.write(exactlyTwoBatches);
         index.bringUpToDate();
-        assertThat(database.found(exactlyTwoBatches.get("c-999").name()).ids()).contains("c-999");
+        assertThat(database.found(Optional.ofNullable(exactlyTwoBatches.get("c-999")).orElseThrow().name()).ids()).contains("c-999");
     }
 
     @Test
