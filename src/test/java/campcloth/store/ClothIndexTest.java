@@ -70,7 +70,11 @@ class ClothIndexTest {
         Map<String, Cloth> exactlyTwoBatches = drawn(1_000);
         database.write(exactlyTwoBatches);
         index.bringUpToDate();
-        assertThat(database.found(Optional.ofNullable(exactlyTwoBatches.get("c-999")).orElseThrow().name()).ids()).contains("c-999");
+        assertThat(database.found(Optional.ofNullable(exactlyTwoBatches.get("c-999"))
+                                .orElseThrow()
+                                .name())
+                        .ids())
+                .contains("c-999");
     }
 
     @Test
