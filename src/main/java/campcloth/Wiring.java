@@ -1,6 +1,9 @@
 package campcloth;
 
 import campcloth.advice.Adviser;
+import campcloth.advice.UsualTraits;
+import campcloth.cloth.ClothTraiter;
+import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelReader;
 import campcloth.fibre.LabelVocabulary;
@@ -43,6 +46,11 @@ class Wiring {
     @Bean
     OutfitAdvice outfitAdvice(FireAdvice fireAdvice) {
         return new OutfitAdvice(fireAdvice);
+    }
+
+    @Bean
+    ClothTraiter clothTraiter(FireAdvice fireAdvice, Seasons seasons, Fibres fibres) {
+        return new UsualTraits(fireAdvice, seasons, fibres);
     }
 
     @Bean

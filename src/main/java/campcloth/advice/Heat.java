@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -68,15 +70,27 @@ final class Heat implements Criterion {
         if (known.isEmpty()) {
             return outside(facts.spells(), basis);
         }
-        double airy = quantity(Known.of(facts.bounds().airy()), Value::value);
-        double heavy = quantity(Known.of(facts.bounds().heavy()), Value::value);
         return Assessment.of(
                 name(),
-                ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, heavy, airy),
+                scoring(facts.bounds()),
                 new Quantity(quantity(known, Value::value), quantity(known, Value::low), quantity(known, Value::high)),
                 UNIT,
                 because(facts, known),
                 basis);
+    }
+
+    /** The score alone; empty where nothing was computed. */
+    static OptionalDouble score(List<SpellComfort> spells, Bounds bounds) {
+        List<Known> known = Known.of(spells);
+        return known.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(scoring(bounds).applyAsDouble(quantity(known, Value::value)));
+    }
+
+    private static DoubleUnaryOperator scoring(Bounds bounds) {
+        double airy = quantity(Known.of(bounds.airy()), Value::value);
+        double heavy = quantity(Known.of(bounds.heavy()), Value::value);
+        return ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, heavy, airy);
     }
 
     private static double position(double ratio, double heavy, double airy) {

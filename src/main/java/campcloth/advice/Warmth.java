@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -64,15 +66,27 @@ final class Warmth implements Criterion {
         if (known.isEmpty()) {
             return Assessment.neutral(name(), UNIT, "Not computed: " + outside(facts.spells()), basis);
         }
-        double airy = mean(Known.of(facts.bounds().airy()), Value::value);
-        double close = mean(Known.of(facts.bounds().close()), Value::value);
         return Assessment.of(
                 name(),
-                clo -> 0.5 * CURVE.score(clo) + 50 * Bounds.position(clo, airy, close, SAME_CLO),
+                scoring(facts.bounds()),
                 new Quantity(mean(known, Value::value), mean(known, Value::low), mean(known, Value::high)),
                 UNIT,
                 because(facts, known),
                 basis);
+    }
+
+    /** The score alone; empty where nothing was computed. */
+    static OptionalDouble score(List<SpellComfort> spells, Bounds bounds) {
+        List<Known> known = Known.of(spells);
+        return known.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(scoring(bounds).applyAsDouble(mean(known, Value::value)));
+    }
+
+    private static DoubleUnaryOperator scoring(Bounds bounds) {
+        double airy = mean(Known.of(bounds.airy()), Value::value);
+        double close = mean(Known.of(bounds.close()), Value::value);
+        return clo -> 0.5 * CURVE.score(clo) + 50 * Bounds.position(clo, airy, close, SAME_CLO);
     }
 
     private static double mean(List<Known> known, ToDoubleFunction<Value> end) {

@@ -67,15 +67,25 @@ final class Warnings {
         SpellComfort spell = facts.spells().get(number);
         SpellComfort airy = facts.bounds().airy().get(number);
         SpellComfort close = facts.bounds().close().get(number);
-        if (Sweat.clearlyDripsOff(spell) && !Sweat.dripsOff(airy)) {
+        if (isHotterThanNeedBe(spell, airy)) {
             warnings.add(new Warning("HEAT_STRAIN", Warning.Severity.CAUTION, heat(spell)));
         }
         if (Cooling.tooSoon(spell)) {
-            Warning.Severity severity = Cooling.tooSoon(close) ? Warning.Severity.NOTE : Warning.Severity.CAUTION;
-            warnings.add(new Warning("COLD", severity, cold(spell)));
+            boolean needBe = !isColderThanNeedBe(spell, close);
+            warnings.add(new Warning("COLD", needBe ? Warning.Severity.NOTE : Warning.Severity.CAUTION, cold(spell)));
         }
         EventCautions.notComputed(spell)
                 .ifPresent(text -> warnings.add(new Warning("OUT_OF_MODEL", Warning.Severity.CAUTION, text)));
+    }
+
+    /** Whether the body heats up in it, but not in the airiest cloth. */
+    static boolean isHotterThanNeedBe(SpellComfort spell, SpellComfort airy) {
+        return Sweat.clearlyDripsOff(spell) && !Sweat.dripsOff(airy);
+    }
+
+    /** Whether the body cools down in it too soon, but not in the closest cloth. */
+    static boolean isColderThanNeedBe(SpellComfort spell, SpellComfort close) {
+        return Cooling.tooSoon(spell) && !Cooling.tooSoon(close);
     }
 
     private static String heat(SpellComfort spell) {

@@ -12,10 +12,13 @@ public interface Cloths {
     /** Those of the ids that are there, in no promised order. */
     List<KeptCloth> byIds(Collection<String> ids);
 
-    /** Every cloth that matches. */
+    /** Every cloth that matches; cloths that are only nearly named so are left out. */
     List<KeptCloth> matching(ClothSearch search);
 
-    /** One page of the cloths that match, by name. */
+    /**
+     * One page of the cloths that match: as the words of the search tell, the best first, else by name. Where no cloth has all of
+     * the words, those whose names look alike.
+     */
     Page page(ClothSearch search, int page, int size);
 
     KeptCloth add(Cloth cloth);
@@ -29,8 +32,15 @@ public interface Cloths {
     /** Removes a cloth if it still has the version expected; a newer catalogue does not bring it back. */
     Change remove(String id, long expectedVersion);
 
-    /** A page of cloths and how many match in all. */
-    record Page(List<KeptCloth> cloths, long total) {}
+    /**
+     * A page of cloths.
+     *
+     * @param cloths the cloths
+     * @param total how many match in all
+     * @param nearMatches whether no cloth has all of the words, and these are only named much alike
+     * @param facets by what to narrow the search
+     */
+    record Page(List<KeptCloth> cloths, long total, boolean nearMatches, ClothFacets facets) {}
 
     /** How a change went. */
     sealed interface Change {

@@ -40,6 +40,11 @@ public final class LabelVocabulary {
         return lexicon.size();
     }
 
+    /** How labels call a fibre, in all languages known. */
+    public List<String> names(Fibre fibre) {
+        return lexicon.names(fibre);
+    }
+
     Lexicon lexicon() {
         return lexicon;
     }

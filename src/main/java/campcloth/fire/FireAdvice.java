@@ -67,7 +67,7 @@ public final class FireAdvice {
      * Whether the judgement comes to that gate or to a milder one. Judges by the same functions, but without the sentences, each
      * fire once, and ends with the first thing that is stricter.
      */
-    boolean reaches(WornCloth cloth, Event event, Gate target) {
+    public boolean reaches(WornCloth cloth, Event event, Gate target) {
         List<OpenFire> fires = event.spells().stream()
                 .flatMap(s -> s.fireInUse().stream())
                 .distinct()

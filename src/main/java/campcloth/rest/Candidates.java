@@ -65,8 +65,9 @@ class Candidates {
                 "cloths.filter",
                 () -> new ClothSearch(
                         Optional.ofNullable(filter.text()).filter(text -> !text.isBlank()),
-                        Optional.ofNullable(filter.fibre())
-                                .map(key -> fibres.require(key).key()),
+                        Optional.ofNullable(filter.fibre()).stream()
+                                .map(key -> fibres.require(key).key())
+                                .collect(Collectors.toSet()),
                         Optional.ofNullable(filter.minWeightGsm()),
                         Optional.ofNullable(filter.maxWeightGsm())));
     }

@@ -1,19 +1,13 @@
 package campcloth.rest;
 
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
-import campcloth.figure.Range;
 import io.swagger.v3.oas.annotations.Operation;
-import io.swagger.v3.oas.annotations.Parameter;
-import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.net.URI;
-import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
@@ -25,7 +19,6 @@ import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** The catalogue of cloths. */
@@ -34,55 +27,12 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "Cloths", description = "The catalogue: cloths from the catalogue files and those that users add")
 class ClothController {
 
-    private static final Range PAGE = new Range("page", 0, 1_000_000, "(counted from 0)");
-    private static final Range SIZE = new Range("size", 1, 500, "cloths a page");
-
-    /** One page of the catalogue. */
-    @Schema(name = "ClothPage")
-    record PageBody(List<ClothBody> cloths, int page, int size, long total) {}
-
     private final Cloths cloths;
     private final Fibres fibres;
 
     ClothController(Cloths cloths, Fibres fibres) {
         this.cloths = cloths;
         this.fibres = fibres;
-    }
-
-    @GetMapping
-    @Operation(operationId = "searchCloths", summary = "Searches the catalogue, a page at a time, by name")
-    PageBody page(
-            @Parameter(description = "words that the name or the note contains") @RequestParam Optional<String> text,
-            @Parameter(description = "key of a fibre that the blend contains") @RequestParam Optional<String> fibre,
-            @Parameter(
-                            description = "lightest cloth sought",
-                            schema = @Schema(type = "number", minimum = "0", maximum = "10000"))
-                    @RequestParam
-                    Optional<Double> minWeightGsm,
-            @Parameter(
-                            description = "heaviest cloth sought",
-                            schema = @Schema(type = "number", minimum = "0", maximum = "10000"))
-                    @RequestParam
-                    Optional<Double> maxWeightGsm,
-            @Parameter(
-                            description = "counted from 0",
-                            schema = @Schema(type = "integer", minimum = "0", maximum = "1000000", defaultValue = "0"))
-                    @RequestParam(defaultValue = "0")
-                    int page,
-            @Parameter(
-                            description = "cloths a page",
-                            schema = @Schema(type = "integer", minimum = "1", maximum = "500", defaultValue = "50"))
-                    @RequestParam(defaultValue = "50")
-                    int size) {
-        PAGE.check(page);
-        SIZE.check(size);
-        ClothSearch search = new ClothSearch(
-                text.filter(words -> !words.isBlank()),
-                fibre.map(key -> fibres.require(key).key()),
-                minWeightGsm,
-                maxWeightGsm);
-        Cloths.Page found = cloths.page(search, page, size);
-        return new PageBody(found.cloths().stream().map(ClothBody::of).toList(), page, size, found.total());
     }
 
     @GetMapping("/{id}")

@@ -2,13 +2,9 @@ package campcloth.store;
 
 import campcloth.cloth.ClothTable;
 import campcloth.cloth.KeptCloth.Origin;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -54,7 +50,7 @@ class CatalogueLoading implements SmartInitializingSingleton {
         int changed = 0;
         for (ClothTable.Entry entry : catalogue.cloths()) {
             String body = json.write(ClothBody.of(entry.cloth()));
-            String digest = digest(body);
+            String digest = Digest.of(body);
             ClothRow row = known.remove(entry.id());
             if (row == null) {
                 rows.save(new ClothRow(entry.id(), Origin.CATALOGUE, digest, body, tick.get(), now));
@@ -74,15 +70,6 @@ class CatalogueLoading implements SmartInitializingSingleton {
                 "The catalogue has {} cloths; {} were new or changed.",
                 catalogue.cloths().size(),
                 changed);
-    }
-
-    private static String digest(String body) {
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(body.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash);
-        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
-            throw new IllegalStateException(everyPlatformHasIt);
-        }
     }
 
     /** One tick for the whole loading, taken only if anything changes. */

@@ -5,32 +5,42 @@ import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.KeptCloth.Origin;
-import campcloth.cloth.Property;
 import java.time.Clock;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The catalogue over PostgreSQL: reads come from the snapshot, changes go to the table. */
+/** The catalogue over PostgreSQL: cloths come from the snapshot, what a search finds from the index,
+ * changes go to the table. */
 @Component
 class ClothsInPostgres implements Cloths {
 
     private final ClothRows rows;
     private final ClothSnapshot snapshot;
+    private final ClothIndex index;
+    private final ClothFinder finder;
     private final SwatchedCloth swatched;
     private final Json json;
     private final Clock clock;
 
-    ClothsInPostgres(ClothRows rows, ClothSnapshot snapshot, SwatchedCloth swatched, Json json, Clock clock) {
+    ClothsInPostgres(
+            ClothRows rows,
+            ClothSnapshot snapshot,
+            ClothIndex index,
+            ClothFinder finder,
+            SwatchedCloth swatched,
+            Json json,
+            Clock clock) {
         this.rows = rows;
         this.snapshot = snapshot;
+        this.index = index;
+        this.finder = finder;
         this.swatched = swatched;
         this.json = json;
         this.clock = clock;
@@ -49,20 +59,21 @@ class ClothsInPostgres implements Cloths {
 
     @Override
     public List<KeptCloth> matching(ClothSearch search) {
+        if (search.equals(ClothSearch.EVERYTHING)) {
+            return List.copyOf(snapshot.cloths().values());
+        }
+        index.bringUpToDate();
+        Set<String> ids = finder.matching(search);
         return snapshot.cloths().values().stream()
-                .filter(kept -> matches(kept.cloth(), search))
+                .filter(kept -> ids.contains(kept.id()))
                 .toList();
     }
 
     @Override
     public Page page(ClothSearch search, int page, int size) {
-        List<KeptCloth> all = matching(search).stream()
-                .sorted(Comparator.comparing((KeptCloth kept) -> kept.cloth().name(), String.CASE_INSENSITIVE_ORDER)
-                        .thenComparing(KeptCloth::id))
-                .toList();
-        List<KeptCloth> cloths =
-                all.stream().skip((long) page * size).limit(size).toList();
-        return new Page(cloths, all.size());
+        index.bringUpToDate();
+        ClothFinder.Found found = finder.page(search, page, size);
+        return new Page(byIds(found.ids()), found.total(), found.near(), found.facets());
     }
 
     @Override
@@ -105,19 +116,5 @@ class ClothsInPostgres implements Cloths {
         }
         change.accept(row);
         return new Change.Done(snapshot.kept(rows.saveAndFlush(row)));
-    }
-
-    private static boolean matches(Cloth cloth, ClothSearch search) {
-        double weightGsm = cloth.figure(Property.WEIGHT_GSM).map(f -> f.value()).orElse(Double.NaN);
-        return search.text().map(text -> says(cloth, text)).orElse(true)
-                && search.fibre().map(key -> cloth.blend().percentOf(key) > 0).orElse(true)
-                && search.minWeightGsm().map(least -> weightGsm >= least).orElse(true)
-                && search.maxWeightGsm().map(most -> weightGsm <= most).orElse(true);
-    }
-
-    private static boolean says(Cloth cloth, String text) {
-        String where = (cloth.name() + " " + cloth.note() + " " + cloth.blend().words()).toLowerCase(Locale.ROOT);
-        return List.of(text.toLowerCase(Locale.ROOT).trim().split("\\s+")).stream()
-                .allMatch(where::contains);
     }
 }

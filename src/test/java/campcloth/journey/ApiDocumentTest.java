@@ -225,7 +225,7 @@ class ApiDocumentTest {
         Operation search = api.operation("get", "/api/cloths");
         assertThat(search.parameters("query")
                         .filter(p -> p.at("/schema/maximum").isNumber()))
-                .hasSize(4);
+                .hasSize(6);
         for (JsonNode parameter : search.parameters("query").toList()) {
             assertThat(parameter.path("description").asString()).isNotBlank();
             if (parameter.at("/schema/maximum").isNumber()) {

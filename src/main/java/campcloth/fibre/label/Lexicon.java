@@ -84,6 +84,16 @@ public final class Lexicon {
         return byWord.getOrDefault(Tokens.folded(word), List.of());
     }
 
+    /** The words, in all languages, that name a fibre and nothing else; codes are none. */
+    public List<String> names(Fibre fibre) {
+        return byWord.values().stream()
+                .filter(entry -> (entry.kind() == WordKind.FIBRE || entry.kind() == WordKind.US_NAME)
+                        && entry.fibres().contains(fibre))
+                .map(Entry::word)
+                .sorted()
+                .toList();
+    }
+
     Optional<Match> longest(List<Token> tokens, int at) {
         StringBuilder phrase = new StringBuilder();
         Optional<Match> longest = Optional.empty();

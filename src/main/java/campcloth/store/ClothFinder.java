@@ -1,0 +1,111 @@
+package campcloth.store;
+
+import campcloth.cloth.ClothFacets;
+import campcloth.cloth.ClothSearch;
+import campcloth.cloth.SearchWords;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Looks for cloths in the index as it stands. Words are looked for as they are: all in one cloth. Only where no cloth of the whole
+ * catalogue has all of them, near names are. Which of the two it is does not hang on the rest of the search, so that narrowing never
+ * turns a search into another.
+ */
+@Component
+class ClothFinder {
+
+    /** Of the trigrams of what is sought, the share that has to stand together in a name: project choice. */
+    private static final String NEAR = "0.4";
+
+    /**
+     * What was found.
+     *
+     * @param near whether no cloth has all the words, and these are only named much alike
+     */
+    record Found(List<String> ids, long total, boolean near, ClothFacets facets) {}
+
+    /** The parts of a search in SQL. */
+    record Asked(ClothReading reading, ClothWhere where, Map<String, Object> params) {
+
+        String ids() {
+            return "select cloth_id from cloth_index where "
+                    + String.join(" and ", reading.condition(), where.weight(), where.facetsBut());
+        }
+
+        /** The same, a page of it. */
+        String page() {
+            return ids() + " order by " + reading.order() + " limit :size offset :before";
+        }
+    }
+
+    private final JdbcClient sql;
+    private final Stems stems;
+
+    ClothFinder(JdbcClient sql, Stems stems) {
+        this.sql = sql;
+        this.stems = stems;
+    }
+
+    /** Ids of all cloths that have all the words and match the rest. */
+    @Transactional(readOnly = true)
+    public Set<String> matching(ClothSearch search) {
+        Asked asked = asked(search);
+        return asked.reading() == ClothReading.NEARLY ? Set.of() : new HashSet<>(ids(asked.ids(), asked.params()));
+    }
+
+    /** A page of them, the best first; near names where no cloth has all the words. */
+    @Transactional(readOnly = true)
+    public Found page(ClothSearch search, int page, int size) {
+        Asked asked = asked(search);
+        ClothCounts counts = ClothCounts.of(sql.sql(ClothCounts.sql(asked.reading(), asked.where()))
+                .params(asked.params())
+                .query(ClothCounts.Row.class)
+                .list());
+        Map<String, Object> params = new HashMap<>(asked.params());
+        params.put("size", size);
+        params.put("before", (long) page * size);
+        return new Found(
+                ids(asked.page(), params),
+                counts.total(),
+                asked.reading() == ClothReading.NEARLY && counts.total() > 0,
+                counts.facets());
+    }
+
+    /** Has the session look for near names from here to the end of the transaction as {@link #NEAR} says. */
+    Asked asked(ClothSearch search) {
+        ClothWhere where = ClothWhere.of(search);
+        Map<String, Object> params = new HashMap<>(where.params());
+        if (search.text().isEmpty()) {
+            return new Asked(ClothReading.EVERY, where, params);
+        }
+        List<String> words = search.text().map(SearchWords::of).orElse(List.of());
+        if (words.isEmpty()) {
+            return new Asked(ClothReading.NONE, where, params);
+        }
+        Map<String, String> stem = stems.of(Set.copyOf(words));
+        params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word)));
+        params.put("said", String.join(" ", words));
+        boolean found = sql.sql(
+                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")
+                .params(params)
+                .query(Boolean.class)
+                .single();
+        if (!found) {
+            sql.sql("select set_config('pg_trgm.word_similarity_threshold', ?, true)")
+                    .param(NEAR)
+                    .query(String.class)
+                    .single();
+        }
+        return new Asked(found ? ClothReading.ALL_WORDS : ClothReading.NEARLY, where, params);
+    }
+
+    private List<String> ids(String query, Map<String, Object> params) {
+        return sql.sql(query).params(params).query(String.class).list();
+    }
+}

@@ -1,0 +1,138 @@
+package campcloth.store;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothSearch;
+import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.ShippedCatalogue;
+import campcloth.fibre.Fibres;
+import campcloth.fibre.LabelVocabulary;
+import campcloth.store.postgres.PostgresForTests;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.flywaydb.core.Flyway;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** A database of its own with cloths in it, written as any writer writes them, and the index beside them. */
+final class IndexedDatabase implements AutoCloseable {
+
+    private static final int LOT = 1000;
+
+    private final HikariDataSource source = new HikariDataSource();
+    private final JdbcTransactionManager transactions = new JdbcTransactionManager(source);
+    private final TransactionTemplate transaction = new TransactionTemplate(transactions);
+    private final Json json = new Json();
+    private final Fibres fibres = ShippedCatalogue.get().fibres();
+    private final JdbcTemplate sql = new JdbcTemplate(source);
+
+    IndexedDatabase() {
+        PostgresForTests.Database database = PostgresForTests.fresh();
+        source.setJdbcUrl(database.url());
+        source.setUsername(database.user());
+        source.setPassword(database.password());
+        source.setMaximumPoolSize(6);
+        Flyway.configure().dataSource(source).load().migrate();
+    }
+
+    JdbcTemplate sql() {
+        return sql;
+    }
+
+    /** One instance's keeper of the index. */
+    ClothIndex index(ClothTraiter traiter) {
+        return new ClothIndex(sql, transactions, stems(), traiter, labels(), fibres, json);
+    }
+
+    ClothFinder finder() {
+        return new ClothFinder(JdbcClient.create(sql), stems());
+    }
+
+    /** What a search finds in the index as it stands. */
+    ClothFinder.Found found(ClothSearch search, int size) {
+        return Optional.ofNullable(transaction.execute(status -> finder().page(search, 0, size)))
+                .orElseThrow();
+    }
+
+    ClothFinder.Found found(String text) {
+        return found(new ClothSearch(Optional.of(text), Set.of(), Optional.empty(), Optional.empty()), 500);
+    }
+
+    /** How PostgreSQL goes about the first page of a search. */
+    List<String> plan(ClothSearch search) {
+        return Optional.ofNullable(transaction.execute(status -> {
+                    ClothFinder.Asked asked = finder().asked(search);
+                    return JdbcClient.create(sql)
+                            .sql("explain " + asked.page())
+                            .params(asked.params())
+                            .param("size", 50)
+                            .param("before", 0)
+                            .query(String.class)
+                            .list();
+                }))
+                .orElseThrow();
+    }
+
+    /** Writes cloths as one change. */
+    void write(Map<String, Cloth> cloths) {
+        transaction.executeWithoutResult(status -> {
+            long tick = nextTick();
+            List<Object[]> rows = new ArrayList<>();
+            cloths.forEach((id, cloth) -> rows.add(new Object[] {id, tick, json.write(ClothBody.of(cloth))}));
+            for (int from = 0; from < rows.size(); from += LOT) {
+                sql.batchUpdate("""
+                        insert into cloth (id, version, tick, origin, body) values (?, 0, ?, 'OWN', cast(? as jsonb))
+                        on conflict (id) do update set tick = excluded.tick, body = excluded.body, removed_by = null""", rows.subList(from, Math.min(rows.size(), from + LOT)));
+            }
+        });
+    }
+
+    void remove(String id) {
+        transaction.executeWithoutResult(
+                status -> sql.update("update cloth set removed_by = 'USER', tick = ? where id = ?", nextTick(), id));
+    }
+
+    /** Leaves a body behind that no program can read. */
+    void spoil(String id) {
+        sql.update("update cloth set body = body || '{\"blend\": 7}' where id = ?", id);
+    }
+
+    /** All of the index. */
+    Map<String, String> rows() {
+        Map<String, String> rows = new TreeMap<>();
+        sql.query("select cloth_id, cast(cloth_index as text) as whole from cloth_index", row -> {
+            rows.put(row.getString("cloth_id"), row.getString("whole"));
+        });
+        return rows;
+    }
+
+    @Override
+    public void close() {
+        source.close();
+    }
+
+    private long nextTick() {
+        Long tick = sql.queryForObject("update cloth_clock set tick = tick + 1 returning tick", Long.class);
+        return Optional.ofNullable(tick).orElseThrow();
+    }
+
+    private Stems stems() {
+        return new Stems(JdbcClient.create(sql));
+    }
+
+    private LabelVocabulary labels() {
+        try {
+            return LabelVocabulary.read(Map.<String, StringReader>of(), fibres, new ArrayList<>());
+        } catch (IOException nothingIsRead) {
+            throw new IllegalStateException(nothingIsRead);
+        }
+    }
+}
