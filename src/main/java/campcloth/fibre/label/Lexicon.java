@@ -87,6 +87,7 @@ public final class Lexicon {
     /** The words, in all languages, that name a fibre and nothing else; codes are none. */
     public List<String> names(Fibre fibre) {
         return byWord.values().stream()
+                .flatMap(List::stream)
                 .filter(entry -> (entry.kind() == WordKind.FIBRE || entry.kind() == WordKind.US_NAME)
                         && entry.fibres().contains(fibre))
                 .map(Entry::word)
