@@ -4,16 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.figure.Fault;
 import java.io.IOException;
-import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** The burn-test key that the program ships with, and threads written as {@code odour hair; residue hard-bead}. */
 final class FlameFixture {
@@ -53,9 +53,8 @@ final class FlameFixture {
     }
 
     static String text(String file) {
-        try (Reader reader = LabelFixture.resource("/catalogue/" + file);
-                var lines = new java.io.BufferedReader(reader).lines()) {
-            return lines.collect(Collectors.joining("\n", "", "\n"));
+        try {
+            return Files.readString(Path.of("catalogue", file));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -13,12 +13,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What published burn-test keys say of a fibre is told as that fibre first. */
 class FlameKeyPublishedTest {
 
-    private static final String FILE = "/published/burn-test-keys.csv";
+    private static final String FILE = "burn-test-keys.csv";
 
     record Row(String source, Set<String> classes, String observations) {}
 
     static List<Row> rows() {
-        return LabelFixture.table(FILE).stream().map(FlameKeyPublishedTest::row).toList();
+        return LabelFixture.rows(LabelFixture.published(FILE)).stream().map(FlameKeyPublishedTest::row).toList();
     }
 
     private static Row row(CSVRecord row) {

@@ -35,11 +35,11 @@ class FlameKeyTableTest {
     @Test
     void everyClassHasItsRowsAndItsSource() {
         assertThat(FlameFixture.KEY.classes()).hasSize(19);
-        Set<String> sources = LabelFixture.table("/catalogue/sources.csv").stream()
+        Set<String> sources = LabelFixture.rows(FlameFixture.text("sources.csv")).stream()
                 .map(row -> row.get("id"))
                 .collect(Collectors.toSet());
         assertThat(sources).containsAll(FlameKey.SOURCES);
-        assertThat(LabelFixture.table("/catalogue/burn-test.csv"))
+        assertThat(LabelFixture.rows(FlameFixture.text("burn-test.csv")))
                 .allSatisfy(row -> assertThat(sources).contains(row.get("source")));
     }
 

@@ -24,7 +24,7 @@ import org.apache.commons.csv.CSVRecord;
 final class LabelFixture {
 
     private static final Path WORDS = Path.of("catalogue", "label-words");
-    private static final Path LABELS = Path.of("src", "test", "resources", "published");
+    private static final Path PUBLISHED = Path.of("src", "test", "resources", "published");
 
     private static final Map<FibreFamily, String> KEYS = Map.of(
             FibreFamily.CELLULOSIC,
@@ -104,7 +104,7 @@ final class LabelFixture {
 
     private static Map<String, List<CSVRecord>> corpus(String names) {
         Map<String, List<CSVRecord>> rows = new TreeMap<>();
-        files(LABELS, names).forEach((name, text) -> rows.put(name.replaceAll(names, "$1"), rows(text)));
+        files(PUBLISHED, names).forEach((name, text) -> rows.put(name.replaceAll(names, "$1"), rows(text)));
         return rows;
     }
 
@@ -123,7 +123,16 @@ final class LabelFixture {
         return texts;
     }
 
-    private static List<CSVRecord> rows(String text) {
+    /** The text of a table of published rows. */
+    static String published(String file) {
+        try {
+            return Files.readString(PUBLISHED.resolve(file));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    static List<CSVRecord> rows(String text) {
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
