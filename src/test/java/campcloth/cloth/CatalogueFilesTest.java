@@ -28,15 +28,14 @@ class CatalogueFilesTest {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
-    private static final List<String> CITING =
-            List.of(
-                    "fibres.csv",
-                    "cloths.csv",
-                    "seasons.csv",
-                    "sizes.csv",
-                    "burn-test.csv",
-                    "burn-test-classes.csv",
-                    "list-columns.csv");
+    private static final List<String> CITING = List.of(
+            "fibres.csv",
+            "cloths.csv",
+            "seasons.csv",
+            "sizes.csv",
+            "burn-test.csv",
+            "burn-test-classes.csv",
+            "list-columns.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {

@@ -18,7 +18,9 @@ class FlameKeyPublishedTest {
     record Row(String source, Set<String> classes, String observations) {}
 
     static List<Row> rows() {
-        return LabelFixture.rows(LabelFixture.published(FILE)).stream().map(FlameKeyPublishedTest::row).toList();
+        return LabelFixture.rows(LabelFixture.published(FILE)).stream()
+                .map(FlameKeyPublishedTest::row)
+                .toList();
     }
 
     private static Row row(CSVRecord row) {

@@ -54,9 +54,7 @@ final class LabelDraw {
             fibres.put(language, ofKind(rows, "FIBRE"));
             parts.put(language, ofKind(rows, "PART"));
         });
-        languages = fibres.keySet().stream()
-                .filter(key -> key.length() == 2)
-                .toList();
+        languages = fibres.keySet().stream().filter(key -> key.length() == 2).toList();
     }
 
     private static List<CSVRecord> ofKind(List<CSVRecord> rows, String kind) {
@@ -78,13 +76,14 @@ final class LabelDraw {
         Map<String, Integer> shares = shares(language, random);
         String text = written(language, shares, random);
         return switch (random.nextInt(8)) {
-            case 0, 1 -> pick(parts.get(language), random).get("word") + ": " + text + "\n"
-                    + pick(parts.get(language), random).get("word") + ": "
-                    + written(language, shares(language, random), random);
-            case 2 -> text + pick(List.of("\n", " / ", ". ", " "), random)
-                    + written(pick(languages, random), shares, random);
-            case 3 -> language.toUpperCase(java.util.Locale.ROOT) + ": " + text + " EN: "
-                    + written("en", shares, random);
+            case 0, 1 ->
+                pick(parts.get(language), random).get("word") + ": " + text + "\n"
+                        + pick(parts.get(language), random).get("word") + ": "
+                        + written(language, shares(language, random), random);
+            case 2 ->
+                text + pick(List.of("\n", " / ", ". ", " "), random) + written(pick(languages, random), shares, random);
+            case 3 ->
+                language.toUpperCase(java.util.Locale.ROOT) + ": " + text + " EN: " + written("en", shares, random);
             default -> text;
         };
     }

@@ -34,8 +34,11 @@ final class LabelOracle {
     private final Map<String, List<CSVRecord>> rows = new HashMap<>();
 
     LabelOracle() {
-        LabelFixture.rowsByLanguage().values().forEach(language -> language.forEach(
-                row -> rows.computeIfAbsent(folded(row.get("word")), w -> new ArrayList<>()).add(row)));
+        LabelFixture.rowsByLanguage()
+                .values()
+                .forEach(language ->
+                        language.forEach(row -> rows.computeIfAbsent(folded(row.get("word")), w -> new ArrayList<>())
+                                .add(row)));
     }
 
     void check(String written, LabelReading.Read read) {
@@ -50,7 +53,8 @@ final class LabelOracle {
                     .isFalse();
             for (CSVRecord row : senses) {
                 if (NAMES.contains(row.get("kind"))) {
-                    (sure ? fibres : maybeFibres).addAll(List.of(row.get("means").split("; ")));
+                    (sure ? fibres : maybeFibres)
+                            .addAll(List.of(row.get("means").split("; ")));
                 }
                 if (sure && row.get("kind").equals("MODIFIER")) {
                     assertThat(read.notes()).anyMatch(note -> folded(note).contains(folded(row.get("word"))));

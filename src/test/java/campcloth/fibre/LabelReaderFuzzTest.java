@@ -27,7 +27,8 @@ class LabelReaderFuzzTest {
 
     @Test
     void nothingIsEverSkippedWhateverTheText() {
-        long read = IntStream.range(0, CHUNKS).parallel().mapToLong(this::readSome).sum();
+        long read =
+                IntStream.range(0, CHUNKS).parallel().mapToLong(this::readSome).sum();
         assertThat(read).isBetween(CHUNKS * RUNS_EACH / 20L, CHUNKS * RUNS_EACH * 9 / 10L);
     }
 
@@ -47,7 +48,8 @@ class LabelReaderFuzzTest {
                     assertThat(notRead.because()).isNotBlank();
                 }
             } catch (RuntimeException | AssertionError broken) {
-                throw new AssertionError("seed " + SEED + ", chunk " + chunk + ", run " + run + ", [" + text + "]", broken);
+                throw new AssertionError(
+                        "seed " + SEED + ", chunk " + chunk + ", run " + run + ", [" + text + "]", broken);
             }
         }
         return read;
@@ -55,7 +57,8 @@ class LabelReaderFuzzTest {
 
     @Test
     void theOrderOfTheFilesMakesNoDifference() throws IOException {
-        LabelReader backwards = new LabelReader(LabelVocabulary.read(backwards(), LabelFixture.fibres(), new ArrayList<>()));
+        LabelReader backwards =
+                new LabelReader(LabelVocabulary.read(backwards(), LabelFixture.fibres(), new ArrayList<>()));
         SplittableRandom random = new SplittableRandom(SEED + 4);
         for (int run = 0; run < 20_000; run++) {
             String text = draw.text(random);

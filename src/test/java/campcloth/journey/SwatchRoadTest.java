@@ -115,13 +115,14 @@ class SwatchRoadTest {
 
     @Test
     void aClothOfTheCatalogueCountsAsEditedOnceItIsMeasured() throws Exception {
-        JsonNode told = JSON.readTree(
-                send("POST", "/api/cloths/acrylic-tweed-look-300/swatches", """
+        JsonNode told = JSON.readTree(send("POST", "/api/cloths/acrylic-tweed-look-300/swatches", """
                 {"drip": {"seconds": [60.0, 60.0]}}
-                """, "").body());
+                """, "")
+                .body());
         assertThat(told.path("absorbency").asString()).isEqualTo("REPELS");
         assertThat(told.path("figures")).isEmpty();
-        assertThat(get("/api/cloths/acrylic-tweed-look-300").path("origin").asString()).isEqualTo("EDITED");
+        assertThat(get("/api/cloths/acrylic-tweed-look-300").path("origin").asString())
+                .isEqualTo("EDITED");
     }
 
     @Test

@@ -70,17 +70,18 @@ final class Choices {
     }
 
     private static boolean mustNotBeTried(Spot spot) {
-        boolean fibre = spot.senses().stream()
-                .anyMatch(s -> s.kind().namesOneFibre() || s.kind() == WordKind.PAIR);
+        boolean fibre = spot.senses().stream().anyMatch(s -> s.kind().namesOneFibre() || s.kind() == WordKind.PAIR);
         boolean neutral = spot.senses().stream().anyMatch(s -> s.kind().isNeutral());
-        return (fibre && neutral) || spot.senses().stream().anyMatch(s -> s.kind().isRefused());
+        return (fibre && neutral)
+                || spot.senses().stream().anyMatch(s -> s.kind().isRefused());
     }
 
     private List<Spot> chosen(Map<String, Spot> open, int way) {
         Map<String, List<Entry>> choice = new HashMap<>();
         int rest = way;
         for (Spot spot : open.values()) {
-            choice.put(spot.text(), List.of(spot.senses().get(rest % spot.senses().size())));
+            choice.put(
+                    spot.text(), List.of(spot.senses().get(rest % spot.senses().size())));
             rest /= spot.senses().size();
         }
         return spots.stream()
@@ -91,11 +92,9 @@ final class Choices {
     /** Whether each open word is one word of a language and else an abbreviation: its fault as a word is the one to tell. */
     private static boolean areWordsBesideCodes(Map<String, Spot> open) {
         return open.values().stream()
-                .allMatch(s -> s.senses().stream()
-                                        .filter(e -> !e.isOfAllLanguages())
-                                        .count()
-                                == 1
-                        && !s.senses().get(0).isOfAllLanguages());
+                .allMatch(s ->
+                        s.senses().stream().filter(e -> !e.isOfAllLanguages()).count() == 1
+                                && !s.senses().get(0).isOfAllLanguages());
     }
 
     private static boolean sameFault(List<Unreadable> broken) {

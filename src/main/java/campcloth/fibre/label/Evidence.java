@@ -58,7 +58,9 @@ final class Evidence {
                 left.add(sense);
             }
         }
-        if (languages.isEmpty() || left.isEmpty() || left.size() == spot.senses().size()) {
+        if (languages.isEmpty()
+                || left.isEmpty()
+                || left.size() == spot.senses().size()) {
             return spot;
         }
         if (left.size() == 1) {

@@ -36,7 +36,14 @@ record Item(
 
     static Item amount(Piece.Amount amount, String signs) {
         return new Item(
-                amount.from(), amount.to(), Optional.of(amount.percent()), List.of(), "", Optional.empty(), Set.of(), signs);
+                amount.from(),
+                amount.to(),
+                Optional.of(amount.percent()),
+                List.of(),
+                "",
+                Optional.empty(),
+                Set.of(),
+                signs);
     }
 
     static Item name(Piece.Known known, String signs) {
@@ -84,7 +91,15 @@ record Item(
 
     /** The item before with this name as part of it. */
     Item mergedInto(Item before) {
-        return new Item(before.from, to, before.percent, before.fibres, before.word, before.kind, before.languages, before.signs);
+        return new Item(
+                before.from,
+                to,
+                before.percent,
+                before.fibres,
+                before.word,
+                before.kind,
+                before.languages,
+                before.signs);
     }
 
     /** How far the signs set this item apart from the one before, 0 for not at all. */

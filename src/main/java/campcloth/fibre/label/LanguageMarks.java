@@ -75,8 +75,7 @@ final class LanguageMarks {
                 broken.add(unreadable);
             }
         }
-        return only.orElseThrow(
-                () -> marks(this::isSure).size() > 1 ? broken.get(0) : broken.get(broken.size() - 1));
+        return only.orElseThrow(() -> marks(this::isSure).size() > 1 ? broken.get(0) : broken.get(broken.size() - 1));
     }
 
     /** Whether it can be nothing but a mark: no other word, or no name of a fibre and set before a colon. */
@@ -132,11 +131,13 @@ final class LanguageMarks {
         }
         Optional<Reading> first = Optional.empty();
         for (Block block : blocks) {
-            Reading reading = Choices.read(text, block.spots(), block.languages().isEmpty() ? spoken : block.languages());
+            Reading reading =
+                    Choices.read(text, block.spots(), block.languages().isEmpty() ? spoken : block.languages());
             if (first.isPresent() && !first.get().agreesWith(reading)) {
                 throw contradiction(blocks.get(0), first.get(), block, reading);
             }
-            first = Optional.of(first.map(f -> f.and(reading).noting(Repeats.NOTE)).orElse(reading));
+            first = Optional.of(
+                    first.map(f -> f.and(reading).noting(Repeats.NOTE)).orElse(reading));
         }
         return first.orElseThrow(() -> misplaced(spots.get(marks.get(0))));
     }
@@ -175,9 +176,8 @@ final class LanguageMarks {
         while (start < to && spots.get(start).isSign(":)-/.,;\n")) {
             start++;
         }
-        List<Spot> content = spots.subList(start, to).stream()
-                .map(LanguageMarks::unmarked)
-                .toList();
+        List<Spot> content =
+                spots.subList(start, to).stream().map(LanguageMarks::unmarked).toList();
         Block block = new Block(languages, content);
         return block.saysSomething() && blocks.add(block);
     }

@@ -46,7 +46,8 @@ final class Pieces {
         if (spot.senses().isEmpty()) {
             throw unknown(spot);
         }
-        Piece.Known known = new Piece.Known(spot.from(), spot.to(), spot.senses().get(0));
+        Piece.Known known =
+                new Piece.Known(spot.from(), spot.to(), spot.senses().get(0));
         if (known.entry().kind().isRefused()) {
             throw refused(known);
         }
@@ -60,7 +61,8 @@ final class Pieces {
         Spot number = spots.get(at);
         BigDecimal percent = new BigDecimal(number.text());
         int next = at + 1;
-        if (next < spots.size() && (spots.get(next).isSign("%") || spots.get(next).mayBe(WordKind.PERCENT))) {
+        if (next < spots.size()
+                && (spots.get(next).isSign("%") || spots.get(next).mayBe(WordKind.PERCENT))) {
             next++;
         }
         int to = spots.get(next - 1).to();
@@ -76,7 +78,8 @@ final class Pieces {
     }
 
     private static Unreadable strayPercent(Spot sign) {
-        return new Unreadable(sign.from(), sign.to(), "no number stands before this percent sign", "write the number before it");
+        return new Unreadable(
+                sign.from(), sign.to(), "no number stands before this percent sign", "write the number before it");
     }
 
     private Unreadable unknown(Spot token) {

@@ -74,7 +74,8 @@ final class Repeats {
 
     /** Whether a sign stands before it that parts compositions; a comma or nothing might as well part fibres. */
     private static boolean isSetApart(Section repeat) {
-        return repeat.content().get(0) instanceof Piece.Sign sign && !sign.text().equals(",");
+        return repeat.content().get(0) instanceof Piece.Sign sign
+                && !sign.text().equals(",");
     }
 
     /** The ways to cut a section that give two compositions or more. */
@@ -98,7 +99,8 @@ final class Repeats {
         List<Section> cut = new ArrayList<>();
         List<Piece> content = new ArrayList<>();
         for (Piece piece : section.content()) {
-            boolean border = piece.is(WordKind.HEADING) || (piece instanceof Piece.Sign s && s.text().equals(sign));
+            boolean border = piece.is(WordKind.HEADING)
+                    || (piece instanceof Piece.Sign s && s.text().equals(sign));
             if (border && Section.saysSomething(content)) {
                 cut.add(section.with(content));
                 content = new ArrayList<>();

@@ -51,7 +51,9 @@ final class Runs {
     boolean isWhole(String word) {
         List<Entry> meanings = lexicon.meanings(word);
         return !meanings.isEmpty()
-                && meanings.stream().noneMatch(e -> e.kind().isRefused() || e.kind() == WordKind.CODE || e.kind() == WordKind.LANGUAGE);
+                && meanings.stream()
+                        .noneMatch(e ->
+                                e.kind().isRefused() || e.kind() == WordKind.CODE || e.kind() == WordKind.LANGUAGE);
     }
 
     private static String written(List<Meant> meant, String run) {
@@ -59,7 +61,8 @@ final class Runs {
         StringBuilder spaced = new StringBuilder();
         boolean wordsTogether = false;
         for (int i = 0; i < meant.size(); i++) {
-            wordsTogether |= i > 0 && !meant.get(i).isNumber() && !meant.get(i - 1).isNumber();
+            wordsTogether |=
+                    i > 0 && !meant.get(i).isNumber() && !meant.get(i - 1).isNumber();
             plain.append(meant.get(i).text());
             spaced.append(i > 0 ? " " : "").append(meant.get(i).text());
         }
@@ -131,7 +134,9 @@ final class Runs {
         int exchanged = 0;
         for (int i = 0; i < piece.length(); i++) {
             char c = piece.charAt(i);
-            String meant = c == '0' ? "o" : c == '1' ? "li" : c == '5' ? "s" : Character.isDigit(c) ? "" : Character.toString(c);
+            String meant = c == '0'
+                    ? "o"
+                    : c == '1' ? "li" : c == '5' ? "s" : Character.isDigit(c) ? "" : Character.toString(c);
             exchanged += Character.isDigit(c) ? 1 : 0;
             if (meant.isEmpty() || exchanged > MOST_EXCHANGED) {
                 return List.of();

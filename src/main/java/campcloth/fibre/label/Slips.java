@@ -18,7 +18,8 @@ import java.util.regex.Pattern;
  */
 final class Slips {
 
-    private static final Pattern PERCENT = Pattern.compile("(?<=[0-9Ool\\s])([\u00B0\u00BAoO]/[oO0])(?![\\p{L}\\p{Nd}])");
+    private static final Pattern PERCENT =
+            Pattern.compile("(?<=[0-9Ool\\s])([\u00B0\u00BAoO]/[oO0])(?![\\p{L}\\p{Nd}])");
     private static final Pattern RUN = Pattern.compile("[\\p{L}0-9][\\p{L}\\p{M}0-9]*");
     private static final Pattern BEFORE_PERCENT = Pattern.compile("\\s*(?:%|[\u00B0\u00BAoO]/[oO0])");
     private static final Pattern GAP = Pattern.compile("[ \\t\\p{Zs}]+|-[ \\t]*[\\r\\n]*[ \\t]*");
@@ -68,7 +69,8 @@ final class Slips {
         if (run.length() > LONGEST_RUN || run.chars().allMatch(Character::isDigit) || isWord(run)) {
             return;
         }
-        boolean percentFollows = BEFORE_PERCENT.matcher(text).region(to, text.length()).lookingAt();
+        boolean percentFollows =
+                BEFORE_PERCENT.matcher(text).region(to, text.length()).lookingAt();
         Set<String> meant = runs.readings(run, percentFollows);
         if (!meant.isEmpty() && !meant.contains(run)) {
             add(from, to, meant);
@@ -86,11 +88,13 @@ final class Slips {
         boolean anyUnknown = false;
         for (int i = first; i < Math.min(words.size(), first + 3); i++) {
             int from = words.get(i)[0];
-            if (i > first && !GAP.matcher(text.substring(words.get(i - 1)[1], from)).matches()) {
+            if (i > first
+                    && !GAP.matcher(text.substring(words.get(i - 1)[1], from)).matches()) {
                 return;
             }
             String word = text.substring(from, words.get(i)[1]);
-            if (!word.codePoints().allMatch(c -> Character.isLetter(c) || Character.getType(c) == Character.NON_SPACING_MARK)) {
+            if (!word.codePoints()
+                    .allMatch(c -> Character.isLetter(c) || Character.getType(c) == Character.NON_SPACING_MARK)) {
                 return;
             }
             joined.append(word);
