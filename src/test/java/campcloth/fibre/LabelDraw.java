@@ -77,8 +77,8 @@ final class LabelDraw {
         String text = written(language, shares, random);
         return switch (random.nextInt(8)) {
             case 0, 1 ->
-                pick(parts.get(language), random).get("word") + ": " + text + "\n"
-                        + pick(parts.get(language), random).get("word") + ": "
+                pick(of(parts, language), random).get("word") + ": " + text + "\n"
+                        + pick(of(parts, language), random).get("word") + ": "
                         + written(language, shares(language, random), random);
             case 2 ->
                 text + pick(List.of("\n", " / ", ". ", " "), random) + written(pick(languages, random), shares, random);
@@ -94,7 +94,7 @@ final class LabelDraw {
         int left = 100;
         while (left > 0) {
             int share = shares.size() == 3 || random.nextInt(3) == 0 ? left : random.nextInt(1, left + 1);
-            shares.merge(pick(fibres.get(language), random).get("means"), share, Integer::sum);
+            shares.merge(pick(of(fibres, language), random).get("means"), share, Integer::sum);
             left -= share;
         }
         return shares;
@@ -114,7 +114,7 @@ final class LabelDraw {
     }
 
     private String name(String language, String key, SplittableRandom random) {
-        List<String> names = fibres.get(language).stream()
+        List<String> names = of(fibres, language).stream()
                 .filter(row -> row.get("means").equals(key))
                 .map(row -> row.get("word"))
                 .toList();
@@ -162,7 +162,7 @@ final class LabelDraw {
 
     private String piece(SplittableRandom random) {
         return switch (random.nextInt(13)) {
-            case 0, 1, 2 -> pick(fibres.get(pick(languages, random)), random).get("word");
+            case 0, 1, 2 -> pick(of(fibres, pick(languages, random)), random).get("word");
             case 3, 4, 5 -> pick(SHARES, random);
             case 6, 7 -> pick(words, random);
             case 8, 9, 10 -> pick(MARKS, random);
@@ -173,5 +173,9 @@ final class LabelDraw {
 
     static <T> T pick(List<T> from, SplittableRandom random) {
         return from.get(random.nextInt(from.size()));
+    }
+
+    private static List<CSVRecord> of(Map<String, List<CSVRecord>> rows, String language) {
+        return rows.getOrDefault(language, List.of());
     }
 }
