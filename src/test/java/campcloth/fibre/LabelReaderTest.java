@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -70,8 +74,34 @@ class LabelReaderTest {
 
     @Test
     void thePublishedTablesAreNotSmall() {
-        assertThat(labels().count()).isGreaterThanOrEqualTo(120);
-        assertThat(refusals().count()).isGreaterThanOrEqualTo(50);
+        assertThat(labels().count()).isGreaterThanOrEqualTo(400);
+        assertThat(refusals().count()).isGreaterThanOrEqualTo(100);
+        Set<String> languages = LabelFixture.rowsByLanguage().keySet().stream()
+                .filter(file -> file.length() == 2)
+                .collect(Collectors.toSet());
+        assertThat(languages).hasSize(13);
+        assertThat(LabelFixture.labels()).containsKeys(languages.toArray(String[]::new));
+        assertThat(LabelFixture.refusals()).containsKeys(languages.toArray(String[]::new));
+        assertThat(languages).allSatisfy(language -> {
+            assertThat(texts(LabelFixture.labels(), language)).hasSizeGreaterThanOrEqualTo(45);
+            assertThat(texts(LabelFixture.refusals(), language)).hasSizeGreaterThanOrEqualTo(12);
+        });
+    }
+
+    /** Different labels of a language; one that stands twice counts once. */
+    private static Set<String> texts(Map<String, List<CSVRecord>> corpus, String language) {
+        return corpus.getOrDefault(language, List.of()).stream()
+                .map(row -> row.get("text"))
+                .collect(Collectors.toSet());
+    }
+
+    /** Only where there is no text there is no place to point at. */
+    @Test
+    void everyRefusedRowHasAPlace() {
+        assertThat(LabelFixture.refusals().values().stream().flatMap(List::stream))
+                .allSatisfy(row -> assertThat(row.get("place").isEmpty())
+                        .as(row.get("text"))
+                        .isEqualTo(row.get("text").isEmpty()));
     }
 
     @Test
