@@ -23,11 +23,6 @@ public final class LabelReader {
     /** Longest text that is read. */
     public static final int MOST_CHARACTERS = 2000;
 
-    private static final String CLEAN =
-            "no synthetic fibre is named, which does not prove that there is none: decorative fibres up to 7 % and antistatic"
-                    + " fibres up to 2 % may go unnamed, and a share may be 3 % off (Regulation (EU) No 1007/2011,"
-                    + " Articles 10 and 20)";
-
     private final LabelVocabulary vocabulary;
 
     public LabelReader(LabelVocabulary vocabulary) {
@@ -48,13 +43,7 @@ public final class LabelReader {
     }
 
     private static LabelReading read(List<LabelReading.Part> parts, Set<String> notes) {
-        List<String> clean = parts.stream()
-                .filter(part -> part.blend().meltablePercent() == 0)
-                .map(LabelReading.Part::part)
-                .toList();
-        if (!clean.isEmpty()) {
-            notes.add((clean.size() == parts.size() ? "" : String.join(", ", clean) + ": ") + CLEAN);
-        }
+        notes.addAll(Tolerances.notes(parts));
         return new LabelReading.Read(parts, List.copyOf(notes));
     }
 

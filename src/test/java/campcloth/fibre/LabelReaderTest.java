@@ -129,12 +129,30 @@ class LabelReaderTest {
     }
 
     @Test
+    void whatTheRegulationLetsALabelLeaveOutIsNoted() {
+        assertThat(notes("pure linen"))
+                .singleElement()
+                .asString()
+                .contains("2 %", "carded", "5 %", "7 %", "Articles 7, 10 and 20");
+        assertThat(notes("70% wool 30% linen")).hasSize(2).anyMatch(n -> n.contains("3 % of the whole mass"));
+        assertThat(notes("70% cotton 30% polyester")).singleElement().asString().contains("Article 20");
+        assertThat(notes("100% polyester")).isEmpty();
+        assertThat(notes("90% cotton 10% other fibres")).anyMatch(n -> n.contains("worst") && n.contains("Article 9"));
+        assertThat(notes("60% cotton 40% other fibres")).anyMatch(n -> n.contains("more than 15 %"));
+        assertThat(notes("85% cotton 15% other fibres")).noneMatch(n -> n.contains("more than 15 %"));
+        assertThat(notes("Shell: 60% wool 40% linen\nLining: 90% silk 10% other fibres\nTrim: 100% polyester"))
+                .hasSize(3)
+                .anyMatch(n -> n.startsWith("lining: other fibres"))
+                .anyMatch(n -> n.startsWith("shell: no fibre that melts"))
+                .anyMatch(n -> n.startsWith("shell, lining: each share"));
+    }
+
+    @Test
     void whatALabelSaysBesideTheSharesIsNoted() {
         assertThat(notes("30% polyester 70% cotton")).anyMatch(n -> n.contains("descending order"));
         assertThat(notes("70% cotton 30% polyester")).noneMatch(n -> n.contains("descending order"));
         assertThat(notes("50% cotton 30% polyester 20% cotton")).anyMatch(n -> n.contains("stands twice"));
         assertThat(notes("33.3% cotton 33.3% linen 33.3% hemp")).anyMatch(n -> n.contains("scaled to 100"));
-        assertThat(notes("60% cotton 40% other fibres")).anyMatch(n -> n.contains("15 %"));
         assertThat(notes("100% organic cotton")).anyMatch(n -> n.startsWith("'organic'"));
         assertThat(notes("100% bamboo viscose")).anyMatch(n -> n.contains("plant"));
         assertThat(notes("100% rayon")).anyMatch(n -> n.contains("United States"));
