@@ -29,7 +29,7 @@ final class LabelOracle {
     private static final Set<String> REFUSED = Set.of("AMBIGUOUS", "IMITATION");
     private static final Pattern SLIP = Pattern.compile("read '(.*)' as '(.*)'", Pattern.DOTALL);
     private static final String ALONE = "(?<![\\p{L}\\p{M}0-9])%s(?![\\p{L}\\p{M}0-9])";
-    private static final int MOST_WORDS = 8;
+    private static final int MOST_WORDS = 12;
 
     private final Map<String, List<CSVRecord>> rows = new HashMap<>();
 
