@@ -217,4 +217,15 @@ class FlameKeyPropertyTest {
             }
         });
     }
+
+    /** Whatever else was seen: a thread that melts is never named after fibres that do not. */
+    @Test
+    void whatWasSeenToMeltIsNeverNamedAfterAFibreThatDoesNot() {
+        always(random -> {
+            OfThread thread = FlameFixture.thread(draw(random));
+            if (thread.melting() == Melting.SHOWN && !thread.first().melts()) {
+                assertThat(thread.verdict()).isIn(Verdict.FITS_NOTHING, Verdict.UNSURE);
+            }
+        });
+    }
 }

@@ -165,4 +165,13 @@ class FlameKeyTest {
                 .allSatisfy(sentence ->
                         assertThat(sentence).doesNotContainPattern("(?i)\\bsafe\\b|fireproof|compliant|certified"));
     }
+
+    @Test
+    void cottonThatDripsIsNotCalledCotton() {
+        String cotton = "flame fast; removed burns-on; ember afterglow; odour paper; residue soft-ash";
+        assertThat(FlameFixture.finding(cotton).verdict()).isEqualTo(Verdict.FAMILY);
+        FlameFinding drips = FlameFixture.finding(cotton + "; molten flaming-drips");
+        assertThat(drips.verdict()).isEqualTo(Verdict.FITS_NOTHING);
+        assertThat(drips.sentence()).contains("blend").doesNotContain("cotton");
+    }
 }

@@ -57,7 +57,7 @@ public final class ThreadKey {
         if (answers.size() < FlameKey.FEWEST_ANSWERS) {
             return Verdict.UNSURE;
         }
-        if (belief.bestFit(answers) < FlameKey.FITS_FROM) {
+        if (belief.bestFit(answers) < FlameKey.FITS_FROM || meltsAgainst(answers, ranking)) {
             return Verdict.FITS_NOTHING;
         }
         if (ranking.get(0).probability() >= FlameKey.CLASS_FROM) {
@@ -67,6 +67,12 @@ public final class ThreadKey {
         ranking.forEach(ranked -> families.merge(ranked.fibreClass().family(), ranked.probability(), Double::sum));
         double first = families.getOrDefault(ranking.get(0).fibreClass().family(), 0.0);
         return first >= FlameKey.FAMILY_FROM ? Verdict.FAMILY : Verdict.UNSURE;
+    }
+
+    /** Whether it was seen to melt and is likeliest of what does not: no such fibre is then named, however well the rest fits. */
+    private static boolean meltsAgainst(List<FlameAnswer> answers, List<Ranked> ranking) {
+        return answers.stream().anyMatch(FlameAnswer::melting)
+                && !ranking.get(0).fibreClass().melts();
     }
 
     private List<Because> because(List<FlameAnswer> answers, int place) {

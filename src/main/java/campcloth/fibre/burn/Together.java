@@ -59,7 +59,7 @@ public final class Together {
                                 .distinct()
                                 .map(FlameClass::name)
                                 .collect(Collectors.joining("; "))
-                        + ". Burning does not tell them apart here.";
+                        + ". Burning does not tell them apart here, and it may still be a blend or carry a finish.";
             case UNSURE -> "Unsure. Answer the next question, or treat the cloth as unknown.";
             case FITS_NOTHING ->
                 "What was seen does not go together in any fibre of the key. Likely a blend, a coating or"
