@@ -48,10 +48,7 @@ public final class UsualTraits implements ClothTraiter {
 
     /** What no trait hangs on, so that cloths that differ in nothing else are computed once. */
     private static final Set<Property> UNASKED = EnumSet.of(
-            Property.WIDTH_CM,
-            Property.SHRINK_WARP_PERCENT,
-            Property.SHRINK_WEFT_PERCENT,
-            Property.PRICE_PER_METRE);
+            Property.WIDTH_CM, Property.SHRINK_WARP_PERCENT, Property.SHRINK_WEFT_PERCENT, Property.PRICE_PER_METRE);
 
     /** So many are remembered: a few megabytes. */
     private static final int MOST_REMEMBERED = 10_000;

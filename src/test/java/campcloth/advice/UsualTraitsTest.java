@@ -116,7 +116,9 @@ class UsualTraitsTest {
                     .filter(suit -> suit.getValue().suits(Estimates.complete(cloth)))
                     .map(suit -> suit.getKey().name())
                     .collect(Collectors.toSet());
-            assertThat(TRAITS.of(cloth).seasons()).as("seed %d, %s", SEED, cloth).isEqualTo(each);
+            assertThat(TRAITS.of(cloth).seasons())
+                    .as("seed %d, %s", SEED, cloth)
+                    .isEqualTo(each);
             assertThat(TRAITS.of(cloth)).isEqualTo(TRAITS.of(Camp.CATALOGUE.cloth(id)));
         }
     }

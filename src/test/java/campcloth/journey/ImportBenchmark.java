@@ -60,7 +60,9 @@ class ImportBenchmark {
         try (PackedProgram again = PackedProgram.start(folder.resolve("data"), Map.of(), List.of("-Xmx256m"))
                 .ready()) {
             System.out.printf(
-                    Locale.ROOT, "started again; catalogue read in %.1f s%n", read(again, "/api/cloths?text=linen&size=1"));
+                    Locale.ROOT,
+                    "started again; catalogue read in %.1f s%n",
+                    read(again, "/api/cloths?text=linen&size=1"));
         }
     }
 
