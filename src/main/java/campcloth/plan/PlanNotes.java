@@ -77,7 +77,7 @@ final class PlanNotes {
                         ? "Reckoned with " + percents
                                 + " of shrinkage in the wash before cutting; lengths and places in the"
                                 + " layout are those of the washed cloth."
-                        : "Cut without washing first: the garment shrinks in its first wash. For " + percents
+                        : "Cut without washing first: the garment shrinks when it is washed. For " + percents
                                 + " the pieces are cut wider and the hems hold more length, so that it fits afterwards; lengths"
                                 + " and places in the layout are those of the unwashed cloth.");
     }
