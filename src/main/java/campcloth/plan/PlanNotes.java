@@ -98,8 +98,9 @@ final class PlanNotes {
                 .collect(Collectors.joining("; "));
         return sources.isEmpty()
                 ? Optional.empty()
-                : Optional.of("The shrinkage was measured (" + sources + "): it holds for as many washes as were measured,"
-                        + " done the same way. A hotter wash, or one more, can take more than its interval says.");
+                : Optional.of(
+                        "The shrinkage was measured (" + sources + "): it holds for as many washes as were measured,"
+                                + " done the same way. A hotter wash, or one more, can take more than its interval says.");
     }
 
     private static void addWorstCase(CuttingOrder order, CuttingPlanner.Bought bought, List<String> notes) {

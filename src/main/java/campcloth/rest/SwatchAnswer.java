@@ -45,6 +45,7 @@ record SwatchAnswer(
         Absorbency absorbency,
 
         @Nullable String absorbencySays,
+
         @Schema(description = "what to bear in mind; first, where a figure lies far from what was known before")
         List<String> notes) {
 

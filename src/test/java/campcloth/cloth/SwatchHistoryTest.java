@@ -67,9 +67,12 @@ class SwatchHistoryTest {
                 .singleElement()
                 .asString()
                 .contains("19 g/m2 measured", "190 g/m2 before (label)", "cm2");
-        assertThat(history.figures().get(Property.WEIGHT_GSM)).extracting(Figure::value).isEqualTo(19.0);
+        assertThat(history.figures().get(Property.WEIGHT_GSM))
+                .extracting(Figure::value)
+                .isEqualTo(19.0);
         KeptSwatch plain = weighed(2, 1.5);
-        assertThat(SwatchHistory.of(List.of(plain), Map.of(Property.WEIGHT_GSM, known)).doubts(plain))
+        assertThat(SwatchHistory.of(List.of(plain), Map.of(Property.WEIGHT_GSM, known))
+                        .doubts(plain))
                 .isEmpty();
     }
 
@@ -81,7 +84,8 @@ class SwatchHistoryTest {
         assertThat(history.doubts(first)).isEmpty();
         assertThat(history.doubts(slip)).hasSize(1);
         KeptSwatch shrunk = kept(3, 26, 40);
-        assertThat(SwatchHistory.of(List.of(shrunk), Map.of(Property.SHRINK_WARP_PERCENT, DECLARED)).doubts(shrunk))
+        assertThat(SwatchHistory.of(List.of(shrunk), Map.of(Property.SHRINK_WARP_PERCENT, DECLARED))
+                        .doubts(shrunk))
                 .singleElement()
                 .asString()
                 .contains("20 % measured, 3 % before");

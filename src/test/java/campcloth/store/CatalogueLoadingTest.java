@@ -14,7 +14,6 @@ import campcloth.cloth.Swatches;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.journey.WholeService;
-
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,7 +135,11 @@ class CatalogueLoadingTest {
         List<ClothTable.Entry> fewer = new ArrayList<>(catalogue.cloths());
         fewer.removeIf(entry -> entry.id().equals(id));
         load(with(fewer));
-        assertThat(cloths.byId(id).orElseThrow().cloth().required(Property.SHRINK_WARP_PERCENT).basis())
+        assertThat(cloths.byId(id)
+                        .orElseThrow()
+                        .cloth()
+                        .required(Property.SHRINK_WARP_PERCENT)
+                        .basis())
                 .isEqualTo(Basis.MEASURED);
     }
 

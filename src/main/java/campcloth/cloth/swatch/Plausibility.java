@@ -46,11 +46,13 @@ public final class Plausibility {
 
     private static String remedy(Property property) {
         return switch (property) {
-            case WEIGHT_GSM -> "See that sides were told in cm, areas in cm2 and masses in g, and where the point stands.";
+            case WEIGHT_GSM ->
+                "See that sides were told in cm, areas in cm2 and masses in g, and where the point stands.";
             case THICKNESS_MM -> "See that the height is that of all layers, in mm, and how many layers there were.";
             case SHRINK_WARP_PERCENT, SHRINK_WEFT_PERCENT ->
                 "See that both readings are in cm, of the same pair, before and after.";
-            case AIR_PERMEABILITY_MM_S -> "See that the times of the two cloths are not exchanged, and the bag is tight.";
+            case AIR_PERMEABILITY_MM_S ->
+                "See that the times of the two cloths are not exchanged, and the bag is tight.";
             default -> "See that it is the same cloth and the same unit.";
         };
     }
