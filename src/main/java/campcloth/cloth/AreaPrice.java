@@ -21,7 +21,7 @@ final class AreaPrice {
                 .map(price -> over(price, widthM, weakest(completed, price, Property.WIDTH_CM), AS_SOLD));
     }
 
-    /** Between the selvedges and after the first wash: what garments are cut from. */
+    /** Between the selvedges and washed: what garments are cut from. */
     static Optional<Figure> usable(Cloth completed) {
         Span areaM2 = UsableWidth.washedCm(completed).times(0.01).times(UsableWidth.lengthLeft(completed));
         return completed

@@ -78,12 +78,12 @@ public record ComparedFigure(
 
         /** How much farther apart than their intervals two figures must lie to count as different, half of it each. */
         private double slack(Figure figure) {
-            boolean bare = figure.basis() == Basis.DECLARED && figure.low() == figure.high();
+            boolean bare = figure.low() == figure.high();
             return switch (this) {
-                case PRICE_PER_METRE, PRICE_PER_M2, PRICE_PER_USABLE_M2 -> 0;
+                case PRICE_PER_METRE -> 0;
                 case PRICKLE -> FELT_POINTS;
-                case SHRINK_WARP, SHRINK_WEFT -> bare ? DECLARED_POINTS : 0;
-                default -> bare ? DECLARED_SHARE * figure.value() : 0;
+                case SHRINK_WARP, SHRINK_WEFT -> bare ? BARE_POINTS : 0;
+                default -> bare ? BARE_SHARE * figure.value() : 0;
             };
         }
 
@@ -92,14 +92,14 @@ public record ComparedFigure(
         }
     }
 
-    /** A weight or width declared without an interval is taken to hold within 5 %. */
-    private static final double DECLARED_SHARE = 0.05;
+    /** What was told without an interval, whoever told it, is taken to hold within 5 %, so is a price over such a width. */
+    private static final double BARE_SHARE = 0.05;
 
     /** Two cloths that differ by less than twice this share of coarse ends prickle alike: a project choice. */
     private static final double FELT_POINTS = 0.5;
 
-    /** A shrinkage declared without an interval is taken to hold within one point of percent. */
-    private static final double DECLARED_POINTS = 1;
+    /** A shrinkage told without an interval is taken to hold within one point of percent. */
+    private static final double BARE_POINTS = 1;
 
     public ComparedFigure {
         values = List.copyOf(values);

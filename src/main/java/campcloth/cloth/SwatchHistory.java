@@ -1,8 +1,10 @@
 package campcloth.cloth;
 
+import campcloth.cloth.swatch.Plausibility;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Refused;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -48,6 +50,23 @@ public record SwatchHistory(List<KeptSwatch> newestFirst, Map<Property, Figure> 
                 .forEach(newer -> standing.removeAll(
                         SwatchFigures.of(newer.swatch()).figures().keySet()));
         return List.copyOf(standing);
+    }
+
+    /** What is strange about a swatch beside the one before it, or beside what was known before any; in sentences. */
+    public List<String> doubts(KeptSwatch swatch) {
+        SwatchHistory older = new SwatchHistory(
+                newestFirst.stream()
+                        .filter(other -> KeptSwatch.NEWEST_FIRST.compare(other, swatch) > 0)
+                        .toList(),
+                before);
+        Map<Property, Figure> known = older.figures();
+        List<String> doubts = new ArrayList<>();
+        SwatchFigures.of(swatch.swatch())
+                .figures()
+                .forEach((property, measured) -> Optional.ofNullable(known.get(property))
+                        .flatMap(figure -> Plausibility.doubt(property, measured, figure))
+                        .ifPresent(doubts::add));
+        return doubts;
     }
 
     /** All figures that are known: a swatch's beats what was known before it, unless {@link Basis} says otherwise. */

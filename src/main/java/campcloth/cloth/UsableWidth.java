@@ -20,7 +20,7 @@ public final class UsableWidth {
         return between.times(left(completed, Property.SHRINK_WEFT_PERCENT));
     }
 
-    /** Length that is left of a length of 1 after the first wash; 1 for what is waxed or coated, which is never washed. */
+    /** Length that is left of a length of 1 after washing; 1 for what is waxed or coated, which is never washed. */
     static Span lengthLeft(Cloth completed) {
         return left(completed, Property.SHRINK_WARP_PERCENT);
     }

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param edge which edge, in words
  * @param edgeLengthCm length sewn on one garment
  * @param allowanceCm cloth left beyond the finished edge, {@code shrinkageCm} included
- * @param shrinkageCm part of the allowance that the first wash takes
+ * @param shrinkageCm part of the allowance that washing takes
  * @param foldsCm depth of each fold, the raw edge's fold first
  * @param stitchFromFoldMm distance of the row that holds the hem from the fold beside it: from the inner fold where the edge
  *     is folded twice, from the finished edge where it is folded once, from the seam of a facing
@@ -38,7 +38,7 @@ public record Hem(
         return secondRowFromEdgeMm.isPresent() ? 2 : 1;
     }
 
-    /** Allowance without what the first wash takes. */
+    /** Allowance without what washing takes. */
     public double washedAllowanceCm() {
         return allowanceCm - shrinkageCm;
     }

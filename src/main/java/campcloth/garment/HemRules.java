@@ -4,7 +4,7 @@ import campcloth.figure.Words;
 import java.util.List;
 
 /**
- * How edges are hemmed: the first rule that speaks of an edge decides; then what the first wash will take is added where
+ * How edges are hemmed: the first rule that speaks of an edge decides; then what washing will take is added where
  * the cloth was not washed before cutting. The rules are {@link TurnedOnce} and {@link TurnedTwice}. All depths and distances
  * are common practice, no source.
  */
@@ -46,6 +46,6 @@ public final class HemRules {
         return hem.withShrinkage(
                 shrinkageCm,
                 "The cloth was not washed before cutting: " + Words.fixed(shrinkageCm, 1)
-                        + " cm more are left for the first wash to take.");
+                        + " cm more are left for washing to take.");
     }
 }

@@ -60,7 +60,7 @@ public record SewnCloth(
                 200, 0.5, Surface.PLAIN, Optional.empty(), Optional.empty(), Optional.empty(), 0, 0, USUAL_WIDTH_CM);
     }
 
-    /** Length to cut so that the finished length remains after the first wash: L / (1 - s). */
+    /** Length to cut so that the finished length remains after washing: L / (1 - s). */
     public double alongCm(double finishedCm) {
         return finishedCm / (1 - residualWarpPercent / 100);
     }

@@ -18,8 +18,8 @@ import java.util.Optional;
  * @param name how people call it, may be empty
  * @param widthCm from selvedge to selvedge, selvedges included
  * @param selvedgeCm width of each selvedge, left out of the layout
- * @param shrinkWarpPercent first wash, along the cloth; positive where it becomes shorter
- * @param shrinkWeftPercent first wash, across
+ * @param shrinkWarpPercent in washing, along the cloth; positive where it becomes shorter; measured after one wash or several
+ * @param shrinkWeftPercent the same across
  * @param weightGsm mass per area
  * @param thicknessMm thickness, where known; else reckoned from the weight at {@value #USUAL_BULK_G_CM3} g/cm3
  * @param surface plain or raised

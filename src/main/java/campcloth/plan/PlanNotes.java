@@ -1,6 +1,7 @@
 package campcloth.plan;
 
 import campcloth.cloth.Finish;
+import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Words;
 import campcloth.garment.GarmentPiece;
@@ -13,6 +14,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a maker should know beside the figures of a plan. All of it is common practice, no source, unless one is named. */
 final class PlanNotes {
@@ -29,6 +32,7 @@ final class PlanNotes {
         List<String> notes = new ArrayList<>();
         notes.add(WashingAdvice.sentence(order.cloth()));
         shrinkage(order.cloth()).ifPresent(notes::add);
+        measuredShrinkage(order.cloth()).ifPresent(notes::add);
         addWorstCase(order, bought, notes);
         notes.add(squaring(order, laid, bought));
         bought.nearMiss().ifPresent(notes::add);
@@ -77,9 +81,26 @@ final class PlanNotes {
                         ? "Reckoned with " + percents
                                 + " of shrinkage in the wash before cutting; lengths and places in the"
                                 + " layout are those of the washed cloth."
-                        : "Cut without washing first: the garment shrinks in its first wash. For " + percents
+                        : "Cut without washing first: the garment shrinks when it is washed. For " + percents
                                 + " the pieces are cut wider and the hems hold more length, so that it fits afterwards; lengths"
                                 + " and places in the layout are those of the unwashed cloth.");
+    }
+
+    /** A measured figure is of so many washes, done in one way: what comes after them it does not know. */
+    private static Optional<String> measuredShrinkage(ClothToCut cloth) {
+        if (cloth.isNeverWashed()) {
+            return Optional.empty();
+        }
+        String sources = Stream.of(cloth.shrinkWarpPercent(), cloth.shrinkWeftPercent())
+                .filter(figure -> figure.basis() == Basis.MEASURED)
+                .map(Figure::source)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return sources.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "The shrinkage was measured (" + sources + "): it holds for as many washes as were measured,"
+                                + " done the same way. A hotter wash, or one more, can take more than its interval says.");
     }
 
     private static void addWorstCase(CuttingOrder order, CuttingPlanner.Bought bought, List<String> notes) {

@@ -47,7 +47,9 @@ record FlameFindingAnswer(
             @Schema(description = "the answers that show that it melts")
             List<String> meltingSeen,
 
-            @Schema(description = "probability of the classes that melt, together, 0 to 1; where melting was seen, that decides")
+            @Schema(
+                    description =
+                            "probability of the classes that melt, together, 0 to 1; where melting was seen, that decides")
             double meltingProbability,
 
             @Schema(description = "all classes, most probable first")

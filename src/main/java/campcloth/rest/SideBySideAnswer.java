@@ -32,9 +32,9 @@ record SideBySideAnswer(
     private static final List<String> NOTES = List.of(
             "differs is CLEAR where the intervals of at least two of the cloths do not meet, WITHIN_ERROR where all meet,"
                     + " UNKNOWN where fewer than two of them have the figure.",
-            "Figures that were declared without an interval are taken to hold within 5 %, shrinkage within one point: a"
-                    + " choice of this project.",
-            "The price for the area that can be used leaves out two selvedges of 1 cm and what the first wash takes.",
+            "Figures that were told without an interval are taken to hold within 5 %, shrinkage within one point, the price"
+                    + " of a metre as it is: a choice of this project.",
+            "The price for the area that can be used leaves out two selvedges of 1 cm and what washing takes.",
             "What a cloth is best at counts for nothing where it is not for the fire, so nothing is named there; nor where the"
                     + " event, the venue or the law does not allow it. Ask the advice for your event.");
 

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A swatch that is kept, and what follows from it. */
@@ -44,6 +45,8 @@ record SwatchAnswer(
         Absorbency absorbency,
 
         @Nullable String absorbencySays,
+
+        @Schema(description = "what to bear in mind; first, where a figure lies far from what was known before")
         List<String> notes) {
 
     /** What the marks of one direction say. */
@@ -113,6 +116,7 @@ record SwatchAnswer(
                 found.windRatio().map(ratio -> Rounded.to(ratio, 3)).orElse(null),
                 found.absorbency().orElse(null),
                 found.absorbency().map(Absorbency::words).orElse(null),
-                found.notes());
+                Stream.concat(history.doubts(kept).stream(), found.notes().stream())
+                        .toList());
     }
 }

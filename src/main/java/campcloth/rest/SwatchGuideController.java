@@ -54,7 +54,7 @@ class SwatchGuideController {
                     "Squares, g each, and smallest step of the scale",
                     "Stack: height mm, layers, weight g, its area cm2"),
             List.of(
-                    "Shrinkage = (before - after) / before x 100. Mass per area = g / cm2 x 10 000. Measured at home: a help"
+                    "Shrinkage in % = (before - after) / before x 100. Mass per area in g/m2 = g / cm2 x 10 000. Measured at home: a help"
                             + " in choosing and cutting, no laboratory's finding and no word on how it burns."));
 
     /** How to measure. */

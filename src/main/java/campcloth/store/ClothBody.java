@@ -76,6 +76,36 @@ record ClothBody(
                 history.newestFirst().isEmpty() ? null : byField(history.before()));
     }
 
+    /**
+     * That cloth in the place of this, told by who looks at no swatches: figures that stay as they are keep what is known without
+     * swatches behind them, others are known without them.
+     */
+    ClothBody becoming(Cloth cloth) {
+        ClothBody told = of(cloth);
+        if (beforeSwatches == null) {
+            return told;
+        }
+        Map<String, Figure> without = new LinkedHashMap<>();
+        told.figures().forEach((field, figure) -> {
+            Figure behind = figure.equals(figures.get(field)) ? beforeSwatches.get(field) : figure;
+            if (behind != null) {
+                without.put(field, behind);
+            }
+        });
+        return new ClothBody(
+                told.name(),
+                told.blend(),
+                told.weave(),
+                told.surface(),
+                told.finish(),
+                told.nap(),
+                told.stretch(),
+                told.figures(),
+                told.note(),
+                told.flameTreatment(),
+                without);
+    }
+
     /** Figures that are known without swatches; all of them where the cloth has none. */
     Map<Property, Figure> withoutSwatches() {
         return byProperty(beforeSwatches == null ? figures : beforeSwatches);

@@ -165,7 +165,8 @@ final class ListWork {
 
     private void change(PreparedStatement change, Cloth cloth, ResultSet row) throws SQLException {
         Origin origin = Origin.valueOf(row.getString("origin")) == Origin.OWN ? Origin.OWN : Origin.EDITED;
-        change.setString(1, json.write(ClothBody.of(cloth)));
+        ClothBody kept = json.read(row.getString("kept"), ClothBody.class);
+        change.setString(1, json.write(kept.becoming(cloth)));
         change.setLong(2, tick());
         change.setString(3, origin.name());
         change.setTimestamp(4, Timestamp.from(now));

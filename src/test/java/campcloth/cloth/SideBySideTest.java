@@ -59,9 +59,9 @@ class SideBySideTest {
         assertThat(row.most()).contains(2);
     }
 
-    /** The slack of bare declared figures is a project choice: 5 %, one point of shrinkage, none for prices. */
+    /** The slack of bare figures is a project choice: 5 %, one point of shrinkage, none for prices. */
     @Test
-    void bareDeclaredFiguresHaveSomeSlack() {
+    void bareFiguresHaveSomeSlack() {
         Cloth a = LINEN.with(Property.WEIGHT_GSM, declared(200)).with(Property.SHRINK_WARP_PERCENT, declared(4));
         Cloth b = LINEN.with(Property.WEIGHT_GSM, declared(215)).with(Property.SHRINK_WARP_PERCENT, declared(5.5));
         Cloth c = LINEN.with(Property.WEIGHT_GSM, declared(225)).with(Property.SHRINK_WARP_PERCENT, declared(6.5));
@@ -73,6 +73,23 @@ class SideBySideTest {
         assertThat(row(Quantity.PRICE_PER_METRE, LINEN.with(Property.PRICE_PER_METRE, declared(10)), dear)
                         .contrast())
                 .isEqualTo(Contrast.CLEAR);
+    }
+
+    @Test
+    void aMeasurementWithoutAnIntervalIsNoExactOne() {
+        Cloth a = LINEN.with(Property.WEIGHT_GSM, Figure.exact(185, Basis.MEASURED, "test"));
+        Cloth b = LINEN.with(Property.WEIGHT_GSM, Figure.exact(185.5, Basis.MEASURED, "test"));
+        assertThat(row(Quantity.WEIGHT, a, b).contrast()).isEqualTo(Contrast.WITHIN_ERROR);
+        assertThat(row(Quantity.WEIGHT, a, b).least()).isEmpty();
+    }
+
+    /** The width is told without an interval: a cent by the metre decides nothing by area. */
+    @Test
+    void aPriceByAreaIsNoMoreExactThanItsWidth() {
+        Cloth a = priced(10, 150, 5, 3);
+        Cloth b = priced(10.01, 150, 5, 3);
+        assertThat(row(Quantity.PRICE_PER_METRE, a, b).least()).contains(0);
+        assertThat(row(Quantity.PRICE_PER_M2, a, b).least()).isEmpty();
     }
 
     private static Figure declared(double value) {

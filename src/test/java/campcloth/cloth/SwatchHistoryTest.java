@@ -58,6 +58,48 @@ class SwatchHistoryTest {
                 .hasMessageContaining("remove that swatch");
     }
 
+    @Test
+    void aSlipOfUnitsIsDoubtedAndStandsAllTheSame() {
+        Figure known = new Figure(190, 180, 200, Basis.DECLARED, "label");
+        KeptSwatch slip = weighed(1, 0.19);
+        SwatchHistory history = SwatchHistory.of(List.of(slip), Map.of(Property.WEIGHT_GSM, known));
+        assertThat(history.doubts(slip))
+                .singleElement()
+                .asString()
+                .contains("19 g/m2 measured", "190 g/m2 before (label)", "cm2");
+        assertThat(history.figures().get(Property.WEIGHT_GSM))
+                .extracting(Figure::value)
+                .isEqualTo(19.0);
+        KeptSwatch plain = weighed(2, 1.5);
+        assertThat(SwatchHistory.of(List.of(plain), Map.of(Property.WEIGHT_GSM, known))
+                        .doubts(plain))
+                .isEmpty();
+    }
+
+    @Test
+    void aSwatchIsHeldAgainstTheOneBeforeIt() {
+        KeptSwatch first = weighed(1, 1.9);
+        KeptSwatch slip = weighed(2, 19);
+        SwatchHistory history = SwatchHistory.of(List.of(first, slip), Map.of());
+        assertThat(history.doubts(first)).isEmpty();
+        assertThat(history.doubts(slip)).hasSize(1);
+        KeptSwatch shrunk = kept(3, 26, 40);
+        assertThat(SwatchHistory.of(List.of(shrunk), Map.of(Property.SHRINK_WARP_PERCENT, DECLARED))
+                        .doubts(shrunk))
+                .singleElement()
+                .asString()
+                .contains("20 % measured, 3 % before");
+    }
+
+    private static KeptSwatch weighed(long number, double massG) {
+        return new KeptSwatch(
+                "id-" + number,
+                "cloth",
+                number,
+                Instant.EPOCH,
+                SwatchSamples.weighed(0.01, new WeighedPieces.Piece(10, 10, massG)));
+    }
+
     private static double stands(SwatchHistory history) {
         return java.util.Objects.requireNonNull(history.figures().get(Property.SHRINK_WARP_PERCENT))
                 .value();

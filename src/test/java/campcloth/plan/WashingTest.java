@@ -77,6 +77,19 @@ class WashingTest {
         }
     }
 
+    @Test
+    void measuredShrinkageHoldsForTheWashesMeasured() {
+        Figure warp = new Figure(5.4, 5.01, 5.79, Basis.MEASURED, "swatch of a day");
+        ClothToCut measured = cloth("flax", Weave.PLAIN, Finish.NONE, true, warp);
+        assertThat(plan(measured).notes())
+                .filteredOn(n -> n.startsWith("The shrinkage was measured (swatch of a day)"))
+                .singleElement()
+                .asString()
+                .contains("one more, can take more");
+        assertThat(plan(cloth("flax", Weave.PLAIN, Finish.NONE, true)).notes())
+                .noneMatch(n -> n.contains("was measured"));
+    }
+
     private static String washing(ClothToCut cloth) {
         return plan(cloth).notes().get(0);
     }
@@ -86,11 +99,15 @@ class WashingTest {
     }
 
     private static ClothToCut cloth(String fibre, Weave weave, Finish finish, boolean prewash) {
+        return cloth(fibre, weave, finish, prewash, new Figure(2.2, 0, 8, Basis.ESTIMATED, "test"));
+    }
+
+    private static ClothToCut cloth(String fibre, Weave weave, Finish finish, boolean prewash, Figure warp) {
         return new ClothToCut(
                 "",
                 140,
                 1,
-                new Figure(2.2, 0, 8, Basis.ESTIMATED, "test"),
+                warp,
                 new Figure(1, 0, 4, Basis.ESTIMATED, "test"),
                 250,
                 Optional.empty(),

@@ -6,6 +6,13 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothTable;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
+import campcloth.cloth.MarkPair;
+import campcloth.cloth.Property;
+import campcloth.cloth.Swatch;
+import campcloth.cloth.SwatchSamples;
+import campcloth.cloth.Swatches;
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
 import campcloth.journey.WholeService;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -37,6 +44,9 @@ class CatalogueLoadingTest {
 
     @Autowired
     private Cloths cloths;
+
+    @Autowired
+    private Swatches swatches;
 
     @AfterEach
     void backToTheCatalogueAsItIs() {
@@ -102,6 +112,35 @@ class CatalogueLoadingTest {
         KeptCloth own = cloths.add(named(catalogue.cloths().get(4).cloth(), "Grandmother's curtain"));
         load(with(catalogue.cloths().subList(0, 10)));
         assertThat(cloths.byId(own.id())).contains(own);
+    }
+
+    @Test
+    void aMeasuredClothKeepsItsSwatchWhenANewerCatalogueComes() {
+        String id = untouched(4);
+        Swatch swatch = SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3)));
+        swatches.add(id, swatch);
+        KeptCloth measured = cloths.byId(id).orElseThrow();
+        load(changed(
+                id, cloth -> cloth.with(Property.SHRINK_WARP_PERCENT, Figure.exact(1, Basis.MEASURED, "newer files"))));
+        KeptCloth after = cloths.byId(id).orElseThrow();
+        assertThat(after).isEqualTo(measured);
+        assertThat(after.cloth().required(Property.SHRINK_WARP_PERCENT).value()).isEqualTo(5.4);
+        assertThat(swatches.of(id).orElseThrow().newestFirst()).hasSize(1);
+    }
+
+    @Test
+    void aMeasuredClothThatTheCatalogueDropsStays() {
+        String id = untouched(5);
+        swatches.add(id, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3))));
+        List<ClothTable.Entry> fewer = new ArrayList<>(catalogue.cloths());
+        fewer.removeIf(entry -> entry.id().equals(id));
+        load(with(fewer));
+        assertThat(cloths.byId(id)
+                        .orElseThrow()
+                        .cloth()
+                        .required(Property.SHRINK_WARP_PERCENT)
+                        .basis())
+                .isEqualTo(Basis.MEASURED);
     }
 
     /** The id of a cloth that no test has changed yet. */

@@ -46,7 +46,7 @@ final class CloakSewing {
                 cautions(sizes));
     }
 
-    /** Hem and neck first. A circle is cut larger all over for the first wash, so its hem takes none of that. */
+    /** Hem and neck first. A circle is cut larger all over for what washing takes, so its hem takes none of that. */
     private static List<Hem> hems(CircleSector sector, CloakChoice choice, SewnCloth cloth) {
         double hemCm = sector.outerArcCm() * choice.wedges();
         double mostCm = choice.quarters() == FULL_CIRCLE ? FULL_CIRCLE_HEM_CM : choice.hemCm();

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A round edge as it is cut: the finished circle widened for the first wash (by one factor across the cloth and one along it,
+ * A round edge as it is cut: the finished circle widened for what washing takes (by one factor across the cloth and one along it,
  * which makes it an ellipse) and moved outwards by the allowance, as a chain of straight cuts. The cuts run on the side where
  * they leave more cloth, no more than {@value #MOST_OFF_CM} cm beside the true line.
  *
