@@ -89,7 +89,9 @@ final class HeadReader {
                     || column == Column.KEY && columns.containsKey(Column.CLOTH_ID);
             if (!there) {
                 wrong.add(new Refusal(
-                        column.field(), "no column of the list is headed as it", "head a column " + example(column)));
+                        column.field(),
+                        "no column of the list says it",
+                        "head one of them " + Words.quoted(example(column))));
             }
         }
         if (columns.containsKey(Column.COMPOSITION) && columns.containsKey(Column.BLEND)) {

@@ -34,6 +34,10 @@ final class PriceCell {
     private static final Pattern PRICE = Pattern.compile("([^\\d-]*)(" + DecimalText.NUMBER + ")(.*)");
     private static final Pattern AROUND = Pattern.compile("(?i)(.*?)\\s*((?:/|per\\s|pro\\s|au\\s)\\s*.*)?");
 
+    /** {@code /m EUR} instead of {@code EUR/m}. */
+    private static final Pattern LENGTH_FIRST =
+            Pattern.compile("(?i)^((?:/|per\\s|pro\\s|au\\s)\\s*[\\p{L}]+)[\\s(]+([^\\s()]+)\\)?$");
+
     /** What a head or the words around a number say. */
     record Terms(Optional<String> currency, Optional<Unit> per) {
 
@@ -92,7 +96,7 @@ final class PriceCell {
 
     /** Currency and length in words such as {@code EUR/m}; empty where something in them is neither. */
     static Optional<Terms> terms(String words) {
-        Matcher parts = AROUND.matcher(words.strip());
+        Matcher parts = AROUND.matcher(LENGTH_FIRST.matcher(words.strip()).replaceFirst("$2 $1"));
         if (!parts.matches()) {
             return Optional.empty();
         }

@@ -73,6 +73,9 @@ class ListReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             Price per yard (EUR) | 45.72      | 50
+            Price /m EUR         | 45.72      | 45.72
+            Price per yd (EUR)   | 45.72      | 50
+            Price EUR            | 45.72 per yd | 50
             Price                | 10 €/yd    | 10.936
             Preis €/m            | 12,90      | 12.90
             Price per metre      | €12.90     | 12.90
