@@ -13,7 +13,6 @@ import campcloth.figure.Figure;
 import campcloth.journey.WholeService;
 import campcloth.supply.ListOrder;
 import campcloth.supply.ListReader;
-
 import campcloth.supply.SupplierLists;
 import campcloth.supply.SupplierLists.OnBadRow;
 import java.io.ByteArrayInputStream;
