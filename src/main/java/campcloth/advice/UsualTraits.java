@@ -7,6 +7,7 @@ import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
+import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
 import campcloth.cloth.Wear;
 import campcloth.cloth.Weave;
@@ -17,15 +18,18 @@ import campcloth.event.Seasons;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
+import campcloth.figure.Figure;
 import campcloth.fire.Exposure;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireGrading;
 import campcloth.fire.WornCloth;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
@@ -42,7 +46,15 @@ public final class UsualTraits implements ClothTraiter {
 
     static final Exposure SEATED_AT_TWO_METRES = new Exposure(FireRole.SEATED, Optional.of(2.0), Optional.empty());
 
+    /** What no trait hangs on, so that cloths that differ in nothing else are computed once. */
+    private static final Set<Property> UNASKED = EnumSet.of(
+            Property.WIDTH_CM, Property.SHRINK_WARP_PERCENT, Property.SHRINK_WEFT_PERCENT, Property.PRICE_PER_METRE);
+
+    /** So many are remembered: a few megabytes. */
+    private static final int MOST_REMEMBERED = 10_000;
+
     private final Map<Season, SeasonSuit> suits = new EnumMap<>(Season.class);
+    private final Map<Cloth, ClothTraits> remembered = new ConcurrentHashMap<>();
     private final String rules;
 
     public UsualTraits(FireAdvice fire, Seasons seasons, Fibres fibres) {
@@ -56,6 +68,31 @@ public final class UsualTraits implements ClothTraiter {
 
     @Override
     public ClothTraits of(Cloth cloth) {
+        if (remembered.size() >= MOST_REMEMBERED) {
+            remembered.clear();
+        }
+        return remembered.computeIfAbsent(asked(cloth), this::computed);
+    }
+
+    /** The cloth without all that no trait hangs on. */
+    private static Cloth asked(Cloth cloth) {
+        Map<Property, Figure> figures = new EnumMap<>(Property.class);
+        figures.putAll(cloth.figures());
+        figures.keySet().removeAll(UNASKED);
+        return new Cloth(
+                "any",
+                cloth.blend(),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                false,
+                cloth.stretch(),
+                figures,
+                "",
+                cloth.flameTreatment());
+    }
+
+    private ClothTraits computed(Cloth cloth) {
         Cloth completed = Estimates.complete(cloth);
         Set<String> seasons = suits.entrySet().stream()
                 .filter(suit -> suit.getValue().suits(completed))

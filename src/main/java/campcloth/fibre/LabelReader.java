@@ -3,6 +3,7 @@ package campcloth.fibre;
 import campcloth.fibre.label.LabelGrammar;
 import campcloth.fibre.label.Shown;
 import campcloth.fibre.label.Unreadable;
+import campcloth.figure.Refused;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,11 +24,6 @@ public final class LabelReader {
     /** Longest text that is read. */
     public static final int MOST_CHARACTERS = 2000;
 
-    private static final String CLEAN =
-            "no synthetic fibre is named, which does not prove that there is none: decorative fibres up to 7 % and antistatic"
-                    + " fibres up to 2 % may go unnamed, and a share may be 3 % off (Regulation (EU) No 1007/2011,"
-                    + " Articles 10 and 20)";
-
     private final LabelVocabulary vocabulary;
 
     public LabelReader(LabelVocabulary vocabulary) {
@@ -36,26 +32,43 @@ public final class LabelReader {
 
     /** The composition that the label states, or why and where it cannot be read safely. */
     public LabelReading read(String text) {
+        return read(text, Set.of());
+    }
+
+    /**
+     * The same where the language is told: it settles words that languages understand differently and that the label by itself
+     * leaves open, nothing else. A label that reads without it reads alike with it, in whatever language.
+     *
+     * @param language ISO 639-1 key, one of {@link LabelVocabulary#languages()}
+     * @throws Refused where it is none of them
+     */
+    public LabelReading read(String text, String language) {
+        if (!vocabulary.languages().contains(language)) {
+            throw Refused.of(
+                    "language",
+                    "'" + Shown.excerpt(language, 0, language.length()) + "' is not a language that labels are read in",
+                    "give one of " + String.join(", ", vocabulary.languages()) + ", or leave it out");
+        }
+        LabelReading alone = read(text);
+        return alone instanceof LabelReading.NotRead notRead
+                        && notRead.readings().size() > 1
+                        && read(text, Set.of(language)) instanceof LabelReading.Read settled
+                ? settled
+                : alone;
+    }
+
+    private LabelReading read(String text, Set<String> spoken) {
         if (text.length() > MOST_CHARACTERS) {
             return tooLong(text);
         }
         Set<String> notes = new LinkedHashSet<>();
         try {
-            return read(LabelGrammar.parts(text, vocabulary.lexicon(), Set.of(), notes), notes);
+            List<LabelReading.Part> parts = LabelGrammar.parts(text, vocabulary.lexicon(), spoken, notes);
+            notes.addAll(Tolerances.notes(parts));
+            return new LabelReading.Read(parts, List.copyOf(notes));
         } catch (Unreadable place) {
             return notRead(text, place);
         }
-    }
-
-    private static LabelReading read(List<LabelReading.Part> parts, Set<String> notes) {
-        List<String> clean = parts.stream()
-                .filter(part -> part.blend().meltablePercent() == 0)
-                .map(LabelReading.Part::part)
-                .toList();
-        if (!clean.isEmpty()) {
-            notes.add((clean.size() == parts.size() ? "" : String.join(", ", clean) + ": ") + CLEAN);
-        }
-        return new LabelReading.Read(parts, List.copyOf(notes));
     }
 
     private static LabelReading notRead(String text, Unreadable place) {

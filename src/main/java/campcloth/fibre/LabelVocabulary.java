@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -38,6 +39,11 @@ public final class LabelVocabulary {
     /** How many words and phrases are known. */
     public int size() {
         return lexicon.size();
+    }
+
+    /** ISO 639-1 keys of the languages that labels are read in. */
+    public SortedSet<String> languages() {
+        return lexicon.languages();
     }
 
     /** How labels call a fibre, in all languages known. */

@@ -10,6 +10,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
@@ -25,7 +26,13 @@ class LabelController {
     /** A label as it stands on the cloth. */
     record LabelRequest(
             @Schema(example = "70% linen 30% polyester") @NotNull
-            String text) {}
+            String text,
+
+            @Schema(
+                    description = "ISO 639-1 key of the label's language; settles words that languages understand"
+                            + " differently, nothing else. One of cs, da, de, en, es, fi, fr, it, nl, no, pl, pt, sv")
+            @Nullable
+            String language) {}
 
     /** One part of a label. */
     @Schema(name = "LabelPart")
@@ -50,7 +57,8 @@ class LabelController {
             description = "What the label says, part by part",
             content = @Content(schema = @Schema(implementation = LabelBody.class)))
     ResponseEntity<?> read(@Valid @RequestBody LabelRequest request) {
-        LabelReading reading = reader.read(request.text());
+        String language = request.language();
+        LabelReading reading = language == null ? reader.read(request.text()) : reader.read(request.text(), language);
         if (reading instanceof LabelReading.NotRead notRead) {
             return ResponseEntity.unprocessableContent().body(problem(notRead));
         }

@@ -11,7 +11,7 @@ import org.springframework.http.MediaType;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * A list told while it is taken over: {@code progress} with the rows read and written, then {@code row} for each row, at the end
+ * A list told while it is taken over: {@code progress} with the rows read, written and indexed, then {@code row} for each row, at the end
  * {@code report}, or {@code problem} where it is refused after all. Only the report says that anything was written. As lines of
  * JSON, or as server-sent events. A client that goes away changes nothing.
  */
@@ -21,14 +21,15 @@ final class ListEvents implements SupplierLists.Watcher {
 
     private static final long BEAT_NANOS = 200_000_000;
 
-    /** How far it has come. */
-    record Progress(long read, long written) {}
+    /** How far it has come: rows read, cloths added, cloths that searching finds by now. */
+    record Progress(long read, long written, long indexed) {}
 
     private final HttpServletResponse response;
     private final JsonMapper json;
     private final boolean lines;
     private long lastTold;
     private long read;
+    private long written;
     private boolean gone;
 
     ListEvents(HttpServletResponse response, JsonMapper json, boolean lines) {
@@ -45,13 +46,19 @@ final class ListEvents implements SupplierLists.Watcher {
 
     @Override
     public void written(long rows) {
-        progress(rows);
+        written = rows;
+        progress(0);
     }
 
-    private void progress(long written) {
+    @Override
+    public void indexed(long cloths) {
+        progress(cloths);
+    }
+
+    private void progress(long indexed) {
         if (lastTold == 0 || System.nanoTime() - lastTold > BEAT_NANOS) {
             lastTold = System.nanoTime();
-            send("progress", new Progress(read, written));
+            send("progress", new Progress(read, written, indexed));
             flush();
         }
     }

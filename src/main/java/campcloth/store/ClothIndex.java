@@ -2,10 +2,13 @@ package campcloth.store;
 
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothTraiter;
+import campcloth.fibre.Blend;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -94,15 +97,26 @@ class ClothIndex implements SmartInitializingSingleton {
 
     /** Brings in every change that was committed before this was called. */
     void bringUpToDate() {
+        follow(indexed -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param watcher is told after each batch how many cloths are brought in by now
+     */
+    void follow(LongConsumer watcher) {
         if (state().isBehind(newestTick())) {
-            catchUp();
+            catchUp(watcher);
         }
     }
 
     /** Of the threads that wait here none holds a connection. */
-    private synchronized void catchUp() {
+    private synchronized void catchUp(LongConsumer watcher) {
+        long indexed = 0;
         while (Boolean.TRUE.equals(transaction.execute(status -> broughtInAFullBatch()))) {
-            LOG.debug("A batch of cloths is indexed.");
+            indexed += BATCH;
+            watcher.accept(indexed);
         }
     }
 
@@ -140,9 +154,10 @@ class ClothIndex implements SmartInitializingSingleton {
                 .map(row -> new Object[] {row.id()})
                 .toList();
         batches.batchUpdate("delete from cloth_index where cloth_id = ?", gone);
+        Map<Blend, List<String>> onLabels = new ConcurrentHashMap<>();
         List<ClothIndexRow> rows = changed.parallelStream()
                 .filter(row -> !row.removed())
-                .map(this::indexed)
+                .map(row -> indexed(row, onLabels))
                 .toList();
         Map<String, String> stem =
                 stems.of(rows.stream().flatMap(row -> row.words().all()).collect(Collectors.toSet()));
@@ -153,9 +168,12 @@ class ClothIndex implements SmartInitializingSingleton {
                         .toList());
     }
 
-    private ClothIndexRow indexed(Changed row) {
+    /** @param onLabels what the blends met so far are called, in which many cloths of a list are alike */
+    private ClothIndexRow indexed(Changed row, Map<Blend, List<String>> onLabels) {
         Cloth cloth = json.read(row.body(), ClothBody.class).cloth(fibres);
-        return new ClothIndexRow(row.id(), cloth, ClothWords.of(cloth, labels), traiter.of(cloth));
+        List<String> composition =
+                onLabels.computeIfAbsent(cloth.blend(), blend -> ClothWords.composition(blend, labels));
+        return new ClothIndexRow(row.id(), cloth, ClothWords.of(cloth, composition), traiter.of(cloth));
     }
 
     private void lock() {

@@ -21,20 +21,27 @@ import java.util.stream.Stream;
  */
 record ClothWords(List<String> name, List<String> composition, List<String> note, List<String> near) {
 
-    static ClothWords of(Cloth cloth, LabelVocabulary labels) {
+    /** @param composition of its blend, as {@link #composition(Blend, LabelVocabulary)} */
+    static ClothWords of(Cloth cloth, List<String> composition) {
         List<String> name = SearchWords.of(cloth.name());
-        List<String> blend = SearchWords.of(cloth.blend().words());
-        List<String> onLabels = cloth.blend().shares().stream()
-                .map(Blend.Share::fibre)
-                .flatMap(fibre -> labels.names(fibre).stream())
-                .flatMap(words -> SearchWords.of(words).stream())
-                .toList();
+        Stream<String> blend = SearchWords.of(cloth.blend().words()).stream();
         return new ClothWords(
                 name,
-                Stream.concat(blend.stream(), onLabels.stream()).distinct().toList(),
+                composition,
                 SearchWords.of(cloth.note()),
-                Stream.concat(name.stream(), blend.stream().filter(ClothWords::isNoNumber))
+                Stream.concat(name.stream(), blend.filter(ClothWords::isNoNumber))
                         .toList());
+    }
+
+    /** What a blend is called here and on labels, each word once. */
+    static List<String> composition(Blend blend, LabelVocabulary labels) {
+        Stream<String> onLabels = blend.shares().stream()
+                .map(Blend.Share::fibre)
+                .flatMap(fibre -> labels.names(fibre).stream())
+                .flatMap(words -> SearchWords.of(words).stream());
+        return Stream.concat(SearchWords.of(blend.words()).stream(), onLabels)
+                .distinct()
+                .toList();
     }
 
     Stream<String> all() {

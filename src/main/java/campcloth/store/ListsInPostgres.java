@@ -21,13 +21,15 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Suppliers' lists over PostgreSQL. A list is read and looked at in a table of its own connection, while others go on working; then
- * it is written in one transaction, for which alone others that change cloths wait.
+ * it is written in one transaction, for which alone others that change cloths wait. At last it is brought into the index, while
+ * others go on again.
  */
 @Component
 class ListsInPostgres implements SupplierLists {
@@ -43,10 +45,12 @@ class ListsInPostgres implements SupplierLists {
     private final JdbcTemplate sql;
     private final Json json;
     private final Fibres fibres;
+    private final ClothIndex index;
     private final Clock clock;
 
-    ListsInPostgres(JdbcTemplate sql, Json json, Fibres fibres, Clock clock) {
+    ListsInPostgres(JdbcTemplate sql, Json json, Fibres fibres, ClothIndex index, Clock clock) {
         this.sql = sql;
+        this.index = index;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -59,9 +63,21 @@ class ListsInPostgres implements SupplierLists {
             if (report == null) {
                 throw new IllegalStateException("no report");
             }
+            if (report.written()) {
+                makeFindable(watcher);
+            }
             return report;
         } catch (UncheckedIOException failure) {
             throw failure.getCause();
+        }
+    }
+
+    /** So that whoever searches next need not wait. The list is written by now, so a failure here is left to the next search. */
+    private void makeFindable(Watcher watcher) {
+        try {
+            index.follow(watcher::indexed);
+        } catch (DataAccessException failure) {
+            LOG.warn("The cloths of a list are not indexed yet; the next search does that: {}", failure.getMessage());
         }
     }
 

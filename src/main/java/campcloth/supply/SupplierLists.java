@@ -53,6 +53,9 @@ public interface SupplierLists {
         /** So many rows were written, of those to be written. */
         default void written(long rows) {}
 
+        /** The list is written; so many cloths can be found by searching by now. */
+        default void indexed(long cloths) {}
+
         /** Whether every row is wanted, once it is clear what came of it. */
         default boolean wantsRows() {
             return false;

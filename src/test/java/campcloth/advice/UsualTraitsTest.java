@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothTraits;
 import campcloth.cloth.Estimates;
+import campcloth.cloth.Property;
 import campcloth.cloth.WeightClass;
 import campcloth.event.Event;
 import campcloth.event.Season;
 import campcloth.event.Spell;
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
 import campcloth.fire.FireGrade;
 import campcloth.fire.FireGrading;
 import campcloth.fire.WornCloth;
@@ -17,13 +20,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The traits that a catalogue is sorted by agree with what the adviser says. */
 class UsualTraitsTest {
+
+    private static final long SEED = 20_261_125;
 
     private static final UsualTraits TRAITS =
             new UsualTraits(Camp.FIRE, Camp.CATALOGUE.seasons(), Camp.CATALOGUE.fibres());
@@ -84,6 +91,36 @@ class UsualTraitsTest {
         }
         assertThat(grades).as("each grade is met").hasSize(FireGrade.values().length);
         assertThat(UsualTraits.SEATED_AT_TWO_METRES.fireKwOrPresumed()).isEqualTo(100);
+    }
+
+    /** Cloths that differ in these are computed once. */
+    @Test
+    void nameWidthShrinkageAndPriceMakeNoDifference() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        List<String> ids = List.copyOf(Camp.CATALOGUE.cloths().keySet());
+        Cloth any = Estimates.complete(Camp.CATALOGUE.cloth(ids.get(0)));
+        Map<Season, SeasonSuit> suits = new EnumMap<>(Season.class);
+        for (Season season : Season.values()) {
+            Event event = new Event("", season, Camp.CATALOGUE.seasons().spells(season), List.of(), true);
+            suits.put(season, new SeasonSuit(event, UsualTraits.TUNIC_OVER_A_SHIRT, Camp.FIRE, any));
+        }
+        for (int i = 0; i < 40; i++) {
+            String id = ids.get(random.nextInt(ids.size()));
+            Cloth cloth = Camp.CATALOGUE
+                    .cloth(id)
+                    .with(Property.WIDTH_CM, Figure.exact(random.nextInt(40, 300), Basis.MEASURED, "draw"))
+                    .with(Property.SHRINK_WARP_PERCENT, Figure.exact(random.nextInt(20), Basis.MEASURED, "draw"))
+                    .with(Property.SHRINK_WEFT_PERCENT, Figure.exact(random.nextInt(20), Basis.MEASURED, "draw"))
+                    .with(Property.PRICE_PER_METRE, Figure.exact(random.nextInt(90), Basis.DECLARED, "draw"));
+            Set<String> each = suits.entrySet().stream()
+                    .filter(suit -> suit.getValue().suits(Estimates.complete(cloth)))
+                    .map(suit -> suit.getKey().name())
+                    .collect(Collectors.toSet());
+            assertThat(TRAITS.of(cloth).seasons())
+                    .as("seed %d, %s", SEED, cloth)
+                    .isEqualTo(each);
+            assertThat(TRAITS.of(cloth)).isEqualTo(TRAITS.of(Camp.CATALOGUE.cloth(id)));
+        }
     }
 
     /**

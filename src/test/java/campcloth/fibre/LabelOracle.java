@@ -24,12 +24,12 @@ final class LabelOracle {
 
     private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*(?:'\\p{L}[\\p{L}\\p{M}]*)*");
     private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d%)])\\.\\d+|\\d+(?:[.,]\\d+)?");
-    private static final Pattern JOINT = Pattern.compile("[ \\t]*[-/]?\\s*");
+    private static final Pattern JOINT = Pattern.compile("[\\t\\p{Zs}]*[-/]?[\\s\\p{Z}]*");
     private static final Set<String> NAMES = Set.of("FIBRE", "CODE", "US_NAME", "OTHER", "UNKNOWN", "PAIR");
     private static final Set<String> REFUSED = Set.of("AMBIGUOUS", "IMITATION");
     private static final Pattern SLIP = Pattern.compile("read '(.*)' as '(.*)'", Pattern.DOTALL);
     private static final String ALONE = "(?<![\\p{L}\\p{M}0-9])%s(?![\\p{L}\\p{M}0-9])";
-    private static final int MOST_WORDS = 8;
+    private static final int MOST_WORDS = 12;
 
     private final Map<String, List<CSVRecord>> rows = new HashMap<>();
 
@@ -105,7 +105,7 @@ final class LabelOracle {
             Matcher slip = SLIP.matcher(Normalizer.normalize(note, Normalizer.Form.NFKC));
             if (slip.matches()) {
                 assertThat(skeleton(slip.group(2))).as(note).isEqualTo(skeleton(slip.group(1)));
-                String slipped = Pattern.quote(slip.group(1)).replace(" ", "\\E\\s\\Q");
+                String slipped = Pattern.quote(slip.group(1)).replace(" ", "\\E[\\s\\p{Z}]\\Q");
                 Matcher place = Pattern.compile(slip.group(2).equals("%") ? slipped : ALONE.formatted(slipped))
                         .matcher(text);
                 assertThat(place.find()).as(note).isTrue();

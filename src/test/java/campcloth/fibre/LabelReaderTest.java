@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -70,8 +74,34 @@ class LabelReaderTest {
 
     @Test
     void thePublishedTablesAreNotSmall() {
-        assertThat(labels().count()).isGreaterThanOrEqualTo(120);
-        assertThat(refusals().count()).isGreaterThanOrEqualTo(50);
+        assertThat(labels().count()).isGreaterThanOrEqualTo(400);
+        assertThat(refusals().count()).isGreaterThanOrEqualTo(100);
+        Set<String> languages = LabelFixture.rowsByLanguage().keySet().stream()
+                .filter(file -> file.length() == 2)
+                .collect(Collectors.toSet());
+        assertThat(languages).hasSize(13);
+        assertThat(LabelFixture.labels()).containsKeys(languages.toArray(String[]::new));
+        assertThat(LabelFixture.refusals()).containsKeys(languages.toArray(String[]::new));
+        assertThat(languages).allSatisfy(language -> {
+            assertThat(texts(LabelFixture.labels(), language)).hasSizeGreaterThanOrEqualTo(45);
+            assertThat(texts(LabelFixture.refusals(), language)).hasSizeGreaterThanOrEqualTo(12);
+        });
+    }
+
+    /** Different labels of a language; one that stands twice counts once. */
+    private static Set<String> texts(Map<String, List<CSVRecord>> corpus, String language) {
+        return corpus.getOrDefault(language, List.of()).stream()
+                .map(row -> row.get("text"))
+                .collect(Collectors.toSet());
+    }
+
+    /** Only where there is no text there is no place to point at. */
+    @Test
+    void everyRefusedRowHasAPlace() {
+        assertThat(LabelFixture.refusals().values().stream().flatMap(List::stream))
+                .allSatisfy(row -> assertThat(row.get("place").isEmpty())
+                        .as(row.get("text"))
+                        .isEqualTo(row.get("text").isEmpty()));
     }
 
     @Test
@@ -99,12 +129,30 @@ class LabelReaderTest {
     }
 
     @Test
+    void whatTheRegulationLetsALabelLeaveOutIsNoted() {
+        assertThat(notes("pure linen"))
+                .singleElement()
+                .asString()
+                .contains("2 %", "carded", "5 %", "7 %", "Articles 7, 10 and 20");
+        assertThat(notes("70% wool 30% linen")).hasSize(2).anyMatch(n -> n.contains("3 % of the whole mass"));
+        assertThat(notes("70% cotton 30% polyester")).singleElement().asString().contains("Article 20");
+        assertThat(notes("100% polyester")).isEmpty();
+        assertThat(notes("90% cotton 10% other fibres")).anyMatch(n -> n.contains("worst") && n.contains("Article 9"));
+        assertThat(notes("60% cotton 40% other fibres")).anyMatch(n -> n.contains("more than 15 %"));
+        assertThat(notes("85% cotton 15% other fibres")).noneMatch(n -> n.contains("more than 15 %"));
+        assertThat(notes("Shell: 60% wool 40% linen\nLining: 90% silk 10% other fibres\nTrim: 100% polyester"))
+                .hasSize(3)
+                .anyMatch(n -> n.startsWith("lining: other fibres"))
+                .anyMatch(n -> n.startsWith("shell: no fibre that melts"))
+                .anyMatch(n -> n.startsWith("shell, lining: each share"));
+    }
+
+    @Test
     void whatALabelSaysBesideTheSharesIsNoted() {
         assertThat(notes("30% polyester 70% cotton")).anyMatch(n -> n.contains("descending order"));
         assertThat(notes("70% cotton 30% polyester")).noneMatch(n -> n.contains("descending order"));
         assertThat(notes("50% cotton 30% polyester 20% cotton")).anyMatch(n -> n.contains("stands twice"));
         assertThat(notes("33.3% cotton 33.3% linen 33.3% hemp")).anyMatch(n -> n.contains("scaled to 100"));
-        assertThat(notes("60% cotton 40% other fibres")).anyMatch(n -> n.contains("15 %"));
         assertThat(notes("100% organic cotton")).anyMatch(n -> n.startsWith("'organic'"));
         assertThat(notes("100% bamboo viscose")).anyMatch(n -> n.contains("plant"));
         assertThat(notes("100% rayon")).anyMatch(n -> n.contains("United States"));

@@ -69,12 +69,12 @@ class ClothFinderTest {
     @ParameterizedTest
     @CsvSource({
         "hering bone, herringbone",
-        "linnen, linen",
+        "linenn, linen",
         "herringbne twil, herringbone",
-        "poliester, polyester",
+        "polyestr, polyester",
         "flanel, flannel",
         "brodcloth, broadcloth",
-        "LÍNNEN, linen"
+        "LÍNENN, linen"
     })
     void aMisspeltWordFindsNearNamesAndSaysSo(String written, String meant) {
         Cloths.Page found = cloths.page(words(written), 0, 10);
@@ -85,6 +85,14 @@ class ClothFinderTest {
         assertThat(cloths.matching(words(written)))
                 .as("nothing is judged for advice by a name that is only near")
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"linnen, flax", "Leinen, flax", "poliester, polyester", "BAWEŁNA, cotton", "villa, wool", "soie, silk"})
+    void aFibreIsFoundByItsNameInAnyLanguage(String written, String fibre) {
+        Cloths.Page found = cloths.page(words(written), 0, 10);
+        assertThat(found.nearMatches()).isFalse();
+        assertThat(found.cloths().get(0).cloth().blend().percentOf(fibre)).isPositive();
     }
 
     @Test

@@ -19,7 +19,6 @@ final class Composition {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal MOST_ROUNDING = new BigDecimal("0.5");
-    private static final double MOST_OTHER_PERCENT = 15;
 
     private final Section section;
     private final List<Share> shares;
@@ -86,12 +85,6 @@ final class Composition {
         List<Blend.Share> blend = new ArrayList<>();
         percentOf.forEach(
                 (fibre, percent) -> blend.add(new Blend.Share(fibre, percent.doubleValue() * 100 / sum.doubleValue())));
-        Blend whole = new Blend(blend);
-        if (whole.percentOf(Fibre.OTHER) > MOST_OTHER_PERCENT) {
-            notes.add(
-                    "more than 15 % stands as other fibres, which Article 9 of Regulation (EU) No 1007/2011 does not allow;"
-                            + " they are taken for the worst plausible fibre");
-        }
-        return whole;
+        return new Blend(blend);
     }
 }

@@ -11,8 +11,9 @@ import java.util.stream.Collectors;
 
 /**
  * What the language of a label says about words that languages understand differently. The language is the one that all other
- * words share; where they share none, or there are no others, nothing is decided. Words that stand on labels of any language
- * are no evidence and are never ruled out.
+ * words share; where they share none, or there are no others, nothing is decided. A language that was told counts for more, except
+ * where the other words share none with it. Words that stand on labels of any language are no evidence and are never ruled
+ * out.
  */
 final class Evidence {
 
@@ -51,7 +52,7 @@ final class Evidence {
     }
 
     private Spot weighed(Spot spot, Set<String> notes) {
-        Set<String> languages = spoken.isEmpty() ? sharedByOthers(spot) : spoken;
+        Set<String> languages = languages(spot);
         List<Entry> left = new ArrayList<>();
         for (Entry sense : spot.senses()) {
             if (sense.isOfAllLanguages() || sense.languages().stream().anyMatch(languages::contains)) {
@@ -67,6 +68,13 @@ final class Evidence {
             notes.add(decided(left.get(0), languages));
         }
         return spot.meaning(left);
+    }
+
+    /** The languages that were told, as long as the other words do not speak against all of them; else those of the others. */
+    private Set<String> languages(Spot spot) {
+        Set<String> shared = sharedByOthers(spot);
+        boolean contradicts = !shared.isEmpty() && spoken.stream().noneMatch(shared::contains);
+        return spoken.isEmpty() || contradicts ? shared : spoken;
     }
 
     private Set<String> sharedByOthers(Spot spot) {

@@ -27,8 +27,14 @@ final class LanguageMarks {
         this.spoken = spoken;
     }
 
-    /** A stretch of the label in one language, or in several that share it. */
-    private record Block(Set<String> languages, List<Spot> spots) {
+    /**
+     * A stretch of the label in one language, or in several that share it.
+     *
+     * @param languages those of its mark
+     * @param named those that it is called by, also where its first word may be a mark or another word
+     * @param spots what stands after the mark
+     */
+    private record Block(Set<String> languages, Set<String> named, List<Spot> spots) {
 
         boolean saysSomething() {
             return spots.stream()
@@ -45,9 +51,9 @@ final class LanguageMarks {
         }
 
         String name() {
-            return languages.isEmpty()
+            return named.isEmpty()
                     ? "the text before the first language mark"
-                    : languages.stream().map(Entry::languageName).collect(Collectors.joining(" and "));
+                    : named.stream().map(Entry::languageName).collect(Collectors.joining(" and "));
         }
     }
 
@@ -158,9 +164,7 @@ final class LanguageMarks {
             if (add(blocks, languages, from, mark)) {
                 languages = new TreeSet<>();
             }
-            for (Entry sense : spots.get(mark).senses()) {
-                languages.addAll(sense.kind() == WordKind.LANGUAGE ? sense.means() : List.of());
-            }
+            languages.addAll(languagesOf(spots.get(mark)));
             from = mark + 1;
         }
         if (!add(blocks, languages, from, spots.size())) {
@@ -178,8 +182,17 @@ final class LanguageMarks {
         }
         List<Spot> content =
                 spots.subList(start, to).stream().map(LanguageMarks::unmarked).toList();
-        Block block = new Block(languages, content);
+        Set<String> named = languages.isEmpty() && start < to ? languagesOf(spots.get(start)) : languages;
+        Block block = new Block(languages, named, content);
         return block.saysSomething() && blocks.add(block);
+    }
+
+    /** The languages that a spot marks, where it is a mark. */
+    private static Set<String> languagesOf(Spot spot) {
+        return spot.senses().stream()
+                .filter(sense -> sense.kind() == WordKind.LANGUAGE)
+                .flatMap(sense -> sense.means().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Unreadable contradiction(Block first, Reading one, Block block, Reading other) {

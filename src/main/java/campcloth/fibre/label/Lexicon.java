@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,6 +34,7 @@ public final class Lexicon {
     private static final Pattern LANGUAGE = Pattern.compile("(?:.*/)?([a-z]{2})\\.csv");
 
     private final Map<String, List<Entry>> byWord = new HashMap<>();
+    private final SortedSet<String> languages = new TreeSet<>();
     private int mostWords = 1;
 
     /** A phrase found in the tokens, with all that it may mean; {@code next} is the token after it. */
@@ -45,7 +47,8 @@ public final class Lexicon {
 
     /** Reads one file of words; what is wrong in it goes to the faults given and the rest is kept. */
     public void read(String file, Reader text, Fibres fibres, List<Fault> faults) throws IOException {
-        SortedSet<String> languages = languages(file);
+        SortedSet<String> ofFile = languages(file);
+        languages.addAll(ofFile);
         Set<String> inThisFile = new HashSet<>();
         ReferenceTable.read(file, text, COLUMNS, faults).map(row -> {
             WordKind kind = row.word("kind", WordKind.class);
@@ -61,7 +64,7 @@ public final class Lexicon {
                     means,
                     fibres(kind, means, fibres),
                     row.optionalText("note").orElse(""),
-                    languages);
+                    ofFile);
             if (!inThisFile.add(Tokens.folded(entry.word()))) {
                 throw Refused.of("word", "'" + entry.word() + "' stands twice in " + file, "keep one row a word");
             }
@@ -77,6 +80,11 @@ public final class Lexicon {
 
     public int size() {
         return byWord.size();
+    }
+
+    /** ISO 639-1 keys of the languages that have words. */
+    public SortedSet<String> languages() {
+        return Collections.unmodifiableSortedSet(languages);
     }
 
     /** What a single word means; nothing where it is not known. */

@@ -8,6 +8,7 @@ import java.util.List;
 final class Pieces {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final int LONGEST_SHORT_PERCENT = 4;
 
     private final String text;
     private final List<Spot> spots;
@@ -36,7 +37,7 @@ final class Pieces {
             word(spot);
         } else if (spot.isSign("%")) {
             throw strayPercent(spot);
-        } else {
+        } else if (!endsAbbreviation(at)) {
             pieces.add(new Piece.Sign(spot.from(), spot.to(), spot.text()));
         }
         return at + 1;
@@ -60,11 +61,7 @@ final class Pieces {
     private int amount(int at) {
         Spot number = spots.get(at);
         BigDecimal percent = new BigDecimal(number.text());
-        int next = at + 1;
-        if (next < spots.size()
-                && (spots.get(next).isSign("%") || spots.get(next).mayBe(WordKind.PERCENT))) {
-            next++;
-        }
+        int next = pastPercent(at + 1);
         int to = spots.get(next - 1).to();
         if (percent.signum() <= 0 || percent.compareTo(HUNDRED) > 0) {
             throw new Unreadable(
@@ -75,6 +72,31 @@ final class Pieces {
         }
         pieces.add(new Piece.Amount(number.from(), to, percent));
         return next;
+    }
+
+    /** Past the percent sign or word, which a hyphen may tie to its number, as in "100-percent"; the place itself where none is. */
+    private int pastPercent(int at) {
+        boolean tied = at + 1 < spots.size()
+                && spots.get(at).isSign("-")
+                && spots.get(at).from() == spots.get(at - 1).to()
+                && spots.get(at).to() == spots.get(at + 1).from();
+        int percent = tied ? at + 1 : at;
+        return percent < spots.size()
+                        && (spots.get(percent).isSign("%") || spots.get(percent).mayBe(WordKind.PERCENT))
+                ? percent + 1
+                : at;
+    }
+
+    /** Whether the point here ends an abbreviation, as in "bzw." and "pct.", rather than a composition. */
+    private boolean endsAbbreviation(int at) {
+        if (at == 0
+                || !spots.get(at).isSign(".")
+                || spots.get(at).from() != spots.get(at - 1).to()) {
+            return false;
+        }
+        Spot before = spots.get(at - 1);
+        return before.isOnly(WordKind.OR)
+                || (before.isOnly(WordKind.PERCENT) && before.text().length() <= LONGEST_SHORT_PERCENT);
     }
 
     private static Unreadable strayPercent(Spot sign) {

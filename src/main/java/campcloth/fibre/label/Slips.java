@@ -1,6 +1,7 @@
 package campcloth.fibre.label;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -44,17 +45,16 @@ final class Slips {
 
     private List<Slip> find() {
         Matcher percents = PERCENT.matcher(text);
-        List<int[]> signs = new ArrayList<>();
+        BitSet signs = new BitSet(text.length());
         while (percents.find()) {
             add(percents.start(1), percents.end(1), Set.of("%"));
-            signs.add(new int[] {percents.start(1), percents.end(1)});
+            signs.set(percents.start(1), percents.end(1));
         }
         List<int[]> words = new ArrayList<>();
         Matcher stretch = RUN.matcher(text);
         while (stretch.find()) {
-            int[] place = {stretch.start(), stretch.end()};
-            if (signs.stream().noneMatch(s -> place[0] < s[1] && s[0] < place[1])) {
-                words.add(place);
+            if (signs.get(stretch.start(), stretch.end()).isEmpty()) {
+                words.add(new int[] {stretch.start(), stretch.end()});
             }
         }
         for (int i = 0; i < words.size(); i++) {

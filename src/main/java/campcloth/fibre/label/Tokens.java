@@ -176,7 +176,11 @@ final class Tokens {
 
     /** Words as the vocabulary keys them: lower case, without accents, hyphens as spaces. */
     static String folded(String word) {
-        String plain = java.text.Normalizer.normalize(word.toLowerCase(Locale.ROOT), java.text.Normalizer.Form.NFD);
+        String lower = word.toLowerCase(Locale.ROOT);
+        if (lower.chars().allMatch(c -> c >= 'a' && c <= 'z')) {
+            return lower;
+        }
+        String plain = java.text.Normalizer.normalize(lower, java.text.Normalizer.Form.NFD);
         StringBuilder folded = new StringBuilder(plain.length());
         plain.codePoints().filter(c -> !isMark(c)).forEach(c -> folded.append(unadorned(c)));
         return String.join(" ", folded.toString().replace('-', ' ').trim().split("\\s+"));
