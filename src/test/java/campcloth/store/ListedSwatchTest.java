@@ -30,7 +30,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 @WholeService
 class ListedSwatchTest {
 
-    private static final String HEAD = "key,name,composition,shrink warp %,width cm\n";
+    private static final String HEAD = "key,name,composition,shrinkWarpPercent,width cm\n";
 
     @Autowired
     private SupplierLists lists;
