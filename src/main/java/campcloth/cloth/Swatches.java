@@ -1,6 +1,7 @@
 package campcloth.cloth;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The swatches of the cloths in the catalogue. Each method is one unit of work; a swatch that is added or removed changes the
@@ -13,6 +14,9 @@ public interface Swatches {
 
     /** The swatches of a cloth; empty where there is no such cloth. */
     Optional<SwatchHistory> of(String clothId);
+
+    /** Hands on every swatch of a cloth that is in the catalogue, by cloth and in the order they were told. */
+    void each(Consumer<KeptSwatch> each);
 
     Outcome add(String clothId, Swatch swatch);
 

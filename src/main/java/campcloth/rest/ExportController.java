@@ -36,6 +36,8 @@ class ExportController {
                          POST /api/cloths/import?supplier=NAME reads it again
             events.json  events with spells, fires and rules, as POST /api/events takes them without their id
             plans.json   cutting plans as GET /api/cutting-plans/{id} answers
+            swatches.json  what you measured on pieces of a cloth; "swatch" is what
+                         POST /api/cloths/{clothId}/swatches takes
 
             Other files hold what was kept besides, named by what they hold.
             """;
@@ -73,7 +75,7 @@ class ExportController {
     @GetMapping("/api/export")
     @Operation(
             operationId = "exportOwn",
-            summary = "All that is one's own as one ZIP file: cloths, events with rules, plans",
+            summary = "All that is one's own as one ZIP file: cloths, events with rules, plans, swatches",
             description = "Cloths in CSV that can be read again, all else in JSON as this service answers it.")
     @ApiResponse(
             responseCode = "200",

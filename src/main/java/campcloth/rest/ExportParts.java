@@ -1,6 +1,8 @@
 package campcloth.rest;
 
 import campcloth.cloth.KeptCloth.Origin;
+import campcloth.cloth.KeptSwatch;
+import campcloth.cloth.Swatches;
 import campcloth.event.Events;
 import campcloth.plan.Plans;
 import campcloth.supply.ListWriter;
@@ -18,7 +20,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The files of the export: cloths, events with their rules, plans. */
+/** The files of the export: cloths, events with their rules, plans, swatches. */
 @Configuration
 class ExportParts {
 
@@ -50,6 +52,22 @@ class ExportParts {
         return new Part(
                 "plans.json",
                 out -> array(out, json, each -> plans.each(kept -> each.accept(CuttingPlanAnswer.of(kept)))));
+    }
+
+    @Bean
+    ExportPart ownSwatches(Swatches swatches, JsonMapper json) {
+        return new Part(
+                "swatches.json",
+                out -> array(out, json, each -> swatches.each(kept -> each.accept(ExportedSwatch.of(kept)))));
+    }
+
+    /** A swatch as it was told; what follows from it stands in the figures of its cloth. */
+    private record ExportedSwatch(String id, String clothId, String madeAt, SwatchBody swatch) {
+
+        static ExportedSwatch of(KeptSwatch kept) {
+            return new ExportedSwatch(
+                    kept.id(), kept.clothId(), kept.madeAt().toString(), SwatchBody.of(kept.swatch()));
+        }
     }
 
     /** The cloths as a list. */

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -22,6 +24,11 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 class SwatchesInPostgres implements Swatches {
 
+    private static final String EACH = """
+            select s.id, s.cloth_id, s.number, s.made_at, s.body from cloth_swatch s join cloth c on c.id = s.cloth_id
+            where c.removed_by is null order by s.cloth_id, s.number""";
+
+    private final JdbcTemplate sql;
     private final ClothRows cloths;
     private final SwatchRows rows;
     private final SwatchedCloth swatched;
@@ -30,7 +37,8 @@ class SwatchesInPostgres implements Swatches {
     private final Clock clock;
 
     SwatchesInPostgres(
-            ClothRows cloths, SwatchRows rows, SwatchedCloth swatched, ClothSnapshot snapshot, Json json, Clock clock) {
+            JdbcTemplate sql, ClothRows cloths, SwatchRows rows, SwatchedCloth swatched, ClothSnapshot snapshot, Json json, Clock clock) {
+        this.sql = sql;
         this.cloths = cloths;
         this.rows = rows;
         this.swatched = swatched;
@@ -43,6 +51,20 @@ class SwatchesInPostgres implements Swatches {
     @Transactional(readOnly = true)
     public Optional<SwatchHistory> of(String clothId) {
         return cloth(clothId).map(swatched::history);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public void each(Consumer<KeptSwatch> each) {
+        Cursor.each(
+                sql,
+                EACH,
+                row -> each.accept(new KeptSwatch(
+                        row.getString("id"),
+                        row.getString("cloth_id"),
+                        row.getLong("number"),
+                        row.getTimestamp("made_at").toInstant(),
+                        json.read(row.getString("body"), Swatch.class))));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package campcloth.journey;
 
+import campcloth.store.postgres.PostgresForTests;
 import campcloth.supply.GeneratedList;
 import java.io.BufferedReader;
 import java.io.InputStream;
@@ -9,17 +10,23 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.postgresql.PGConnection;
 
 /**
  * Run by hand on the packed program ({@code mvn package -DskipTests && mvn test -Dtest=ImportBenchmark}): 100,000 generated rows
- * under {@code -Xmx256m}, once new and once again, how long a user who changes another cloth waits meanwhile, and how much memory
+ * under {@code -Xmx256m}, looked at, new and again, beside the same rows put into PostgreSQL alone; how long a user who changes another cloth waits meanwhile, and how much memory
  * the program took at most. Prints; asserts nothing.
  */
 class ImportBenchmark {
@@ -39,17 +46,19 @@ class ImportBenchmark {
         try (OutputStream out = Files.newOutputStream(csv)) {
             GeneratedList.write(1, ROWS, out);
         }
+        plainly(csv);
         Path collections = folder.resolve("gc.log");
         List<String> options = List.of("-Xmx256m", "-Xlog:gc:file=" + collections);
         try (PackedProgram program =
                 PackedProgram.start(folder.resolve("data"), Map.of(), options).ready()) {
-            double first = seconds(program, csv, "new");
-            double second = seconds(program, csv, "again, nothing changed");
+            seconds(program, csv, "looked at only", "&dryRun=true");
+            double first = seconds(program, csv, "new", "");
             double reading = read(program, "/api/cloths?text=linen&size=1");
+            double second = seconds(program, csv, "again, nothing changed", "");
             double export = read(program, "/api/cloths/export");
             System.out.printf(
                     Locale.ROOT,
-                    "again over new: %.2f; catalogue first read after it: %.1f s; export: %.1f s; file %.1f MiB%n",
+                    "again over new: %.2f; first search after the new ones: %.1f s; export: %.1f s; file %.1f MiB%n",
                     second / first,
                     reading,
                     export,
@@ -66,13 +75,13 @@ class ImportBenchmark {
         }
     }
 
-    private double seconds(PackedProgram program, Path csv, String what) throws Exception {
+    private double seconds(PackedProgram program, Path csv, String what, String query) throws Exception {
         double[] longestWait = {0};
         done = false;
         Thread neighbour = new Thread(() -> longestWait[0] = longestWait(program));
         neighbour.start();
         long begun = System.nanoTime();
-        HttpResponse<InputStream> answer = program.list("supplier=Wendlow%20Mill", csv);
+        HttpResponse<InputStream> answer = program.list("supplier=Wendlow%20Mill" + query, csv);
         String last = "";
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(answer.body(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
@@ -93,6 +102,48 @@ class ImportBenchmark {
                 longestWait[0],
                 counts.find() ? counts.group() : last);
         return seconds;
+    }
+
+    /** PostgreSQL alone, with the same rows as they stand in the file: seconds to copy them in, and to insert them by batches. */
+    private static void plainly(Path csv) throws Exception {
+        PostgresForTests.Database database = PostgresForTests.fresh();
+        try (Connection connection =
+                        DriverManager.getConnection(database.url(), database.user(), database.password());
+                Statement sql = connection.createStatement()) {
+            sql.execute("create table plain (key text primary key, name text, composition text, weight text, width text,"
+                    + " price text, weave text)");
+            long begun = System.nanoTime();
+            try (InputStream in = Files.newInputStream(csv)) {
+                connection
+                        .unwrap(PGConnection.class)
+                        .getCopyAPI()
+                        .copyIn("copy plain from stdin (format csv, delimiter ';', header)", in);
+            }
+            double copied = (System.nanoTime() - begun) / 1e9;
+            sql.execute("truncate plain");
+            begun = System.nanoTime();
+            connection.setAutoCommit(false);
+            try (Stream<String> lines = Files.lines(csv);
+                    PreparedStatement insert =
+                            connection.prepareStatement("insert into plain values (?, ?, ?, ?, ?, ?, ?)")) {
+                int waiting = 0;
+                for (String line : (Iterable<String>) lines.skip(1)::iterator) {
+                    String[] cells = line.split(";");
+                    for (int i = 0; i < cells.length; i++) {
+                        insert.setString(i + 1, cells[i]);
+                    }
+                    insert.addBatch();
+                    if (++waiting % 500 == 0) {
+                        insert.executeBatch();
+                    }
+                }
+                insert.executeBatch();
+            }
+            connection.commit();
+            double inserted = (System.nanoTime() - begun) / 1e9;
+            System.out.printf(
+                    Locale.ROOT, "PostgreSQL alone: copied in %.1f s, inserted in %.1f s%n", copied, inserted);
+        }
     }
 
     private double longestWait(PackedProgram program) {

@@ -23,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 class KilledImportIT {
 
     private static final JsonMapper JSON = new JsonMapper();
-    private static final int ROWS = 20_000;
+    private static final int ROWS = Integer.getInteger("rows", 20_000);
     private static final String SUPPLIER = "supplier=Wendlow%20Mill";
 
     @TempDir

@@ -144,6 +144,37 @@ class ListsRoadTest {
     }
 
     @Test
+    void bytesThatAreNoUtf8AreAProblem() throws Exception {
+        byte[] latin = LIST.replace("Leinen", "L\u00e4ngs").getBytes(StandardCharsets.ISO_8859_1);
+        HttpResponse<String> answer = send(request(latin, "text/csv", ""));
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(422);
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/message").asString())
+                .contains("no UTF-8");
+    }
+
+    @Test
+    void aKeyThatComesTwiceIsRefusedAtItsSecondLine() throws Exception {
+        HttpResponse<String> answer = take(LIST + "A;Leinen 2;100% linen;190;150;natur\n", "");
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(422);
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
+                .as(answer.body())
+                .startsWith("line 4");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "@sum", "'=1+1", "\t=1"})
+    void whatASpreadsheetWouldRunIsGuardedAndReadBackTheSame(String name) throws Exception {
+        take(LIST.replace("Leinen;", name + ";"), "");
+        String csv = send(HttpRequest.newBuilder(uri("/api/cloths/export?origin=OWN"))).body();
+        String line = csv.lines().filter(one -> one.contains(supplier) && one.contains("185.5")).findFirst().orElseThrow();
+        assertThat(line).as(csv).contains(",'" + name.strip().replace("'", "") + ",");
+        JsonNode again = JSON.readTree(take(csv, "").body());
+        assertThat(again.at("/counts/unchanged").asInt())
+                .as("%s", again)
+                .isEqualTo(again.at("/counts/rows").asInt());
+    }
+
+    @Test
     void hostileBytesNeverEndInAFailureOfOurs() throws Exception {
         List<String> hostile = List.of(
                 "key,name,composition\nA,Cl\0th,100% wool\n",
@@ -184,6 +215,18 @@ class ListsRoadTest {
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(Bodies.EVENT_WITH_EVERY_CONDITION));
         String id = JSON.readTree(send(event).body()).path("id").asString();
+        String clothId = JSON.readTree(send(HttpRequest.newBuilder(uri("/api/cloths"))
+                                .header("Content-Type", "application/json")
+                                .POST(HttpRequest.BodyPublishers.ofString(
+                                        "{\"name\": \"cut from\", \"blend\": [{\"fibre\": \"wool\", \"percent\": 100}]}")))
+                        .body())
+                .path("id")
+                .asString();
+        String swatch = send(HttpRequest.newBuilder(uri("/api/cloths/" + clothId + "/swatches"))
+                        .header("Content-Type", "application/json")
+                        .POST(HttpRequest.BodyPublishers.ofString("{\"note\": \"steel ruler\", \"washed\": {\"warp\":"
+                                + " [{\"beforeCm\": 50, \"afterCm\": [47.3]}]}}")))
+                .body();
         HttpResponse<byte[]> zip =
                 http.send(HttpRequest.newBuilder(uri("/api/export")).build(), HttpResponse.BodyHandlers.ofByteArray());
         Map<String, String> files = new HashMap<>();
@@ -192,9 +235,17 @@ class ListsRoadTest {
                 files.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
             }
         }
-        assertThat(files).containsKeys("README.txt", "cloths.csv", "events.json", "plans.json");
+        assertThat(files).containsKeys("README.txt", "cloths.csv", "events.json", "plans.json", "swatches.json");
         assertThat(files.get("cloths.csv")).contains(supplier);
         assertThat(JSON.readTree(files.get("plans.json")).isArray()).isTrue();
+        List<JsonNode> swatches = new ArrayList<>();
+        JSON.readTree(files.get("swatches.json")).forEach(swatches::add);
+        assertThat(swatches)
+                .filteredOn(one -> one.path("clothId").asString().equals(clothId))
+                .singleElement()
+                .satisfies(one -> assertThat(one.path("swatch"))
+                        .as(swatch)
+                        .isEqualTo(JSON.readTree(swatch).path("swatch")));
         List<JsonNode> events = new ArrayList<>();
         JSON.readTree(files.get("events.json")).forEach(events::add);
         assertThat(events)

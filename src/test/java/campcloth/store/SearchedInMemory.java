@@ -14,6 +14,7 @@ import campcloth.fibre.LabelVocabulary;
 import campcloth.figure.Figure;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,7 @@ final class SearchedInMemory {
 
     private final List<Known> cloths;
     private final Stems stems;
+    private final Map<String, Map<String, String>> stemmed = new HashMap<>();
 
     SearchedInMemory(Collection<KeptCloth> cloths, ClothTraiter traiter, LabelVocabulary labels, Stems stems) {
         this.stems = stems;
@@ -129,7 +131,7 @@ final class SearchedInMemory {
         if (words.isEmpty()) {
             return false;
         }
-        Map<String, String> stem = stems.of(words);
+        Map<String, String> stem = stemmed.computeIfAbsent(text, any -> stems.of(words));
         String last = words.get(words.size() - 1);
         return words.stream()
                 .allMatch(word -> has.contains(word)
