@@ -37,7 +37,13 @@ class SwatchesInPostgres implements Swatches {
     private final Clock clock;
 
     SwatchesInPostgres(
-            JdbcTemplate sql, ClothRows cloths, SwatchRows rows, SwatchedCloth swatched, ClothSnapshot snapshot, Json json, Clock clock) {
+            JdbcTemplate sql,
+            ClothRows cloths,
+            SwatchRows rows,
+            SwatchedCloth swatched,
+            ClothSnapshot snapshot,
+            Json json,
+            Clock clock) {
         this.sql = sql;
         this.cloths = cloths;
         this.rows = rows;

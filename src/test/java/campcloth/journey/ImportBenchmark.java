@@ -107,11 +107,11 @@ class ImportBenchmark {
     /** PostgreSQL alone, with the same rows as they stand in the file: seconds to copy them in, and to insert them by batches. */
     private static void plainly(Path csv) throws Exception {
         PostgresForTests.Database database = PostgresForTests.fresh();
-        try (Connection connection =
-                        DriverManager.getConnection(database.url(), database.user(), database.password());
+        try (Connection connection = DriverManager.getConnection(database.url(), database.user(), database.password());
                 Statement sql = connection.createStatement()) {
-            sql.execute("create table plain (key text primary key, name text, composition text, weight text, width text,"
-                    + " price text, weave text)");
+            sql.execute(
+                    "create table plain (key text primary key, name text, composition text, weight text, width text,"
+                            + " price text, weave text)");
             long begun = System.nanoTime();
             try (InputStream in = Files.newInputStream(csv)) {
                 connection

@@ -165,8 +165,12 @@ class ListsRoadTest {
     @ValueSource(strings = {"=1+1", "+1", "@sum", "'=1+1", "\t=1"})
     void whatASpreadsheetWouldRunIsGuardedAndReadBackTheSame(String name) throws Exception {
         take(LIST.replace("Leinen;", name + ";"), "");
-        String csv = send(HttpRequest.newBuilder(uri("/api/cloths/export?origin=OWN"))).body();
-        String line = csv.lines().filter(one -> one.contains(supplier) && one.contains("185.5")).findFirst().orElseThrow();
+        String csv = send(HttpRequest.newBuilder(uri("/api/cloths/export?origin=OWN")))
+                .body();
+        String line = csv.lines()
+                .filter(one -> one.contains(supplier) && one.contains("185.5"))
+                .findFirst()
+                .orElseThrow();
         assertThat(line).as(csv).contains(",'" + name.strip().replace("'", "") + ",");
         JsonNode again = JSON.readTree(take(csv, "").body());
         assertThat(again.at("/counts/unchanged").asInt())
@@ -217,8 +221,9 @@ class ListsRoadTest {
         String id = JSON.readTree(send(event).body()).path("id").asString();
         String clothId = JSON.readTree(send(HttpRequest.newBuilder(uri("/api/cloths"))
                                 .header("Content-Type", "application/json")
-                                .POST(HttpRequest.BodyPublishers.ofString(
-                                        "{\"name\": \"cut from\", \"blend\": [{\"fibre\": \"wool\", \"percent\": 100}]}")))
+                                .POST(
+                                        HttpRequest.BodyPublishers.ofString(
+                                                "{\"name\": \"cut from\", \"blend\": [{\"fibre\": \"wool\", \"percent\": 100}]}")))
                         .body())
                 .path("id")
                 .asString();
