@@ -31,7 +31,8 @@ class LabelController {
             @Schema(
                     description = "ISO 639-1 key of the label's language; settles words that languages understand"
                             + " differently, nothing else. One of cs, da, de, en, es, fi, fr, it, nl, no, pl, pt, sv")
-            @Nullable String language) {}
+            @Nullable
+            String language) {}
 
     /** One part of a label. */
     @Schema(name = "LabelPart")

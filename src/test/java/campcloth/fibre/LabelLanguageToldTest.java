@@ -78,12 +78,15 @@ class LabelLanguageToldTest {
     void aLanguageThatIsNotReadIsRefusedWithTheChoices() {
         for (String told : List.of("", "xx", "EN", "en-GB", "english", "\u0000")) {
             assertThatThrownBy(() -> READER.read("100% wool", told))
-                    .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.refusals())
-                            .singleElement()
-                            .satisfies(r -> {
-                                assertThat(r.field()).isEqualTo("language");
-                                assertThat(r.sentence()).contains("cs, da, de, en, es, fi, fr, it, nl, no, pl, pt, sv");
-                            }));
+                    .isInstanceOfSatisfying(
+                            Refused.class,
+                            refused -> assertThat(refused.refusals())
+                                    .singleElement()
+                                    .satisfies(r -> {
+                                        assertThat(r.field()).isEqualTo("language");
+                                        assertThat(r.sentence())
+                                                .contains("cs, da, de, en, es, fi, fr, it, nl, no, pl, pt, sv");
+                                    }));
         }
     }
 
