@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * Units that lists use, each with what one of it is in the unit of its figure. Exact by the definitions of 1959: inch 2.54 cm,
  * yard 0.9144 m, ounce 28.349523125 g. One momme is 3.75 g (a thousandth of a kan of 3.75 kg) of a piece 25 yards by
- * 1.5 inches, 4.3056 g/m2; others count a pound of a piece 100 yards by 45 inches, 4.3400 g/m2, so that the interval spans both
+ * 1.5 inches, 4.3056 g/m2; others count a pound of a piece 100 yards by 45 inches, 4.3399 g/m2, so that the interval spans both
  * (both second hand, source momme-of-lists). An ounce alone, of cloth, is counted for a square yard.
  */
 public enum Unit {
