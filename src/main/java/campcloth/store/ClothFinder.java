@@ -46,10 +46,12 @@ class ClothFinder {
 
     private final JdbcClient sql;
     private final Stems stems;
+    private final FibreNames names;
 
-    ClothFinder(JdbcClient sql, Stems stems) {
+    ClothFinder(JdbcClient sql, Stems stems, FibreNames names) {
         this.sql = sql;
         this.stems = stems;
+        this.names = names;
     }
 
     /** Ids of all cloths that have all the words and match the rest. */
@@ -89,7 +91,7 @@ class ClothFinder {
             return new Asked(ClothReading.NONE, where, params);
         }
         Map<String, String> stem = stems.of(Set.copyOf(words));
-        params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word)));
+        params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word), names));
         params.put("said", String.join(" ", words));
         boolean found = sql.sql(
                         "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")

@@ -2,12 +2,9 @@ package campcloth.store;
 
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothTraiter;
-import campcloth.fibre.Blend;
 import campcloth.fibre.Fibres;
-import campcloth.fibre.LabelVocabulary;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +33,7 @@ class ClothIndex implements SmartInitializingSingleton {
     private static final long LOCK = 0x636c6f74_68696478L;
 
     /** To be raised whenever the same cloth may get other words than before. */
-    private static final int WORD_RULES = 1;
+    private static final int WORD_RULES = 2;
 
     private static final String CHANGED = """
             select id, tick, removed_by is not null as removed, body from cloth
@@ -56,7 +53,6 @@ class ClothIndex implements SmartInitializingSingleton {
     private final TransactionTemplate transaction;
     private final Stems stems;
     private final ClothTraiter traiter;
-    private final LabelVocabulary labels;
     private final Fibres fibres;
     private final Json json;
 
@@ -65,7 +61,6 @@ class ClothIndex implements SmartInitializingSingleton {
             PlatformTransactionManager transactions,
             Stems stems,
             ClothTraiter traiter,
-            LabelVocabulary labels,
             Fibres fibres,
             Json json) {
         this.sql = JdbcClient.create(batches);
@@ -74,7 +69,6 @@ class ClothIndex implements SmartInitializingSingleton {
         this.transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
         this.stems = stems;
         this.traiter = traiter;
-        this.labels = labels;
         this.fibres = fibres;
         this.json = json;
     }
@@ -154,10 +148,9 @@ class ClothIndex implements SmartInitializingSingleton {
                 .map(row -> new Object[] {row.id()})
                 .toList();
         batches.batchUpdate("delete from cloth_index where cloth_id = ?", gone);
-        Map<Blend, List<String>> onLabels = new ConcurrentHashMap<>();
         List<ClothIndexRow> rows = changed.parallelStream()
                 .filter(row -> !row.removed())
-                .map(row -> indexed(row, onLabels))
+                .map(this::indexed)
                 .toList();
         Map<String, String> stem =
                 stems.of(rows.stream().flatMap(row -> row.words().all()).collect(Collectors.toSet()));
@@ -168,12 +161,9 @@ class ClothIndex implements SmartInitializingSingleton {
                         .toList());
     }
 
-    /** @param onLabels what the blends met so far are called, in which many cloths of a list are alike */
-    private ClothIndexRow indexed(Changed row, Map<Blend, List<String>> onLabels) {
+    private ClothIndexRow indexed(Changed row) {
         Cloth cloth = json.read(row.body(), ClothBody.class).cloth(fibres);
-        List<String> composition =
-                onLabels.computeIfAbsent(cloth.blend(), blend -> ClothWords.composition(blend, labels));
-        return new ClothIndexRow(row.id(), cloth, ClothWords.of(cloth, composition), traiter.of(cloth));
+        return new ClothIndexRow(row.id(), cloth, ClothWords.of(cloth), traiter.of(cloth));
     }
 
     private void lock() {
@@ -194,12 +184,9 @@ class ClothIndex implements SmartInitializingSingleton {
                 .single();
     }
 
-    /** Stems and the words on labels belong to the rules, too. */
+    /** Stems belong to the rules, too. */
     private String rules() {
         String server = sql.sql("show server_version").query(String.class).single();
-        String names = fibres.all().stream()
-                .map(fibre -> fibre.key() + labels.names(fibre))
-                .collect(Collectors.joining());
-        return Digest.of(WORD_RULES + "\n" + server + "\n" + names + "\n" + traiter.rules());
+        return Digest.of(WORD_RULES + "\n" + server + "\n" + traiter.rules());
     }
 }

@@ -2,8 +2,7 @@ package campcloth.store;
 
 import campcloth.cloth.Cloth;
 import campcloth.cloth.SearchWords;
-import campcloth.fibre.Blend;
-import campcloth.fibre.LabelVocabulary;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -11,37 +10,33 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The words by which a cloth is found. Those of the composition are what fibres are called here and, as labels call them, in every
- * language of the vocabulary.
+ * The words by which a cloth is found. A fibre stands in them under its key, too, so that what it is called in other languages need not
+ * be kept with every cloth: {@link FibreNames} turns such a name into the key when it is asked for.
  *
  * @param name of the name
  * @param composition of the composition
  * @param note of the note
  * @param near of the name and of what the fibres are called here
+ * @param fibres keys of the fibres
  */
-record ClothWords(List<String> name, List<String> composition, List<String> note, List<String> near) {
+record ClothWords(
+        List<String> name, List<String> composition, List<String> note, List<String> near, List<String> fibres) {
 
-    /** @param composition of its blend, as {@link #composition(Blend, LabelVocabulary)} */
-    static ClothWords of(Cloth cloth, List<String> composition) {
+    /** Before the key of a fibre, since it is no word: words are letters and digits alone. */
+    private static final String KEY = "=";
+
+    static ClothWords of(Cloth cloth) {
         List<String> name = SearchWords.of(cloth.name());
-        Stream<String> blend = SearchWords.of(cloth.blend().words()).stream();
+        List<String> composition = SearchWords.of(cloth.blend().words());
         return new ClothWords(
                 name,
                 composition,
                 SearchWords.of(cloth.note()),
-                Stream.concat(name.stream(), blend.filter(ClothWords::isNoNumber))
+                Stream.concat(name.stream(), composition.stream().filter(ClothWords::isNoNumber))
+                        .toList(),
+                cloth.blend().shares().stream()
+                        .map(share -> share.fibre().key())
                         .toList());
-    }
-
-    /** What a blend is called here and on labels, each word once. */
-    static List<String> composition(Blend blend, LabelVocabulary labels) {
-        Stream<String> onLabels = blend.shares().stream()
-                .map(Blend.Share::fibre)
-                .flatMap(fibre -> labels.names(fibre).stream())
-                .flatMap(words -> SearchWords.of(words).stream());
-        return Stream.concat(SearchWords.of(blend.words()).stream(), onLabels)
-                .distinct()
-                .toList();
     }
 
     Stream<String> all() {
@@ -63,24 +58,38 @@ record ClothWords(List<String> name, List<String> composition, List<String> note
                         .append(at);
             }
         }
+        for (String fibre : fibres) {
+            place++;
+            vector.append(quoted(KEY + fibre)).append(":").append(place).append("B ");
+        }
         return vector.toString();
     }
 
-    /** A full-text query for texts that have all of the words or their stems, and of the last word perhaps only its beginning. */
-    static String query(List<String> words, Function<String, String> stem) {
+    /**
+     * A full-text query for texts that have all of the words, their stems or a fibre that is called so, and of the last word perhaps
+     * only its beginning.
+     */
+    static String query(List<String> words, Function<String, String> stem, FibreNames names) {
         int last = words.size() - 1;
-        return words.stream()
-                        .limit(last)
-                        .map(word -> either(quoted(word), quoted(stem.apply(word))))
-                        .collect(Collectors.joining(" & ", "", last > 0 ? " & " : ""))
-                + either(quoted(words.get(last)) + ":*", quoted(stem.apply(words.get(last))));
+        return Stream.concat(
+                        words.stream()
+                                .limit(last)
+                                .map(word -> either(word, "", stem, names.named(word, stem.apply(word)))),
+                        Stream.of(either(
+                                words.get(last),
+                                ":*",
+                                stem,
+                                names.begun(words.get(last), stem.apply(words.get(last))))))
+                .collect(Collectors.joining(" & "));
     }
 
-    private static String either(String one, String other) {
-        return "(" + one + " | " + other + ")";
+    private static String either(String word, String sign, Function<String, String> stem, Collection<String> fibres) {
+        return Stream.concat(
+                        Stream.of(quoted(word) + sign, quoted(stem.apply(word))),
+                        fibres.stream().map(fibre -> quoted(KEY + fibre)))
+                .collect(Collectors.joining(" | ", "(", ")"));
     }
 
-    /** Words are letters and digits alone. */
     private static String quoted(String word) {
         return "'" + word + "'";
     }

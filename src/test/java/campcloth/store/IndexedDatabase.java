@@ -49,11 +49,11 @@ final class IndexedDatabase implements AutoCloseable {
 
     /** One instance's keeper of the index. */
     ClothIndex index(ClothTraiter traiter) {
-        return new ClothIndex(sql, transactions, stems(), traiter, labels(), fibres, json);
+        return new ClothIndex(sql, transactions, stems(), traiter, fibres, json);
     }
 
     ClothFinder finder() {
-        return new ClothFinder(JdbcClient.create(sql), stems());
+        return new ClothFinder(JdbcClient.create(sql), stems(), new FibreNames(fibres, labels(), stems()));
     }
 
     /** What a search finds in the index as it stands. */
