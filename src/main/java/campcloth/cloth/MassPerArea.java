@@ -8,8 +8,10 @@ package campcloth.cloth;
  */
 public final class MassPerArea {
 
+    /** Exact since 1959. */
+    public static final double METRES_PER_YARD = 0.9144;
+
     private static final double GRAMS_PER_OUNCE = 28.349523125;
-    private static final double METRES_PER_YARD = 0.9144;
 
     private MassPerArea() {}
 

@@ -41,14 +41,14 @@ public enum Unit {
     PERCENT(Property.SHRINK_WARP_PERCENT, 1, "%", "percent", "prozent", "pct"),
     PER_METRE(
             Property.PRICE_PER_METRE, 1, "/m", "permetre", "permeter", "/metre", "/meter", "promtr", "/lfm", "aumetre"),
-    PER_YARD(Property.PRICE_PER_METRE, 1 / 0.9144, "/yd", "peryard", "/yard", "peryd"),
+    PER_YARD(Property.PRICE_PER_METRE, 1 / MassPerArea.METRES_PER_YARD, "/yd", "peryard", "/yard", "peryd"),
     MM_S(Property.AIR_PERMEABILITY_MM_S, 1, "mm/s", "l/m2/s"),
     RET(Property.VAPOUR_RESISTANCE_M2PA_W, 1, "m2pa/w"),
     UM(Property.FIBRE_DIAMETER_UM, 1, "um", "micron", "microns");
 
-    private static final double MOMME_GSM = 3.75 / (25 * 0.9144 * 1.5 * 0.0254);
+    private static final double MOMME_GSM = 3.75 / (25 * MassPerArea.METRES_PER_YARD * 1.5 * 0.0254);
     /** Of a piece 100 yards by 45 inches, in pounds. */
-    private static final double POUND_MOMME_GSM = 453.59237 / (100 * 0.9144 * 45 * 0.0254);
+    private static final double POUND_MOMME_GSM = 453.59237 / (100 * MassPerArea.METRES_PER_YARD * 45 * 0.0254);
 
     private final Property property;
     private final double factor;

@@ -26,8 +26,8 @@ import org.postgresql.PGConnection;
 
 /**
  * Run by hand on the packed program ({@code mvn package -DskipTests && mvn test -Dtest=ImportBenchmark}): 100,000 generated rows
- * under {@code -Xmx256m}, looked at, new and again, beside the same rows put into PostgreSQL alone; how long a user who changes another cloth waits meanwhile, and how much memory
- * the program took at most. Prints; asserts nothing.
+ * under {@code -Xmx256m}, looked at, new and again, beside the same rows put into PostgreSQL alone; how long a user who changes
+ * another cloth waits meanwhile, and how much memory the program took at most. Prints; asserts nothing.
  */
 class ImportBenchmark {
 
@@ -146,6 +146,7 @@ class ImportBenchmark {
         }
     }
 
+    /** Of a user who adds a cloth five times a second: the pause is the user's, nothing waits for it. */
     private double longestWait(PackedProgram program) {
         double longest = 0;
         try {

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import static campcloth.store.Renamed.named;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
@@ -73,7 +74,7 @@ class CatalogueLoadingTest {
     @Test
     void aNewerCatalogueReplacesWhatAnOlderOneSaid() {
         String id = untouched(0);
-        load(changed(id, cloth -> named(cloth, "Said anew")));
+        load(changed(id, cloth -> named("Said anew", cloth)));
         assertThat(cloths.byId(id).orElseThrow().cloth().name()).isEqualTo("Said anew");
     }
 
@@ -81,8 +82,8 @@ class CatalogueLoadingTest {
     void anEditedClothKeepsTheEditWhenANewerCatalogueComes() {
         String id = untouched(1);
         KeptCloth before = cloths.byId(id).orElseThrow();
-        cloths.replace(id, before.version(), named(before.cloth(), "Mine now"));
-        load(changed(id, cloth -> named(cloth, "Said anew")));
+        cloths.replace(id, before.version(), named("Mine now", before.cloth()));
+        load(changed(id, cloth -> named("Said anew", cloth)));
         KeptCloth after = cloths.byId(id).orElseThrow();
         assertThat(after.cloth().name()).isEqualTo("Mine now");
         assertThat(after.origin()).isEqualTo(KeptCloth.Origin.EDITED);
@@ -92,7 +93,7 @@ class CatalogueLoadingTest {
     void aClothThatAUserRemovedDoesNotComeBack() {
         String id = untouched(2);
         cloths.byId(id).ifPresent(kept -> cloths.remove(id, kept.version()));
-        load(changed(id, cloth -> named(cloth, "Said anew")));
+        load(changed(id, cloth -> named("Said anew", cloth)));
         assertThat(cloths.byId(id)).isEmpty();
     }
 
@@ -109,7 +110,8 @@ class CatalogueLoadingTest {
 
     @Test
     void anOwnClothIsLeftAlone() {
-        KeptCloth own = cloths.add(named(catalogue.cloths().get(4).cloth(), "Grandmother's curtain"));
+        KeptCloth own = cloths.add(
+                named("Grandmother's curtain", catalogue.cloths().get(4).cloth()));
         load(with(catalogue.cloths().subList(0, 10)));
         assertThat(cloths.byId(own.id())).contains(own);
     }
@@ -175,18 +177,5 @@ class CatalogueLoadingTest {
                 catalogue.labelVocabulary(),
                 catalogue.flameKey(),
                 catalogue.listWords());
-    }
-
-    private static Cloth named(Cloth cloth, String name) {
-        return new Cloth(
-                name,
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                cloth.figures(),
-                cloth.note());
     }
 }

@@ -181,17 +181,7 @@ class ClothIndexTest {
     }
 
     private Cloth named(String name) {
-        Cloth cloth = draw.cloth();
-        return new Cloth(
-                name,
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                cloth.figures(),
-                "");
+        return Renamed.named(name, draw.cloth());
     }
 
     private static Cloth with(Cloth cloth, String note) {

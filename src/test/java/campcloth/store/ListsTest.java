@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import static campcloth.store.Renamed.named;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -252,19 +253,5 @@ class ListsTest {
         List<ListWriter.Line> lines = new ArrayList<>();
         lists.each(EnumSet.allOf(KeptCloth.Origin.class), lines::add);
         return lines;
-    }
-
-    private static Cloth named(String name, Cloth cloth) {
-        return new Cloth(
-                name,
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                cloth.figures(),
-                cloth.note(),
-                cloth.flameTreatment());
     }
 }
