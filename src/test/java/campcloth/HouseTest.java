@@ -41,9 +41,14 @@ class HouseTest {
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
+                            "plan", "supply")),
+            Map.entry(
+                    "pages",
+                    Set.of(
+                            "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan", "supply"))));
 
-    private static final Set<String> EDGES = Set.of("store", "rest");
+    private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -9,6 +9,9 @@ import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Locale;
+import java.util.Set;
+import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
@@ -22,6 +25,10 @@ class BodyLimit extends OncePerRequestFilter {
     static final int MOST_BYTES = 1024 * 1024;
 
     static final String LISTS = "/api/cloths/import";
+
+    /** Where a form sends lists to. */
+    private static final String LISTS_OF_FORMS = "/cloths/import";
+
     static final int MOST_BYTES_OF_A_LIST = 16 * MOST_BYTES;
 
     private final ProblemWriter problems;
@@ -33,13 +40,12 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean list =
-                request.getMethod().equals("POST") && request.getRequestURI().equals(LISTS);
+        boolean list = request.getMethod().equals("POST") && Set.of(LISTS, LISTS_OF_FORMS).contains(request.getRequestURI());
         if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
             refuse(response, list);
             return;
         }
-        if (list) {
+        if (list || isForm(request)) {
             chain.doFilter(request, response);
             return;
         }
@@ -49,6 +55,13 @@ class BodyLimit extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
+    }
+
+    /** Forms are read by the web server itself, which holds them to limits of its own. */
+    private static boolean isForm(HttpServletRequest request) {
+        String type = String.valueOf(request.getContentType()).toLowerCase(Locale.ROOT);
+        return type.startsWith(MediaType.APPLICATION_FORM_URLENCODED_VALUE)
+                || type.startsWith(MediaType.MULTIPART_FORM_DATA_VALUE);
     }
 
     private void refuse(HttpServletResponse response, boolean list) throws IOException {
