@@ -60,13 +60,13 @@ public final class ErrandSheets {
                 judged.verdict(),
                 new Heed(
                         judged.warnings(),
-                        atFire.spells().stream().map(AtTheFire::of).toList(),
+                        AtTheFire.of(atFire),
                         ranking.cautions(),
                         plan.cautions()),
                 Shopping.items(cut),
                 Kit.items(cut),
                 BeforeCutting.steps(cut),
-                GarmentSheet.of(plan),
+                GarmentSheet.of(cut),
                 rules,
                 ToAsk.of(cut, atFire, rules),
                 asked.presumed(ranking));

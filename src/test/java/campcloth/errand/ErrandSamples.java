@@ -1,5 +1,16 @@
 package campcloth.errand;
 
+import campcloth.advice.Adviser;
+import campcloth.fire.FireAdvice;
+import campcloth.fire.FireRules;
+import campcloth.fire.OutfitAdvice;
+import campcloth.garment.SewnBy;
+import campcloth.plan.ClothToCut;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.CuttingPlan;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.Particulars;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
@@ -75,5 +86,31 @@ public final class ErrandSamples {
     /** The first of the catalogue. */
     static ChosenCloth anyCloth() {
         return cloth(CATALOGUE.cloths().keySet().iterator().next());
+    }
+
+    static final Adviser ADVISER;
+    static final ErrandSheets SHEETS;
+
+    static {
+        FireAdvice fire = new FireAdvice(new FireRules(CATALOGUE.fibres()));
+        ADVISER = new Adviser(fire);
+        SHEETS = new ErrandSheets(ADVISER, new OutfitAdvice(fire), CATALOGUE.sizes(), CATALOGUE.fibres());
+    }
+
+    /** The plan for an errand. */
+    static CuttingPlan plan(Errand errand, boolean prewash, SewnBy by) {
+        ClothToCut cloth = ClothToCut.of(errand.cloth().cloth(), 1, prewash);
+        CuttingOrder order = new CuttingOrder(
+                cloth,
+                List.of(errand.garment().line(CATALOGUE.sizes())),
+                Optional.empty(),
+                Fold.ANY,
+                CuttingOrder.USUAL_STEP_CM,
+                new Particulars(by, List.of(), Optional.empty()));
+        return new CuttingPlanner(0.02).plan(order);
+    }
+
+    static ErrandSheet sheet(Errand errand) {
+        return SHEETS.of(errand, plan(errand, true, SewnBy.MACHINE));
     }
 }
