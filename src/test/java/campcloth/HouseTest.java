@@ -36,7 +36,8 @@ class HouseTest {
             Map.entry("advice", Set.of("figure", "fibre", "cloth", "event", "comfort", "fire")),
             Map.entry("plan", Set.of("figure", "cloth", "garment", "layout")),
             Map.entry("supply", Set.of("figure", "fibre", "cloth")),
-            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply")),
+            Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
+            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "demo")),
             Map.entry(
                     "rest",
                     Set.of(
@@ -46,7 +47,7 @@ class HouseTest {
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply"))));
+                            "plan", "supply", "demo"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 
