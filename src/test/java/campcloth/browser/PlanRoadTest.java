@@ -118,6 +118,15 @@ class PlanRoadTest {
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Show more")).first().click();
             assertThat(page.locator("article")).hasCount(first + 15);
 
+            page.getByRole(
+                            AriaRole.LINK, new Page.GetByRoleOptions().setName("What would better the verdict?"))
+                    .last()
+                    .click();
+            assertThat(page.getByText("never at a change of a rule")).isVisible();
+            if (!visit.scripts()) {
+                page.goBack();
+            }
+
             page.getByLabel("Compare: ").nth(0).check();
             page.getByLabel("Compare: ").nth(1).check();
             page.getByLabel("Compare: ").last().check();
@@ -137,12 +146,12 @@ class PlanRoadTest {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = watched(visitor);
             page.navigate(at("/plan/cloths?event=" + event.id() + "&design=shirt&text=gnol"));
-            looked(page, visit, "Cloths for this garment: Shirt");
+            looked(page, visit, "Cloths for this garment: Shirt of rectangles");
             assertThat(page.getByRole(AriaRole.ARTICLE)).hasCount(1);
             assertThat(page.getByRole(AriaRole.ARTICLE)).containsText("<script>alert(1)</script>");
             page.navigate(at("/plan/compare?event=" + event.id() + "&design=shirt&cloth=" + hostile.id() + "&cloth="
                     + anyCloth().id()));
-            looked(page, visit, "Side by side for this garment: Shirt");
+            looked(page, visit, "Side by side for this garment: Shirt of rectangles");
             page.navigate(at("/plan/better?event=" + event.id() + "&design=shirt&cloth=" + hostile.id()));
             looked(page, visit, "What would better the verdict");
             assertQuiet();

@@ -4,8 +4,6 @@ import campcloth.advice.Verdict;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.WeightClass;
 import campcloth.fibre.Fibres;
-import campcloth.pages.TypedIn;
-import campcloth.pages.Units;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -25,7 +23,7 @@ public final class ClothFilter {
 
     public @Nullable WeightClass weightClass;
 
-    @TypedIn(Units.Measure.PRICE_PER_METRE)
+    /** In EUR by the metre, in whichever units lengths are shown. */
     public @Nullable Double mostPrice;
 
     public @Nullable Verdict verdict;

@@ -88,7 +88,7 @@ class RankingPage {
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("garment", form.chosenDesign().name());
         model.addAttribute("presumed", about.asked().presumed(ranking));
-        model.addAttribute("ranking", ranking);
+        model.addAttribute("heeding", Heeding.of(ranking.cautions()));
         model.addAttribute("layers", ranking.layers().orElse(null));
         model.addAttribute(
                 "layerPair",
