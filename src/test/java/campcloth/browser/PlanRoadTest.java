@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.event.Event;
@@ -77,7 +78,7 @@ class PlanRoadTest {
     }
 
     private KeptCloth anyCloth() {
-        return cloths.matching(campcloth.cloth.ClothSearch.EVERYTHING).get(0);
+        return cloths.matching(ClothSearch.EVERYTHING).get(0);
     }
 
     @AfterEach

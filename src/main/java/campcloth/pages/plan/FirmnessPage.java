@@ -1,12 +1,14 @@
 package campcloth.pages.plan;
 
 import campcloth.advice.Adviser;
+import campcloth.advice.Candidate;
 import campcloth.advice.Ranking;
 import campcloth.advice.RankingDrawing;
 import campcloth.advice.Robustness;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.fibre.Fibres;
+import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -45,14 +47,14 @@ class FirmnessPage {
 
     @GetMapping("/plan/better")
     String better(@ModelAttribute("form") AskedForm form, @RequestParam String cloth, Model model) {
-        var candidate = planned.cloth(cloth);
-        Planned.Question about = planned.question(form, () -> java.util.List.of(candidate));
-        var answer = adviser.whatIfs(about.asked().question(), java.util.List.of(candidate))
-                .get(candidate.id());
+        Candidate candidate = planned.cloth(cloth);
+        Planned.Question about = planned.question(form, () -> List.of(candidate));
         model.addAttribute("query", form.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("cloth", candidate);
-        model.addAttribute("answer", answer);
+        model.addAttribute(
+                "answer",
+                adviser.whatIfs(about.asked().question(), List.of(candidate)).get(candidate.id()));
         return "plan/better";
     }
 }

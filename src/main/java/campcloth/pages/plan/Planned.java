@@ -39,9 +39,9 @@ class Planned {
     record Question(TakenEvent event, Asked asked) {}
 
     Question question(AskedForm form, Supplier<List<Candidate>> candidates) {
-        form.use().boundary().ifPresent(boundary -> {
+        if (form.use().boundary().isPresent()) {
             throw Refused.of("use", "is outside what is advised on", "see the form for whom to ask");
-        });
+        }
         TakenEvent event = form.event(events, seasons);
         return new Question(event, form.asking(event.event(), sizes).about(candidates));
     }

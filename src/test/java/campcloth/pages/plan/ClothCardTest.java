@@ -12,6 +12,7 @@ import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Season;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -34,7 +35,7 @@ class ClothCardTest {
             assertThat(card.urgent().size() + card.notes().size()).isEqualTo(judged.warnings().size());
             assertThat(card.notes()).allMatch(note -> note.severity() == Warning.Severity.NOTE);
             assertThat(card.urgent().stream().map(Warning::severity).map(Enum::ordinal).toList())
-                    .isSortedAccordingTo(java.util.Comparator.reverseOrder());
+                    .isSortedAccordingTo(Comparator.reverseOrder());
             assertThat(card.criteria()).hasSize(6);
             assertThat(card.asks().size() + card.otherRules().size()).isEqualTo(judged.rules().size());
             if (judged.verdict() == Verdict.RULED_OUT) {
