@@ -1,6 +1,7 @@
 package campcloth.plan;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
@@ -88,12 +89,9 @@ public record ClothToCut(
                 Optional.empty());
     }
 
-    /**
-     * A cloth of the catalogue, completed with estimates.
-     *
-     * @param mainFibre key of the fibre with the greatest share
-     */
-    public static ClothToCut of(Cloth cloth, String mainFibre, double selvedgeCm, boolean prewash) {
+    /** A cloth as it is known, with estimates for what is not. */
+    public static ClothToCut of(Cloth known, double selvedgeCm, boolean prewash) {
+        Cloth cloth = Estimates.complete(known);
         return new ClothToCut(
                 cloth.name(),
                 cloth.required(Property.WIDTH_CM).value(),
@@ -105,7 +103,7 @@ public record ClothToCut(
                 cloth.surface(),
                 Optional.of(cloth.weave()),
                 Optional.of(cloth.finish()),
-                Optional.of(mainFibre),
+                Optional.of(cloth.mainFibre()),
                 cloth.nap(),
                 cloth.stretch(),
                 prewash,
