@@ -10,6 +10,7 @@ import campcloth.fibre.LabelVocabulary;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
+import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
@@ -56,5 +57,10 @@ class Wiring {
     @Bean
     CuttingPlanner cuttingPlanner() {
         return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+
+    @Bean
+    LayoutGate layoutGate() {
+        return new LayoutGate();
     }
 }
