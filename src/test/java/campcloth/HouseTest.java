@@ -41,7 +41,9 @@ class HouseTest {
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
             Map.entry("supply", Set.of("figure", "fibre", "cloth")),
-            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand")),
+            Map.entry(
+                    "store",
+                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand")),
             Map.entry(
                     "rest",
                     Set.of(

@@ -30,7 +30,7 @@ final class PlanNotes {
             CuttingPlanner.Bought bought,
             Making making) {
         List<String> notes = new ArrayList<>();
-        notes.add(WashingAdvice.sentence(order.cloth()));
+        notes.add(order.cloth().washing());
         shrinkage(order.cloth()).ifPresent(notes::add);
         measuredShrinkage(order.cloth()).ifPresent(notes::add);
         addWorstCase(order, bought, notes);
