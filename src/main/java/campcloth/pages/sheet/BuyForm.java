@@ -129,13 +129,22 @@ public class BuyForm {
     private Map<String, Object> options(Design design) {
         Map<String, Object> options = new TreeMap<>();
         for (Option option : design.options()) {
-            String key = option.key();
-            Object chosen = yes.containsKey(key) ? yes.get(key) : lengths.containsKey(key) ? lengths.get(key) : counts.get(key);
+            Object chosen = chosen(option);
             if (chosen != null) {
-                options.put(key, chosen);
+                options.put(option.key(), chosen);
             }
         }
         return options;
+    }
+
+    private @Nullable Object chosen(Option option) {
+        if (option.value() instanceof Option.YesNo) {
+            return yes.get(option.key());
+        }
+        if (option.value() instanceof Option.Cm) {
+            return lengths.get(option.key());
+        }
+        return counts.get(option.key());
     }
 
     CuttingOrder order(Cloth told, WantedGarment garment, Sizes sizes) {
