@@ -2,13 +2,19 @@ package campcloth.pages.sheet;
 
 import campcloth.errand.Errands;
 import campcloth.layout.CuttingSheet;
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
 import campcloth.layout.LayoutDrawing;
+import campcloth.layout.LayoutGate;
 import campcloth.pages.NotHere;
+import campcloth.pages.Units;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -25,8 +31,12 @@ class SheetPage {
 
     private final Errands errands;
     private final KeptSheets sheets;
+    private final SheetPdf pdf;
+    private final LayoutGate gate;
 
-    SheetPage(Errands errands, KeptSheets sheets) {
+    SheetPage(Errands errands, KeptSheets sheets, SheetPdf pdf, LayoutGate gate) {
+        this.pdf = pdf;
+        this.gate = gate;
         this.errands = errands;
         this.sheets = sheets;
     }
@@ -53,6 +63,19 @@ class SheetPage {
         return ResponseEntity.ok()
                 .contentType(SVG)
                 .body(large ? LayoutDrawing.svg(drawn) : LayoutDrawing.onePage(drawn));
+    }
+
+    /** The same to print and to carry; in turn with what else takes long. */
+    @GetMapping("/{id}.pdf")
+    ResponseEntity<byte[]> pdf(
+            @PathVariable String id, @RequestParam(defaultValue = "a4") String paper, @ModelAttribute("units") Units units) {
+        Paper chosen = Paper.of(paper)
+                .orElseThrow(() -> Refused.of("paper", Words.quoted(paper) + " is not known here", "give a4 or letter"));
+        SheetView view = sheets.view(id);
+        return ResponseEntity.ok()
+                .contentType(MediaType.APPLICATION_PDF)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"plan-sheet.pdf\"")
+                .body(gate.through(() -> pdf.of(view, chosen, units)));
     }
 
     @PostMapping("/{id}/delete")
