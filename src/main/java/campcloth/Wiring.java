@@ -12,6 +12,7 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
+import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
@@ -63,5 +64,10 @@ class Wiring {
     @Bean
     CuttingPlanner cuttingPlanner() {
         return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+
+    @Bean
+    LayoutGate layoutGate() {
+        return new LayoutGate();
     }
 }
