@@ -152,13 +152,18 @@ public record ClothToCut(
     }
 
     /** Waxed and coated cloth is never washed, so nothing is reckoned for shrinkage. */
-    boolean isNeverWashed() {
+    public boolean isNeverWashed() {
         return finish.filter(Finish::closesPores).isPresent();
     }
 
     /** Whether it is washed before it is cut, as asked for and as its finish allows. */
-    boolean isWashedFirst() {
+    public boolean isWashedFirst() {
         return prewash && !isNeverWashed();
+    }
+
+    /** How to wash it before it is cut, in sentences; common practice, no source. */
+    public String washing() {
+        return WashingAdvice.sentence(this);
     }
 
     /** Whether the figures of shrinkage matter and have any spread. */
@@ -208,7 +213,7 @@ public record ClothToCut(
     }
 
     /** What sewing must know of it; shrinkage is still to come only where it is washed after cutting. */
-    SewnCloth sewn() {
+    public SewnCloth sewn() {
         boolean washedLater = !prewash && !isNeverWashed();
         return new SewnCloth(
                 weightGsm,

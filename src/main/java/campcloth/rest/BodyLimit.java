@@ -40,7 +40,8 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean list = request.getMethod().equals("POST") && Set.of(LISTS, LISTS_OF_FORMS).contains(request.getRequestURI());
+        boolean list = request.getMethod().equals("POST")
+                && Set.of(LISTS, LISTS_OF_FORMS).contains(request.getRequestURI());
         if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
             refuse(response, list);
             return;

@@ -4,6 +4,7 @@ import campcloth.cloth.DripTest;
 import campcloth.cloth.LayerStack;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.WeighedPieces;
+import campcloth.figure.DayText;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -136,7 +137,7 @@ record SwatchBody(
      * @param reference finds the cloth of a wind test
      */
     Swatch swatch(LocalDate today, WindBody.Known reference) {
-        LocalDate day = DayText.day("measuredOn", measuredOn).orElse(today);
+        LocalDate day = DayText.day("measuredOn", Optional.ofNullable(measuredOn)).orElse(today);
         if (day.isAfter(today.plusDays(1))) {
             throw Refused.of("measuredOn", "is " + day + ", which is still to come", "give the day of the measurement");
         }

@@ -1,13 +1,24 @@
 package campcloth.errand;
 
+import campcloth.advice.Adviser;
+import campcloth.fire.FireAdvice;
+import campcloth.fire.FireRules;
+import campcloth.fire.OutfitAdvice;
+import campcloth.garment.SewnBy;
+import campcloth.plan.ClothToCut;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.CuttingPlan;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.Particulars;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
 import campcloth.cloth.ShippedCatalogue;
+import campcloth.event.Activity;
 import campcloth.event.Event;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
-import campcloth.event.Activity;
 import campcloth.event.RuleDraft;
 import campcloth.event.SafetyRule;
 import campcloth.event.SafetyRule.Authority;
@@ -25,10 +36,10 @@ public final class ErrandSamples {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
-    private static final SafetyRule NO_SYNTHETICS =
-            RuleDraft.of(Authority.EVENT, "No synthetic fibres within three metres of open fire")
-                    .mostMeltable(0)
-                    .rule();
+    private static final SafetyRule NO_SYNTHETICS = RuleDraft.of(
+                    Authority.EVENT, "No synthetic fibres within three metres of open fire")
+            .mostMeltable(0)
+            .rule();
 
     private ErrandSamples() {}
 
@@ -53,8 +64,8 @@ public final class ErrandSamples {
 
     /** A tunic with all that can be told. */
     public static Errand tunic(Instant createdAt) {
-        OutfitPart shirt = new OutfitPart(
-                Kind.SHIRT, Optional.of(anyCloth().cloth()), Optional.empty(), Set.of("noon"));
+        OutfitPart shirt =
+                new OutfitPart(Kind.SHIRT, Optional.of(anyCloth().cloth()), Optional.empty(), Set.of("noon"));
         WantedGarment garment = new WantedGarment(
                 "tunic",
                 Map.of("finishedChestCm", 118.0, "lengthCm", 96.5),
@@ -72,8 +83,34 @@ public final class ErrandSamples {
                 createdAt);
     }
 
-    /** The first of the catalogue. */
+    /** Linen of middling weight. */
     static ChosenCloth anyCloth() {
-        return cloth(CATALOGUE.cloths().keySet().iterator().next());
+        return cloth("linen-plain-185");
+    }
+
+    static final Adviser ADVISER;
+    static final ErrandSheets SHEETS;
+
+    static {
+        FireAdvice fire = new FireAdvice(new FireRules(CATALOGUE.fibres()));
+        ADVISER = new Adviser(fire);
+        SHEETS = new ErrandSheets(ADVISER, new OutfitAdvice(fire), CATALOGUE.sizes(), CATALOGUE.fibres());
+    }
+
+    /** The plan for an errand. */
+    static CuttingPlan plan(Errand errand, boolean prewash, SewnBy by) {
+        ClothToCut cloth = ClothToCut.of(errand.cloth().cloth(), 1, prewash);
+        CuttingOrder order = new CuttingOrder(
+                cloth,
+                List.of(errand.garment().line(CATALOGUE.sizes())),
+                Optional.empty(),
+                Fold.ANY,
+                CuttingOrder.USUAL_STEP_CM,
+                new Particulars(by, List.of(), Optional.empty()));
+        return new CuttingPlanner(0.02).plan(order);
+    }
+
+    static ErrandSheet sheet(Errand errand) {
+        return SHEETS.of(errand, plan(errand, true, SewnBy.MACHINE));
     }
 }
