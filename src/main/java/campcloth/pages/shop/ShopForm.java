@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class ShopForm extends AskedForm {
 
     private static final String SHOP = "stated in the shop";
+    private static final Pattern PATH = Pattern.compile("[A-Za-z.]+(\\[[A-Za-z]+])?");
     private static final Set<String> SHOWN = Set.of("event", "season", "design", "size");
 
     /** How the face looks. */
@@ -86,11 +88,11 @@ public final class ShopForm extends AskedForm {
     /** Three letters of ISO 4217. */
     public @Nullable String currency;
 
-    /** Paths of what the address tells of event and garment and this form has no field for. */
-    public List<String> hidden() {
+    /** Paths of what the address tells of event and garment and this form shows no field for. */
+    List<String> carried() {
         return Stream.of(query().split("&"))
                 .map(part -> URLDecoder.decode(part.split("=", 2)[0], StandardCharsets.UTF_8))
-                .filter(path -> !path.isEmpty() && !SHOWN.contains(path))
+                .filter(path -> PATH.matcher(path).matches() && !SHOWN.contains(path))
                 .toList();
     }
 

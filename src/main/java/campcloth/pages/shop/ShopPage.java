@@ -60,6 +60,7 @@ class ShopPage {
             Model model) {
         choices.into(model);
         model.addAttribute("figures", new ShopFigures(units));
+        model.addAttribute("carried", carried(form, binding));
         if (request.getParameter(ASKED) != null) {
             answer(form, binding, model, request);
             if (binding.hasErrors()) {
@@ -67,6 +68,13 @@ class ShopPage {
             }
         }
         return "shop/shop";
+    }
+
+    /** Fields without a line of their own, with their values in the reader's units. */
+    private static List<Choice> carried(ShopForm form, BindingResult binding) {
+        return form.carried().stream()
+                .map(path -> new Choice(path, String.valueOf(binding.getFieldValue(path))))
+                .toList();
     }
 
     private void answer(ShopForm form, BindingResult binding, Model model, HttpServletRequest request) {
