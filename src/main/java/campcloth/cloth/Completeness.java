@@ -52,7 +52,8 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
             return (double) known() / measurable;
         }
 
-        static Optional<Gap> of(KeptCloth kept) {
+        /** Empty where all is known. */
+        public static Optional<Gap> of(KeptCloth kept) {
             List<Property> measurable = measurable(kept.cloth());
             List<Property> missing = measurable.stream()
                     .filter(property -> Trait.known(kept.cloth(), property).isEmpty())

@@ -1,7 +1,6 @@
 package campcloth.pages;
 
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.beans.propertyeditors.StringTrimmerEditor;
 import org.springframework.web.bind.WebDataBinder;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
@@ -19,7 +18,7 @@ class EveryPage {
         binder.initDirectFieldAccess();
         binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
         binder.addCustomFormatter(TypedNumbers.PLAIN, Double.class);
-        binder.registerCustomEditor(String.class, new StringTrimmerEditor(true));
+        binder.registerCustomEditor(String.class, new TypedText());
     }
 
     @ModelAttribute("units")
