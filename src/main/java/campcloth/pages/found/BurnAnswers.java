@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.web.util.UriComponentsBuilder;
 
 /**
@@ -52,6 +53,20 @@ public final class BurnAnswers {
         List<ThreadSeen> threads = new ArrayList<>();
         THREADS.stream().filter(this::has).forEach(thread -> threads.add(new ThreadSeen(thread, seen(thread))));
         return threads.isEmpty() ? List.of(new ThreadSeen(THREADS.get(0), Map.of())) : threads;
+    }
+
+    /** What was seen, in short: {@code warp: residue hard-bead, odour celery; weft: odour paper}. */
+    String words() {
+        return threads().stream()
+                .map(thread -> thread.thread() + ": " + (thread.seen().isEmpty() ? "nothing seen" : titles(thread)))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String titles(ThreadSeen thread) {
+        return thread.seen().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(seen -> seen.getKey().key() + " " + seen.getValue())
+                .collect(Collectors.joining(", "));
     }
 
     /** The address without what is empty. */
