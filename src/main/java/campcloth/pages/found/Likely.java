@@ -6,14 +6,14 @@ import campcloth.fibre.FlameKey;
 public enum Likely {
     /** From {@link FlameKey#CLASS_FROM} on. */
     LIKELY,
-    /** From 20 % on. */
+    /** From 10 % on. */
     POSSIBLE,
-    /** From 5 % on. */
+    /** From 2 % on. */
     UNLIKELY,
     HARDLY;
 
-    private static final double POSSIBLE_FROM = 0.20;
-    private static final double UNLIKELY_FROM = 0.05;
+    private static final double POSSIBLE_FROM = 0.10;
+    private static final double UNLIKELY_FROM = 0.02;
 
     /** @param probability 0 to 1 */
     public static Likely of(double probability) {
