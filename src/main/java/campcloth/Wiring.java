@@ -3,6 +3,7 @@ package campcloth;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
+import campcloth.errand.ErrandSheets;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelReader;
@@ -10,6 +11,7 @@ import campcloth.fibre.LabelVocabulary;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
+import campcloth.garment.Sizes;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
@@ -58,6 +60,11 @@ class Wiring {
     @Bean
     ClothTraiter clothTraiter(FireAdvice fireAdvice, Seasons seasons, Fibres fibres) {
         return new UsualTraits(fireAdvice, seasons, fibres);
+    }
+
+    @Bean
+    ErrandSheets errandSheets(Adviser adviser, OutfitAdvice outfitAdvice, Sizes sizes, Fibres fibres) {
+        return new ErrandSheets(adviser, outfitAdvice, sizes, fibres);
     }
 
     @Bean

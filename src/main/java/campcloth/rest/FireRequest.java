@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.fire.ClothingUse;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.FlameTreatment;

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.fire.ClothingUse;
 import campcloth.cloth.Outfit;
 import campcloth.garment.Measurements;
 import campcloth.garment.Sizes;

@@ -5,6 +5,7 @@ import campcloth.cloth.LayerStack;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.WashedMarks;
 import campcloth.cloth.WeighedPieces;
+import campcloth.figure.DayText;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -136,7 +137,7 @@ record SwatchBody(
      */
     Swatch swatch(LocalDate today, WindBody.Known reference) {
         return new Swatch(
-                Swatch.day(DayText.day("measuredOn", measuredOn), today),
+                Swatch.day(DayText.day("measuredOn", Optional.ofNullable(measuredOn)), today),
                 note == null ? "" : note,
                 conditioned != null && conditioned,
                 part("weighed", weighed, WeighedBody::weighed),

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.fire.ClothingUse;
 import campcloth.event.FireRole;
 import campcloth.figure.Words;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package campcloth.rest;
+package campcloth.errand;
 
 import campcloth.cloth.Outfit;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package campcloth.rest;
+package campcloth.errand;
 
 import static campcloth.figure.Words.fixed;
 

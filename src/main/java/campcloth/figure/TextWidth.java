@@ -1,10 +1,10 @@
-package campcloth.layout.drawing;
+package campcloth.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** About how wide words are in a plain sans-serif face, on the broad side; and words broken into lines. */
-final class TextWidth {
+public final class TextWidth {
 
     private static final double NARROW = 0.36;
     private static final double USUAL = 0.6;
@@ -14,8 +14,8 @@ final class TextWidth {
 
     private TextWidth() {}
 
-    static double mm(String words, double sizeMm) {
-        return sizeMm * words.codePoints().mapToDouble(TextWidth::share).sum();
+    public static double of(String words, double size) {
+        return size * words.codePoints().mapToDouble(TextWidth::share).sum();
     }
 
     private static double share(int character) {
@@ -28,30 +28,46 @@ final class TextWidth {
         return character == 'm' || character == 'w' || Character.isUpperCase(character) ? WIDE : USUAL;
     }
 
+    /** The words, cut with an ellipsis where they are wider. */
+    public static String shortened(String words, double size, double width) {
+        StringBuilder kept = new StringBuilder();
+        double room = width - FULL * size;
+        double used = 0;
+        for (int i = 0; i < words.length(); i = words.offsetByCodePoints(i, 1)) {
+            used += size * share(words.codePointAt(i));
+            if (used <= room) {
+                kept.appendCodePoint(words.codePointAt(i));
+            } else if (used > width) {
+                return kept + "\u2026";
+            }
+        }
+        return words;
+    }
+
     /** Words in lines no wider than stated, broken at spaces where that is possible. */
-    static List<String> lines(String words, double sizeMm, double widthMm) {
+    public static List<String> lines(String words, double size, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : words.split(" ")) {
             String tried = line.isEmpty() ? word : line + " " + word;
-            if (mm(tried, sizeMm) <= widthMm) {
+            if (of(tried, size) <= width) {
                 line = new StringBuilder(tried);
                 continue;
             }
             if (!line.isEmpty()) {
                 lines.add(line.toString());
             }
-            line = new StringBuilder(brokenInto(lines, word, sizeMm, widthMm));
+            line = new StringBuilder(brokenInto(lines, word, size, width));
         }
         lines.add(line.toString());
         return lines;
     }
 
     /** Adds the full lines of a word too long for one, gives what is left of it. */
-    private static String brokenInto(List<String> lines, String word, double sizeMm, double widthMm) {
+    private static String brokenInto(List<String> lines, String word, double size, double width) {
         StringBuilder rest = new StringBuilder();
         for (int character : word.codePoints().toArray()) {
-            if (!rest.isEmpty() && mm(rest + Character.toString(character), sizeMm) > widthMm) {
+            if (!rest.isEmpty() && of(rest + Character.toString(character), size) > width) {
                 lines.add(rest.toString());
                 rest.setLength(0);
             }
