@@ -2,6 +2,7 @@ package campcloth.pages.events;
 
 import campcloth.comfort.SpellNeeds;
 import campcloth.demo.Demo;
+import campcloth.event.Beaufort;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.Events.Change;
@@ -52,6 +53,9 @@ class EventPage {
         model.addAttribute("event", event);
         model.addAttribute("needs", event.spells().stream()
                 .map(spell -> SpellNeeds.of(spell, event.place()))
+                .toList());
+        model.addAttribute("winds", event.spells().stream()
+                .map(spell -> Beaufort.of(spell.windMs()))
                 .toList());
         model.addAttribute("plans", FirePlans.of(event));
         rules(event.rules(), model);
