@@ -41,16 +41,22 @@ class HouseTest {
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
             Map.entry("supply", Set.of("figure", "fibre", "cloth")),
+            Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",
-                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand")),
+                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand", "demo")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand"))));
+                            "plan", "supply", "errand")),
+            Map.entry(
+                    "pages",
+                    Set.of(
+                            "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
+                            "plan", "supply", "errand", "demo"))));
 
-    private static final Set<String> EDGES = Set.of("store", "rest");
+    private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -32,7 +32,7 @@ class Questions {
 
     /** Refuses a use that is outside what we advise on, and whatever of event and garment cannot be used. */
     Told of(@Nullable EventBody told, @Nullable String id, GarmentBody garment, Supplier<List<Candidate>> candidates) {
-        ClothingUse.mustBeOrdinary("garment.use", garment.use());
+        Outside.mustBeOrdinary("garment.use", garment.use());
         AskedEvents.Asked event = events.of(told, id);
         Design design = Asking.design(garment.design());
         Measurements wearer = Refused.within("garment", () -> garment.measurements(sizes));
