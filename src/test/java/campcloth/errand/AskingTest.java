@@ -63,8 +63,8 @@ class AskingTest {
 
     @Test
     void refusalsAreNamedUnderTheGarment() {
-        assertThatThrownBy(() -> Asking.design("toga")).satisfies(thrown -> assertThat(fields(thrown))
-                .containsExactly("garment.design"));
+        assertThatThrownBy(() -> Asking.design("toga"))
+                .satisfies(thrown -> assertThat(fields(thrown)).containsExactly("garment.design"));
         Outfit night = new Outfit(List.of(
                 new OutfitPart(Kind.HOOD, Optional.empty(), Optional.empty()),
                 new OutfitPart(Kind.CLOAK, Optional.empty(), Optional.empty(), Set.of("night"))));
@@ -83,8 +83,8 @@ class AskingTest {
     @Test
     void clothsAreLookedUpOnlyWhereAllElseCanBeUsed() {
         AtomicBoolean looked = new AtomicBoolean();
-        Outfit night = new Outfit(List.of(
-                new OutfitPart(Kind.CLOAK, Optional.empty(), Optional.empty(), Set.of("night"))));
+        Outfit night =
+                new Outfit(List.of(new OutfitPart(Kind.CLOAK, Optional.empty(), Optional.empty(), Set.of("night"))));
         assertThatThrownBy(() -> asking(COLD, Optional.empty(), night).about(() -> {
                     looked.set(true);
                     return List.<Candidate>of();
@@ -98,8 +98,8 @@ class AskingTest {
         Errand errand = ErrandSamples.tunic(Instant.EPOCH);
         Asked asked = errand.asked(campcloth.cloth.ShippedCatalogue.get().sizes());
         assertThat(asked.question().candidates())
-                .containsExactly(new Candidate(
-                        errand.cloth().id(), errand.cloth().cloth()));
+                .containsExactly(
+                        new Candidate(errand.cloth().id(), errand.cloth().cloth()));
         Ranking ranking = ErrandSamples.ADVISER.rank(asked.question());
         assertThat(asked.presumed(ranking))
                 .startsWith(asked.presumed().toArray(String[]::new))

@@ -86,8 +86,8 @@ final class ErrandDraw {
                 1 + random.nextInt(2),
                 options(),
                 random.nextInt(3) == 0
-                        ? new Outfit(List.of(new OutfitPart(
-                                Kind.LINING, Optional.of(cloth().cloth()), Optional.empty())))
+                        ? new Outfit(
+                                List.of(new OutfitPart(Kind.LINING, Optional.of(cloth().cloth()), Optional.empty())))
                         : Outfit.UNTOLD);
         Event camp = ErrandSamples.camp();
         Event event = random.nextInt(3) == 0 ? camp.withRules(List.of()) : camp;

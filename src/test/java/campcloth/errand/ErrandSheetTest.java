@@ -59,10 +59,12 @@ class ErrandSheetTest {
     void everySeamAndHemOfThePlanStandsInOneStep() {
         ErrandDraw.always(200, drawn -> {
             List<Object> sewn = new ArrayList<>();
-            drawn.sheet().garments().forEach(garment -> garment.order().forEach(line -> {
-                sewn.addAll(line.seams());
-                sewn.addAll(line.hems());
-            }));
+            drawn.sheet()
+                    .garments()
+                    .forEach(garment -> garment.order().forEach(line -> {
+                        sewn.addAll(line.seams());
+                        sewn.addAll(line.hems());
+                    }));
             List<Object> planned = new ArrayList<>();
             drawn.plan().seams().forEach(seam -> planned.add(seam.seam()));
             drawn.plan().hems().forEach(hem -> planned.add(hem.hem()));
@@ -70,8 +72,9 @@ class ErrandSheetTest {
             drawn.sheet().garments().forEach(garment -> {
                 assertThat(garment.order()).allMatch(line -> !line.because().isBlank());
                 assertThat(garment.order().stream().map(SewingLine::number))
-                        .containsExactlyElementsOf(
-                                Stream.iterate(1, n -> n + 1).limit(garment.order().size()).toList());
+                        .containsExactlyElementsOf(Stream.iterate(1, n -> n + 1)
+                                .limit(garment.order().size())
+                                .toList());
             });
         });
     }
@@ -80,7 +83,8 @@ class ErrandSheetTest {
     void whatIsToBuyIsWhatThePlanReckons() {
         ErrandDraw.always(300, drawn -> {
             ShoppingItem cloth = only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0);
-            assertThat(cloth.amount()).startsWith(campcloth.figure.Words.number(drawn.plan().buyLengthCm()) + " cm, ");
+            assertThat(cloth.amount())
+                    .startsWith(campcloth.figure.Words.number(drawn.plan().buyLengthCm()) + " cm, ");
             assertThat(cloth.cost()).isEqualTo(drawn.plan().cost());
             assertThat(cloth.name()).startsWith(drawn.errand().cloth().cloth().name());
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH_AT_MOST))
@@ -135,9 +139,10 @@ class ErrandSheetTest {
                             sheet.toAsk().stream().map(OpenQuestion::because),
                             sheet.toAsk().stream().map(OpenQuestion::question))
                     .flatMap(stream -> stream);
-            assertThat(sentences).allSatisfy(sentence -> assertThat(sentence)
-                    .matches("(?s)[A-Z0-9\"].*[.?]")
-                    .doesNotContain("null", "Optional", "  ", "..", " ,", "NaN"));
+            assertThat(sentences)
+                    .allSatisfy(sentence -> assertThat(sentence)
+                            .matches("(?s)[A-Z0-9\"].*[.?]")
+                            .doesNotContain("null", "Optional", "  ", "..", " ,", "NaN"));
             assertThat(sheet.toString().toLowerCase(java.util.Locale.ROOT))
                     .doesNotContain("fireproof", "certified", "compliant");
         });
@@ -146,14 +151,18 @@ class ErrandSheetTest {
     @Test
     void figuresOfTheClothCarryTheirSource() {
         ErrandDraw.always(500, drawn -> {
-            assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0).because()).contains("source ");
-            assertThat(only(drawn.sheet(), ShoppingItem.Kind.NEEDLE).get(0).because()).contains("source ");
+            assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0).because())
+                    .contains("source ");
+            assertThat(only(drawn.sheet(), ShoppingItem.Kind.NEEDLE).get(0).because())
+                    .contains("source ");
         });
     }
 
     @Test
     void theKitGoesByHandAndCloth() {
-        assertThat(names(TUNICS)).contains("Iron", "Pressing cloth", "A hand needle").doesNotContain("Clips");
+        assertThat(names(TUNICS))
+                .contains("Iron", "Pressing cloth", "A hand needle")
+                .doesNotContain("Clips");
         Errand errand = ErrandSamples.tunic(Instant.EPOCH);
         ErrandSheet byHand = ErrandSamples.SHEETS.of(errand, ErrandSamples.plan(errand, true, SewnBy.HAND));
         assertThat(names(byHand)).contains("Hand needles and a thimble").noneMatch(name -> name.contains("machine"));
@@ -172,7 +181,8 @@ class ErrandSheetTest {
                         && !cloth.finish().closesPores()
                         && !cloth.weave().isPile()
                         && !cloth.stretch()));
-        assertThat(polyester.kit()).anyMatch(item -> item.name().equals("Iron") && item.because().startsWith("Cool"));
+        assertThat(polyester.kit())
+                .anyMatch(item -> item.name().equals("Iron") && item.because().startsWith("Cool"));
         assertThat(polyester.verdict()).isEqualTo(Verdict.RULED_OUT);
         assertThat(polyester.rules().outcomes().get(0).outcome()).isEqualTo(RuleOutcome.Outcome.FORBIDDEN);
         assertThat(polyester.heed().warnings().get(0).severity()).isEqualTo(Severity.STOP);
@@ -300,8 +310,8 @@ class ErrandSheetTest {
     }
 
     private static Errand errand(String design, String clothId, Event event, Outfit outfit) {
-        WantedGarment garment = new WantedGarment(
-                design, Map.of(), Optional.of("M-M"), Optional.empty(), 1, Map.of(), outfit);
+        WantedGarment garment =
+                new WantedGarment(design, Map.of(), Optional.of("M-M"), Optional.empty(), 1, Map.of(), outfit);
         return new Errand(
                 "An errand", TakenEvent.told(event), garment, ErrandSamples.cloth(clothId), "plan", Instant.EPOCH);
     }
