@@ -3,6 +3,7 @@ package campcloth.layout;
 import campcloth.layout.drawing.A4Pages;
 import campcloth.layout.drawing.CompactPicture;
 import campcloth.layout.drawing.CutRows;
+import campcloth.layout.drawing.PagePicture;
 import campcloth.layout.drawing.WholePicture;
 import java.util.List;
 
@@ -34,6 +35,11 @@ public final class LayoutDrawing {
     /** The same in figures and sentences, in an order in which the parts can be cut. */
     public static List<CutRow> rows(CuttingSheet sheet) {
         return CutRows.of(sheet);
+    }
+
+    /** The whole cloth as one picture that fits a page of A4 or US Letter, however long it is. */
+    public static String onePage(CuttingSheet sheet) {
+        return PagePicture.of(sheet);
     }
 
     /** The same over A4 pages, each a picture of its own. */

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.supply.ListDesk;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ReadListener;
 import jakarta.servlet.ServletException;
@@ -9,6 +10,8 @@ import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Locale;
+import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
@@ -22,7 +25,9 @@ class BodyLimit extends OncePerRequestFilter {
     static final int MOST_BYTES = 1024 * 1024;
 
     static final String LISTS = "/api/cloths/import";
-    static final int MOST_BYTES_OF_A_LIST = 16 * MOST_BYTES;
+
+    /** Where a form sends lists to; the web server holds it to the size of a list, and a page says so. */
+    private static final String LISTS_OF_FORMS = "/cloths/import";
 
     private final ProblemWriter problems;
 
@@ -33,13 +38,17 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean list =
-                request.getMethod().equals("POST") && request.getRequestURI().equals(LISTS);
-        if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
+        boolean posted = request.getMethod().equals("POST");
+        if (posted && request.getRequestURI().equals(LISTS_OF_FORMS)) {
+            chain.doFilter(request, response);
+            return;
+        }
+        boolean list = posted && request.getRequestURI().equals(LISTS);
+        if (request.getContentLengthLong() > (list ? ListDesk.MOST_BYTES : MOST_BYTES)) {
             refuse(response, list);
             return;
         }
-        if (list) {
+        if (list || isForm(request)) {
             chain.doFilter(request, response);
             return;
         }
@@ -49,6 +58,13 @@ class BodyLimit extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
+    }
+
+    /** Forms are read by the web server itself, which holds them to limits of its own. */
+    private static boolean isForm(HttpServletRequest request) {
+        String type = String.valueOf(request.getContentType()).toLowerCase(Locale.ROOT);
+        return type.startsWith(MediaType.APPLICATION_FORM_URLENCODED_VALUE)
+                || type.startsWith(MediaType.MULTIPART_FORM_DATA_VALUE);
     }
 
     private void refuse(HttpServletResponse response, boolean list) throws IOException {

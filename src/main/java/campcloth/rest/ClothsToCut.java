@@ -4,6 +4,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.Property;
+import campcloth.cloth.ToldFigure;
 import campcloth.cloth.UsableWidth;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
@@ -63,11 +64,8 @@ class ClothsToCut {
     }
 
     private ClothToCut kept(String id, CutClothChoice request) {
-        Cloth cloth = Estimates.complete(
-                cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)).cloth());
         return ClothToCut.of(
-                cloth,
-                mainFibre(cloth.blend()),
+                cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)).cloth(),
                 request.selvedgeCm() == null ? USUAL_SELVEDGE_CM : request.selvedgeCm(),
                 request.prewash() == null || request.prewash());
     }
@@ -92,7 +90,7 @@ class ClothsToCut {
                 cloth.surface(),
                 Optional.ofNullable(body.weave()),
                 Optional.ofNullable(body.finish()),
-                blend.map(ClothsToCut::mainFibre),
+                blend.map(known -> cloth.mainFibre()),
                 cloth.nap(),
                 cloth.stretch(),
                 body.prewash() == null || body.prewash(),
@@ -117,11 +115,7 @@ class ClothsToCut {
     private static void put(Map<Property, Figure> figures, Property property, @Nullable Double value) {
         if (value != null) {
             property.range().check(value);
-            figures.put(property, FigureBody.declared(value));
+            figures.put(property, ToldFigure.declared(value));
         }
-    }
-
-    private static String mainFibre(Blend blend) {
-        return blend.shares().get(0).fibre().key();
     }
 }

@@ -1,0 +1,39 @@
+package campcloth.pages;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.web.bind.WebDataBinder;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.InitBinder;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** What every page and every form has. Forms are classes with public fields; an empty field is null. */
+@ControllerAdvice("campcloth.pages")
+class EveryPage {
+
+    /** Most entries of a list in a form: more than the core takes, so that it is the core that refuses. */
+    private static final int MOST_ENTRIES = 128;
+
+    @InitBinder
+    void forms(WebDataBinder binder) {
+        binder.initDirectFieldAccess();
+        binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
+        binder.addCustomFormatter(new TypedNumbers.Plain(), Double.class);
+        if (binder.getTarget() != null) {
+            TypedFields.of(binder.getTarget().getClass())
+                    .forEach((path, measure) -> binder.addCustomFormatter(new TypedNumbers(measure), path));
+        }
+        binder.registerCustomEditor(String.class, new TypedText());
+    }
+
+    @ModelAttribute("units")
+    Units units(HttpServletRequest request) {
+        return ReadersUnits.shown(request);
+    }
+
+    /** The address of this page, to come back to. */
+    @ModelAttribute("here")
+    String here(HttpServletRequest request) {
+        String query = request.getQueryString();
+        return request.getRequestURI() + (query == null ? "" : "?" + query);
+    }
+}

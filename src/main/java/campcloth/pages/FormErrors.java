@@ -1,0 +1,57 @@
+package campcloth.pages;
+
+import campcloth.figure.Refusal;
+import campcloth.figure.Refused;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import org.springframework.beans.InvalidPropertyException;
+import org.springframework.validation.BindingResult;
+
+/** Brings what the core refuses to the fields of a form, in the core's own words. */
+public final class FormErrors {
+
+    private static final String CODE = "refused";
+
+    private FormErrors() {}
+
+    /**
+     * Runs what the form asks for. A refusal is noted at the field of that name, or above the form where there is none.
+     *
+     * @param field turns the path that the core refuses into the path of the form's field
+     */
+    public static <T> Optional<T> caught(BindingResult form, UnaryOperator<String> field, Supplier<T> asked) {
+        try {
+            return Optional.of(asked.get());
+        } catch (Refused refused) {
+            refused.refusals().forEach(refusal -> note(form, field.apply(refusal.field()), refusal));
+            return Optional.empty();
+        }
+    }
+
+    /** The same where form and core call their fields alike. */
+    public static <T> Optional<T> caught(BindingResult form, Supplier<T> asked) {
+        return caught(form, UnaryOperator.identity(), asked);
+    }
+
+    private static void note(BindingResult form, String field, Refusal refusal) {
+        if (isThere(form, field)) {
+            form.rejectValue(field, CODE, refusal.sentence());
+        } else {
+            form.reject(
+                    CODE, refusal.field().isEmpty() ? refusal.sentence() : refusal.field() + ": " + refusal.sentence());
+        }
+    }
+
+    private static boolean isThere(BindingResult form, String field) {
+        if (field.isEmpty()) {
+            return false;
+        }
+        try {
+            form.getFieldValue(field);
+            return true;
+        } catch (InvalidPropertyException none) {
+            return false;
+        }
+    }
+}

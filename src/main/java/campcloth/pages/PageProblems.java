@@ -1,0 +1,81 @@
+package campcloth.pages;
+
+import campcloth.figure.Refusal;
+import campcloth.figure.Refused;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.core.Ordered;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.web.ErrorResponse;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.servlet.HandlerExceptionResolver;
+import org.springframework.web.servlet.ModelAndView;
+
+/** Whatever goes wrong on a page is told on a page, with what to do about it. Addresses for programs are answered elsewhere. */
+@Component
+class PageProblems implements HandlerExceptionResolver, Ordered {
+
+    private static final Logger LOG = LoggerFactory.getLogger(PageProblems.class);
+    private static final String RETRY_SECONDS = "5";
+
+    @Override
+    public int getOrder() {
+        return Ordered.HIGHEST_PRECEDENCE;
+    }
+
+    @Override
+    public @Nullable ModelAndView resolveException(
+            HttpServletRequest request, HttpServletResponse response, @Nullable Object handler, Exception failure) {
+        if (!PagePaths.isPage(request) || response.isCommitted()) {
+            return null;
+        }
+        HttpStatus status = status(failure);
+        if (status == HttpStatus.INTERNAL_SERVER_ERROR) {
+            LOG.error("Unforeseen failure on a page", failure);
+        }
+        if (status == HttpStatus.SERVICE_UNAVAILABLE) {
+            LOG.warn("The database does not answer: {}", failure.getMessage());
+            response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
+        }
+        ModelAndView page = new ModelAndView("problem");
+        page.setStatus(status);
+        page.addObject("units", ReadersUnits.shown(request));
+        page.addObject("here", request.getMethod().equals("GET") ? request.getRequestURI() : "/");
+        page.addObject("status", status.value());
+        page.addObject("refusals", failure instanceof Refused refused ? refused.refusals() : List.<Refusal>of());
+        return page;
+    }
+
+    private static HttpStatus status(Exception failure) {
+        if (failure instanceof NotHere) {
+            return HttpStatus.NOT_FOUND;
+        }
+        if (failure instanceof Refused) {
+            return HttpStatus.UNPROCESSABLE_CONTENT;
+        }
+        if (failure instanceof DataAccessResourceFailureException
+                || failure instanceof CannotCreateTransactionException) {
+            return HttpStatus.SERVICE_UNAVAILABLE;
+        }
+        if (failure instanceof MaxUploadSizeExceededException) {
+            return HttpStatus.CONTENT_TOO_LARGE;
+        }
+        if (failure instanceof TypeMismatchException) {
+            return HttpStatus.BAD_REQUEST;
+        }
+        if (failure instanceof ErrorResponse known) {
+            HttpStatus status = HttpStatus.resolve(known.getStatusCode().value());
+            return status == null ? HttpStatus.INTERNAL_SERVER_ERROR : status;
+        }
+        return HttpStatus.INTERNAL_SERVER_ERROR;
+    }
+}
