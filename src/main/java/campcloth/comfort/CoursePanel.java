@@ -102,7 +102,10 @@ final class CoursePanel {
             Optional<Double> value = line.value.apply(moment);
             if (value.isPresent()) {
                 double minute = first ? moment.minute() - 1 : moment.minute();
-                path.append(down ? 'L' : 'M').append(Canvas.n(x(minute))).append(' ').append(Canvas.n(y(value.get())));
+                path.append(down ? 'L' : 'M')
+                        .append(Canvas.n(x(minute)))
+                        .append(' ')
+                        .append(Canvas.n(y(value.get())));
             }
             down = value.isPresent();
         }

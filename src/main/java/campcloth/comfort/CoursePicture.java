@@ -35,7 +35,8 @@ final class CoursePicture {
         double edge = page.narrow() ? page.right() : page.left();
         double letters = page.narrow() ? 15 : 19;
         y = 8;
-        for (String line : TextWidth.lines(TextWidth.shortened(title, letters, 2 * page.width()), letters, page.width())) {
+        for (String line :
+                TextWidth.lines(TextWidth.shortened(title, letters, 2 * page.width()), letters, page.width())) {
             y += letters + 3;
             canvas.text(edge, y, letters, "start", line);
         }
@@ -87,7 +88,10 @@ final class CoursePicture {
                 over,
                 "Insulation, clo",
                 List.of(
-                        new Line("the clothing gives", Line.FULL, m -> value(m.dressed().givenClo())),
+                        new Line(
+                                "the clothing gives",
+                                Line.FULL,
+                                m -> value(m.dressed().givenClo())),
                         new Line(
                                 "is needed to feel neutral",
                                 Line.DASHED,
@@ -97,7 +101,10 @@ final class CoursePicture {
                 "Skin, degrees",
                 List.of(
                         new Line("when working little", Line.FULL, m -> m.felt().map(Moment.Felt::skinC)),
-                        new Line("below this too cold", Line.DOTTED, m -> m.felt().map(Moment.Felt::coldSkinC))));
+                        new Line(
+                                "below this too cold",
+                                Line.DOTTED,
+                                m -> m.felt().map(Moment.Felt::coldSkinC))));
         frame(
                 over,
                 "Wet skin, %",

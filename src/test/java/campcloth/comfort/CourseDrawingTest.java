@@ -49,7 +49,8 @@ class CourseDrawingTest {
         assertThat(svg).contains("too warm", "not computed", "hours after the begin", "stroke-dasharray");
         PictureRules.read(Shown.kept("course", svg), "wide").wordsKeepTheirPlaces();
         String narrow = Shown.kept("course-narrow", CourseDrawing.narrowSvg(DAY, "The day in fulled wool"));
-        PictureRules picture = PictureRules.read(narrow, "narrow").readableOnAPhone().wordsKeepTheirPlaces();
+        PictureRules picture =
+                PictureRules.read(narrow, "narrow").readableOnAPhone().wordsKeepTheirPlaces();
         assertThat(picture.description()).isEqualTo(words);
         assertThat(picture.words()).contains("1 noon march: 4 h", "too warm", "is needed to feel neutral");
     }
@@ -60,8 +61,8 @@ class CourseDrawingTest {
         String svg = CourseDrawing.svg(CourseTest.course(spell), HOSTILE);
         for (String hostile : PictureRules.HOSTILE) {
             String name = hostile.substring(0, Math.min(100, hostile.length()));
-            Course named = CourseTest.course(
-                    new Spell(name, 2, 15, 70, 2, Sun.NONE, Activity.STANDING, Optional.empty()));
+            Course named =
+                    CourseTest.course(new Spell(name, 2, 15, 70, 2, Sun.NONE, Activity.STANDING, Optional.empty()));
             PictureRules.read(CourseDrawing.svg(named, hostile), name).wordsKeepTheirPlaces();
             PictureRules.read(CourseDrawing.narrowSvg(named, hostile), name).wordsKeepTheirPlaces();
         }
@@ -94,7 +95,9 @@ class CourseDrawingTest {
     void theTableSaysOfEverySpellWhatTheWholeSaysOfAll() {
         List<CourseTable.Row> rows = CourseTable.rows(DAY);
         assertThat(rows).extracting(CourseTable.Row::number).containsExactly(1, 2, 3, 4);
-        assertThat(rows).extracting(CourseTable.Row::name).containsExactly("noon march", "watch", "evening fireside", "night");
+        assertThat(rows)
+                .extracting(CourseTable.Row::name)
+                .containsExactly("noon march", "watch", "evening fireside", "night");
         assertThat(sum(rows, CourseTable.Row::hours)).isCloseTo(DAY.hours(), within(1e-9));
         assertThat(sum(rows, CourseTable.Row::hoursTooCold)).isCloseTo(DAY.hoursTooCold(), within(1e-9));
         assertThat(sum(rows, CourseTable.Row::hoursTooWarm)).isCloseTo(DAY.hoursTooWarm(), within(1e-9));

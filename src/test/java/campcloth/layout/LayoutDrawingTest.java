@@ -97,7 +97,8 @@ class LayoutDrawingTest {
         assertThat(rows).hasSize(sheet.parts().size());
         for (CutRow row : rows) {
             String number = Integer.toString(row.number());
-            assertThat(words.contains(number) || missing.matches(".*No room for the number of:.*\\b" + number + "\\b.*"))
+            assertThat(words.contains(number)
+                            || missing.matches(".*No room for the number of:.*\\b" + number + "\\b.*"))
                     .as(number)
                     .isTrue();
             assertThat(words).as(number).anyMatch(w -> w.startsWith(number + ": "));
@@ -111,7 +112,8 @@ class LayoutDrawingTest {
         Shown.kept("layout-phone-folded", LayoutDrawing.compactSvg(folded()));
         Shown.kept("layout-phone-many", LayoutDrawing.compactSvg(Sheets.many(60)));
         List<CutRow> rows = LayoutDrawing.rows(folded());
-        assertThat(rows).extracting(CutRow::sentence)
+        assertThat(rows)
+                .extracting(CutRow::sentence)
                 .containsExactlyInAnyOrder(
                         "Piece 1 of 2, sleeve 1 and 2, through both layers: 5 cm from the left edge (both selvedges),"
                                 + " 4 cm from the cut end, 30 cm wide, 50 cm along the cloth, top down.",
@@ -126,11 +128,20 @@ class LayoutDrawingTest {
     @Test
     void hostileNamesStayWordsOnAPhone() throws Exception {
         for (String hostile : PictureRules.HOSTILE) {
-            SheetPart part = new SheetPart(
-                    hostile, Outline.rectangle(60, 90), true, true, SheetPart.Cut.ONE_LAYER);
+            SheetPart part = new SheetPart(hostile, Outline.rectangle(60, 90), true, true, SheetPart.Cut.ONE_LAYER);
             CuttingSheet sheet = new CuttingSheet(
-                    hostile, List.of(hostile), 70, 90, ClothEdge.SELVEDGE, ClothEdge.SELVEDGE, List.of(part), false, List.of());
-            PictureRules.read(LayoutDrawing.compactSvg(sheet), "hostile").readableOnAPhone().wordsKeepTheirPlaces();
+                    hostile,
+                    List.of(hostile),
+                    70,
+                    90,
+                    ClothEdge.SELVEDGE,
+                    ClothEdge.SELVEDGE,
+                    List.of(part),
+                    false,
+                    List.of());
+            PictureRules.read(LayoutDrawing.compactSvg(sheet), "hostile")
+                    .readableOnAPhone()
+                    .wordsKeepTheirPlaces();
         }
     }
 

@@ -39,7 +39,9 @@ public final class CompactPicture {
     private String drawn() {
         y = 6;
         write(TextWidth.shortened(sheet.title(), LETTERS + 2, 2 * (WIDTH - 2 * MARGIN)), LETTERS + 2);
-        write("As it lies " + Drawn.cm(sheet.widthCm()) + " cm wide, " + Drawn.cm(sheet.lengthCm()) + " cm long.", LETTERS);
+        write(
+                "As it lies " + Drawn.cm(sheet.widthCm()) + " cm wide, " + Drawn.cm(sheet.lengthCm()) + " cm long.",
+                LETTERS);
         cloth();
         write("Arrow: along the grain, its head at the top of the pattern. Hatched: left over.", LETTERS);
         y += 4;
@@ -49,7 +51,12 @@ public final class CompactPicture {
             write(part.number() + ": " + TextWidth.shortened(part.part().name(), LETTERS, room) + size, LETTERS);
         }
         if (!unnumbered.isEmpty()) {
-            write("No room for the number of: " + String.join(", ", unnumbered.stream().map(String::valueOf).toList()) + ".", LETTERS);
+            write(
+                    "No room for the number of: "
+                            + String.join(
+                                    ", ",
+                                    unnumbered.stream().map(String::valueOf).toList()) + ".",
+                    LETTERS);
         }
         return new SvgDocument(sheet.title(), drawing.description())
                 .hatched("left-over", 7, "M0 7L7 0", "#999", 0.8)

@@ -21,7 +21,8 @@ public final class CutRows {
         double low = part.shape().lowCm();
         String layers = part.layers().isEmpty() ? "" : ", " + part.layers();
         String sentence = "Piece " + part.number() + " of " + of + ", " + cut.name() + layers + ": " + Drawn.cm(left)
-                + " cm from the left edge (" + sheet.left().kind().words() + "), " + Drawn.cm(low) + " cm from the cut end, "
+                + " cm from the left edge (" + sheet.left().kind().words() + "), " + Drawn.cm(low)
+                + " cm from the cut end, "
                 + Drawn.cm(cut.outline().widthCm()) + " cm wide, "
                 + Drawn.cm(cut.outline().heightCm()) + " cm along the cloth" + part.lying() + ".";
         return new CutRow(
