@@ -14,8 +14,10 @@ import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
 import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
+import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
+import campcloth.supply.SupplierLists;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -34,6 +36,11 @@ class Wiring {
     @Bean
     ListReader listReader(ListWords words, LabelReader labels, Fibres fibres) {
         return new ListReader(words, labels, fibres);
+    }
+
+    @Bean
+    ListDesk listDesk(SupplierLists lists, ListReader reader) {
+        return new ListDesk(lists, reader);
     }
 
     @Bean

@@ -41,9 +41,10 @@ class HouseTest {
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
             Map.entry("supply", Set.of("figure", "fibre", "cloth")),
+            Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",
-                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand")),
+                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand", "demo")),
             Map.entry(
                     "rest",
                     Set.of(
@@ -53,7 +54,7 @@ class HouseTest {
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand"))));
+                            "plan", "supply", "errand", "demo"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 

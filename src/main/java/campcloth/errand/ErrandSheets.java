@@ -58,15 +58,11 @@ public final class ErrandSheets {
                 GarmentSheet.designName(errand.garment().design()),
                 errand.garment().count(),
                 judged.verdict(),
-                new Heed(
-                        judged.warnings(),
-                        atFire.spells().stream().map(AtTheFire::of).toList(),
-                        ranking.cautions(),
-                        plan.cautions()),
+                new Heed(judged.warnings(), AtTheFire.of(atFire), ranking.cautions(), plan.cautions()),
                 Shopping.items(cut),
                 Kit.items(cut),
                 BeforeCutting.steps(cut),
-                GarmentSheet.of(plan),
+                GarmentSheet.of(cut),
                 rules,
                 ToAsk.of(cut, atFire, rules),
                 asked.presumed(ranking));

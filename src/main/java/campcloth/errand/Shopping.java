@@ -50,12 +50,13 @@ final class Shopping {
         Optional<Money> cost = atHand.map(SeveralLengths::cost).orElse(plan.cost());
         items.add(new ShoppingItem(Kind.CLOTH, clothName(), length(buyCm), clothReason(atHand.isPresent()), cost));
         if (atHand.isEmpty() && plan.buyLengthHighCm() > plan.buyLengthCm()) {
-            items.add(ShoppingItem.of(
+            items.add(new ShoppingItem(
                     Kind.CLOTH_AT_MOST,
                     "The same cloth, in place of that length",
                     length(plan.buyLengthHighCm()),
                     "Should it shrink as much as its figures allow: " + number(shrinkHigh(true)) + " % along and "
-                            + number(shrinkHigh(false)) + " % across. Buy that, or wash a swatch first."));
+                            + number(shrinkHigh(false)) + " % across. Buy that, or wash a swatch first.",
+                    plan.cost().map(money -> money.times(plan.buyLengthHighCm() / plan.buyLengthCm()))));
         }
     }
 

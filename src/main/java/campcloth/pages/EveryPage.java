@@ -1,7 +1,6 @@
 package campcloth.pages;
 
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.beans.propertyeditors.StringTrimmerEditor;
 import org.springframework.web.bind.WebDataBinder;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
@@ -23,7 +22,7 @@ class EveryPage {
             TypedFields.of(binder.getTarget().getClass())
                     .forEach((path, measure) -> binder.addCustomFormatter(new TypedNumbers(measure), path));
         }
-        binder.registerCustomEditor(String.class, new StringTrimmerEditor(true));
+        binder.registerCustomEditor(String.class, new TypedText());
     }
 
     @ModelAttribute("units")

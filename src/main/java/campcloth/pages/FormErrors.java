@@ -2,9 +2,9 @@ package campcloth.pages;
 
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import java.util.Optional;
 import org.springframework.beans.InvalidPropertyException;
 import org.springframework.validation.BindingResult;
 
@@ -38,7 +38,8 @@ public final class FormErrors {
         if (isThere(form, field)) {
             form.rejectValue(field, CODE, refusal.sentence());
         } else {
-            form.reject(CODE, refusal.field().isEmpty() ? refusal.sentence() : refusal.field() + ": " + refusal.sentence());
+            form.reject(
+                    CODE, refusal.field().isEmpty() ? refusal.sentence() : refusal.field() + ": " + refusal.sentence());
         }
     }
 

@@ -19,8 +19,9 @@ import org.springframework.web.filter.OncePerRequestFilter;
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class PageHeaders extends OncePerRequestFilter {
 
-    static final String CONTENT_SECURITY_POLICY = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
-            + "connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    static final String CONTENT_SECURITY_POLICY =
+            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; "
+                    + "connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)

@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.Ordered;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpHeaders;
@@ -15,10 +16,9 @@ import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.ErrorResponse;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 import org.springframework.web.servlet.ModelAndView;
-import org.springframework.beans.TypeMismatchException;
-import org.springframework.web.multipart.MaxUploadSizeExceededException;
 
 /** Whatever goes wrong on a page is told on a page, with what to do about it. Addresses for programs are answered elsewhere. */
 @Component
@@ -62,7 +62,8 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
         }
-        if (failure instanceof DataAccessResourceFailureException || failure instanceof CannotCreateTransactionException) {
+        if (failure instanceof DataAccessResourceFailureException
+                || failure instanceof CannotCreateTransactionException) {
             return HttpStatus.SERVICE_UNAVAILABLE;
         }
         if (failure instanceof MaxUploadSizeExceededException) {

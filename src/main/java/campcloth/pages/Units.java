@@ -47,7 +47,7 @@ public enum Units {
             return units == METRIC ? typed : typed * metricPerImperial;
         }
 
-        double fromCore(double core, Units units) {
+        public double fromCore(double core, Units units) {
             return units == METRIC ? core : core / metricPerImperial;
         }
 
@@ -82,9 +82,7 @@ public enum Units {
 
     /** A mass by area: {@code 190 g/m²}, {@code 5.6 oz/yd²}. */
     public String weight(double gsm) {
-        return this == METRIC
-                ? shortest(gsm, 0) + " g/m²"
-                : fixed(gsm / GSM_PER_OUNCE_PER_SQUARE_YARD, 1) + " oz/yd²";
+        return this == METRIC ? shortest(gsm, 0) + " g/m²" : fixed(gsm / GSM_PER_OUNCE_PER_SQUARE_YARD, 1) + " oz/yd²";
     }
 
     /** What a garment weighs. */
@@ -95,7 +93,7 @@ public enum Units {
     /** An amount by the length of cloth: {@code 14.50 EUR per m}. */
     public String price(double perMetre, String currency) {
         Measure measure = Measure.PRICE_PER_METRE;
-        return fixed(measure.fromCore(perMetre, this) , 2) + " " + currency + " " + measure.sign(this);
+        return fixed(measure.fromCore(perMetre, this), 2) + " " + currency + " " + measure.sign(this);
     }
 
     /** As it stands in an address or a cookie. */

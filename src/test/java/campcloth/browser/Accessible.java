@@ -15,13 +15,14 @@ final class Accessible {
     private Accessible() {}
 
     static void isAccessible(Page page) {
-        assertThat(new AxeBuilder(page).withTags(RULES).analyze().getViolations().stream()
-                        .map(v -> v.getId() + ": " + v.getHelp() + " "
-                                + v.getNodes().stream()
-                                        .limit(5)
-                                        .map(node -> node.getHtml() + " " + node.getFailureSummary())
-                                        .toList())
-                        .toList())
+        assertThat(new AxeBuilder(page)
+                        .withTags(RULES).analyze().getViolations().stream()
+                                .map(v -> v.getId() + ": " + v.getHelp() + " "
+                                        + v.getNodes().stream()
+                                                .limit(5)
+                                                .map(node -> node.getHtml() + " " + node.getFailureSummary())
+                                                .toList())
+                                .toList())
                 .as("what axe finds on %s", page.url())
                 .isEmpty();
     }
@@ -29,6 +30,8 @@ final class Accessible {
     /** Nothing sticks out of the screen to the side. */
     static void fitsItsScreen(Page page) {
         Object tooWide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        assertThat(((Number) tooWide).intValue()).as("pixels beyond the screen on %s", page.url()).isZero();
+        assertThat(((Number) tooWide).intValue())
+                .as("pixels beyond the screen on %s", page.url())
+                .isZero();
     }
 }

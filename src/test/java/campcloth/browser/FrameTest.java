@@ -33,13 +33,16 @@ class FrameTest {
                 }
             });
             page.navigate("http://localhost:" + port + "/");
-            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1))).isVisible();
+            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                    .isVisible();
             if (visit.scripts()) {
                 Accessible.isAccessible(page);
                 Accessible.fitsItsScreen(page);
             }
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show inches and ounces")).click();
-            assertThat(page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show centimetres and grams")))
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show inches and ounces"))
+                    .click();
+            assertThat(page.getByRole(
+                            AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show centimetres and grams")))
                     .isVisible();
             assertThat(elsewhere).isEmpty();
             assertThat(complaints).isEmpty();

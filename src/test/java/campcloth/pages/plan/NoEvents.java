@@ -5,6 +5,7 @@ import campcloth.event.Events;
 import campcloth.event.KeptEvent;
 import campcloth.event.KeptRules;
 import campcloth.event.RulesHistory;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -19,6 +20,11 @@ final class NoEvents implements Events {
     @Override
     public void each(Consumer<KeptEvent> each) {
         // none
+    }
+
+    @Override
+    public Page latest(int page, int size) {
+        return new Page(List.of(), 0);
     }
 
     @Override
