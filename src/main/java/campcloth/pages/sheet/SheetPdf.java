@@ -2,6 +2,7 @@ package campcloth.pages.sheet;
 
 import campcloth.layout.LayoutDrawing;
 import campcloth.pages.Units;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -12,8 +13,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
@@ -28,6 +31,8 @@ class SheetPdf {
 
     private static final int PLAIN = 400;
     private static final int BOLD = 700;
+
+    private static final Set<FSFontUseCase> EVERYWHERE = EnumSet.allOf(FSFontUseCase.class);
 
     private final ITemplateEngine templates;
     private final PaperFont plain;
@@ -81,8 +86,8 @@ class SheetPdf {
                     .useExternalResourceAccessControl(
                             (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
                     .useSVGDrawer(drawings)
-                    .useFont(plain.file(), PaperFont.FAMILY, PLAIN, FontStyle.NORMAL, true)
-                    .useFont(bold.file(), PaperFont.FAMILY, BOLD, FontStyle.NORMAL, true)
+                    .useFont(plain.file(), PaperFont.FAMILY, PLAIN, FontStyle.NORMAL, true, EVERYWHERE)
+                    .useFont(bold.file(), PaperFont.FAMILY, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
                     .useReplacementText(PaperFont.NO_SIGN)
                     .withProducer("Campcloth")
                     .withW3cDocument(PaperDocument.of(xhtml, plain), null)
