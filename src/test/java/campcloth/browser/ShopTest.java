@@ -7,6 +7,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.SelectOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -29,7 +31,8 @@ class ShopTest {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
             List<String> wrong = watched(page);
-            open(page, visit);
+            open(page);
+            isAsItShouldBe(page, visit);
             page.getByLabel("What the label says").fill("65 % polyester 35 % cotton");
             page.getByLabel("Width").fill("150,5");
             ask(page, "Tunic", "Summer");
@@ -50,7 +53,7 @@ class ShopTest {
     void withoutALabelItIsTheWorstItCouldBe(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByLabel("I do not know what it is made of").check();
             ask(page, "Cloak", "Autumn");
             assertThat(verdict(page)).hasText("Ruled out");
@@ -68,7 +71,7 @@ class ShopTest {
     void whatCannotBeReadIsMarkedAndAReadingCanBeTaken(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByLabel("What the label says").fill("80% AC 20% WO");
             ask(page, "Tunic", "Summer");
             assertThat(verdict(page)).hasText("Ruled out");
@@ -90,7 +93,7 @@ class ShopTest {
     void keptAsAClothOfMyOwn(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByLabel("What the label says").fill("100% Leinen");
             page.getByLabel("Weight, if it stands there").fill("220");
             ask(page, "Tunic", "Summer");
@@ -107,7 +110,7 @@ class ShopTest {
     void inchesAndYards(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show inches and ounces"))
                     .click();
             page.getByLabel("What the label says").fill("100% wool");
@@ -130,7 +133,7 @@ class ShopTest {
     void tooNarrowIsToldWithWhatHelps(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByLabel("What the label says").fill("100% cotton");
             page.getByLabel("Width").fill("45");
             ask(page, "Tunic", "Summer");
@@ -145,7 +148,7 @@ class ShopTest {
     void whatIsRefusedStandsAtItsField(Visit visit) {
         try (BrowserContext visitor = Browsers.visitor(visit)) {
             Page page = visitor.newPage();
-            open(page, visit);
+            open(page);
             page.getByLabel("What the label says").fill("100% cotton");
             page.getByLabel("Width").fill("wide");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?"))
@@ -169,7 +172,7 @@ class ShopTest {
                     "\u202e100% nottoc \u2066wool",
                     "${7*7} #{shop.title} __${7*7}__",
                     "x".repeat(10_000))) {
-                open(page, visit);
+                open(page);
                 page.getByLabel("What the label says").fill(hostile);
                 ask(page, "Tunic", "Summer");
                 assertThat(verdict(page)).hasText("Ruled out");
@@ -184,15 +187,14 @@ class ShopTest {
         }
     }
 
-    private void open(Page page, Visit visit) {
+    private void open(Page page) {
         page.navigate("http://localhost:" + port + "/shop");
-        isAsItShouldBe(page, visit);
     }
 
     private static void ask(Page page, String garment, String season) {
-        page.getByLabel("Garment").selectOption(new com.microsoft.playwright.options.SelectOption().setLabel(garment));
+        page.getByLabel("Garment").selectOption(new SelectOption().setLabel(garment));
         page.getByLabel("Size").selectOption("W-M");
-        page.getByLabel("Season").selectOption(new com.microsoft.playwright.options.SelectOption().setLabel(season));
+        page.getByLabel("Season").selectOption(new SelectOption().setLabel(season));
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?")).click();
         assertThat(page.locator("#answer")).isVisible();
     }
@@ -212,7 +214,7 @@ class ShopTest {
     private static void onTheFirstScreen(Page page) {
         assertThat(page.locator("#answer")).isInViewport();
         for (String part : List.of("#may", "#much", "#watch")) {
-            var box = page.locator(part).boundingBox();
+            BoundingBox box = page.locator(part).boundingBox();
             assertThat(box.y).as("top of %s", part).isGreaterThanOrEqualTo(-1);
             assertThat(box.y + box.height).as("bottom of %s", part).isLessThanOrEqualTo(SCREEN_PX);
         }
