@@ -23,15 +23,16 @@ public record MayI(Judged judged, List<Warning> stops, List<Said> cautions, bool
                 .toList();
         List<Said> cautions = judged.warnings().stream()
                 .filter(warning -> warning.severity() == Severity.CAUTION)
-                .map(warning -> new Said("caution." + warning.code(), melting(judged)))
+                .map(warning -> said(warning, judged))
                 .distinct()
                 .toList();
         return new MayI(judged, stops, cautions, rulesTold);
     }
 
-    /** Share that melts or may melt, percent. */
-    private static String melting(Judged judged) {
-        return Words.number(judged.candidate().cloth().blend().meltablePercent());
+    /** What melts is the share of fibre that does or may, in percent, or where there is none a film or wax. */
+    private static Said said(Warning warning, Judged judged) {
+        double melting = judged.candidate().cloth().blend().meltablePercent();
+        return new Said(melting == 0 && warning.code().equals("MELT") ? "FILM" : warning.code(), Words.number(melting));
     }
 
     /** What fire says, where no warning tells why. */

@@ -3,7 +3,7 @@ package campcloth.pages.shop;
 /**
  * A line of the answer.
  *
- * @param key of its text, behind {@code shop.}
+ * @param key of its text among those of its kind
  * @param value what the text takes, may be empty
  */
 public record Said(String key, String value) {}

@@ -2,13 +2,12 @@ package campcloth.pages.shop;
 
 import campcloth.event.Event;
 import campcloth.event.Events;
-import campcloth.event.Season;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.garment.Designs;
 import campcloth.garment.Sizes;
 import campcloth.pages.Choice;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -24,6 +23,8 @@ class ShopChoices {
     private static final List<String> CURRENCIES =
             List.of("EUR", "GBP", "USD", "CHF", "CZK", "DKK", "NOK", "PLN", "SEK", "AUD", "CAD", "NZD");
 
+    private static final String NONE = "none";
+
     private final Events events;
     private final Sizes sizes;
     private final LabelVocabulary vocabulary;
@@ -38,20 +39,32 @@ class ShopChoices {
 
     void into(Model model) {
         model.addAttribute("events", events());
-        model.addAttribute("seasons", named("season", Season.values()));
-        model.addAttribute("designs", after("design", Designs.all(), design -> new Choice(design.key(), design.name())));
-        model.addAttribute("sizes", after("size", sizes.all(), size -> new Choice(size.key(), size.name())));
-        model.addAttribute("faces", named("face", ShopForm.Face.values()));
-        model.addAttribute("bounds", named("bound", ShopForm.Bound.values()));
-        model.addAttribute("dones", named("done", ShopForm.Done.values()));
+        model.addAttribute(
+                "seasons",
+                texts("shop.season.none", "shop.season.SPRING", "shop.season.SUMMER", "shop.season.AUTUMN", "shop.season.WINTER"));
+        model.addAttribute("faces", texts("shop.face.none", "shop.face.SMOOTH", "shop.face.RAISED", "shop.face.LONG"));
+        model.addAttribute(
+                "bounds",
+                texts(
+                        "shop.bound.none",
+                        "shop.bound.WOVEN",
+                        "shop.bound.LOOSE",
+                        "shop.bound.TWILL",
+                        "shop.bound.KNIT",
+                        "shop.bound.FELT"));
+        model.addAttribute("dones", texts("shop.done.none", "shop.done.WASHED", "shop.done.WAXED", "shop.done.COATED"));
+        model.addAttribute(
+                "designs", after("shop.design.none", Designs.all(), design -> new Choice(design.key(), design.name())));
+        model.addAttribute("sizes", after("shop.size.none", sizes.all(), size -> new Choice(size.key(), size.name())));
         model.addAttribute(
                 "currencies", CURRENCIES.stream().map(key -> new Choice(key, key)).toList());
         model.addAttribute(
-                "languages", after("language", List.copyOf(vocabulary.languages()), key -> new Choice(key, language(key))));
+                "languages",
+                after("shop.language.none", vocabulary.languages(), key -> new Choice(key, language(key))));
     }
 
     private List<Choice> events() {
-        List<Choice> choices = new ArrayList<>(List.of(none("event")));
+        List<Choice> choices = new ArrayList<>(texts("shop.event.none"));
         events.each(kept -> choices.add(new Choice(kept.id(), name(kept.event(), kept.id()))));
         return choices;
     }
@@ -64,20 +77,21 @@ class ShopChoices {
         return Locale.forLanguageTag(key).getDisplayLanguage(Locale.ENGLISH);
     }
 
-    private List<Choice> named(String list, Enum<?>... values) {
-        return after(
-                list, Arrays.asList(values), value -> new Choice(value.name(), text(list + "." + value.name())));
+    private <T> List<Choice> after(String none, Collection<T> values, Function<T, Choice> choice) {
+        return Stream.concat(texts(none).stream(), values.stream().map(choice)).toList();
     }
 
-    private <T> List<Choice> after(String list, List<T> values, Function<T, Choice> choice) {
-        return Stream.concat(Stream.of(none(list)), values.stream().map(choice)).toList();
+    /** Choices by the keys of their texts: the value is what stands behind the last point, or nothing for {@code none}. */
+    private List<Choice> texts(String... keys) {
+        return Stream.of(keys).map(key -> new Choice(value(key), text(key))).toList();
     }
 
-    private Choice none(String list) {
-        return new Choice("", text(list + ".none"));
+    private static String value(String key) {
+        String last = key.substring(key.lastIndexOf('.') + 1);
+        return last.equals(NONE) ? "" : last;
     }
 
     private String text(String key) {
-        return texts.getMessage("shop." + key, null, Locale.ENGLISH);
+        return texts.getMessage(key, null, Locale.ENGLISH);
     }
 }

@@ -22,22 +22,22 @@ final class Watch {
         List<Said> lines = new ArrayList<>();
         double melting = cloth.blend().meltablePercent();
         if (melting == 0) {
-            lines.add(new Said("watch.noMelt", ""));
+            lines.add(new Said(cloth.finish().closesPores() ? "film" : "noMelt", ""));
         } else if (!warns(may.judged(), "MELT")) {
-            lines.add(new Said("watch.melt", Words.number(melting)));
+            lines.add(new Said("melt", Words.number(melting)));
         }
-        poor(may.judged(), "itch").ifPresent(itch -> lines.add(new Said("watch.itch", itch.because())));
+        poor(may.judged(), "itch").ifPresent(itch -> lines.add(new Said("itch", itch.because())));
         if (!warns(may.judged(), "HEAT_STRAIN")) {
-            poor(may.judged(), "heat").ifPresent(heat -> lines.add(new Said("watch.heat", "")));
+            poor(may.judged(), "heat").ifPresent(heat -> lines.add(new Said("heat", "")));
         }
         if (!warns(may.judged(), "COLD")) {
-            poor(may.judged(), "warmth").ifPresent(warmth -> lines.add(new Said("watch.warmth", "")));
+            poor(may.judged(), "warmth").ifPresent(warmth -> lines.add(new Said("warmth", "")));
         }
         howMuch.plan()
                 .flatMap(plan -> plan.cloth().map(CutCloth::washing))
-                .ifPresent(washing -> lines.add(new Said("watch." + washing, "")));
+                .ifPresent(washing -> lines.add(new Said(washing.name(), "")));
         if (label.isRead()) {
-            lines.add(new Said("watch.label", ""));
+            lines.add(new Said("label", ""));
         }
         return lines;
     }
