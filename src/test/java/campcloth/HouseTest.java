@@ -35,18 +35,26 @@ class HouseTest {
             Map.entry("garment", Set.of("figure", "cloth", "layout")),
             Map.entry("advice", Set.of("figure", "fibre", "cloth", "event", "comfort", "fire")),
             Map.entry("plan", Set.of("figure", "cloth", "garment", "layout")),
+            Map.entry(
+                    "errand",
+                    Set.of(
+                            "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
+                            "plan")),
             Map.entry("supply", Set.of("figure", "fibre", "cloth")),
-            Map.entry("store", Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply")),
+            Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
+            Map.entry(
+                    "store",
+                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand", "demo")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply")),
+                            "plan", "supply", "errand")),
             Map.entry(
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply"))));
+                            "plan", "supply", "errand", "demo"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 

@@ -86,6 +86,11 @@ public record Cloth(
         return figure(property).orElseThrow(() -> new IllegalStateException(property + " of " + name + " is missing"));
     }
 
+    /** Key of the fibre with the greatest share. */
+    public String mainFibre() {
+        return blend.shares().get(0).fibre().key();
+    }
+
     public Cloth with(Property property, Figure figure) {
         EnumMap<Property, Figure> more = new EnumMap<>(Property.class);
         more.putAll(figures);

@@ -53,8 +53,17 @@ public final class ClothTable {
      * @throws IOException where the file cannot be read at all
      */
     public static List<Entry> read(Reader text, Fibres fibres, List<Fault> faults) throws IOException {
+        return read(FILE, text, fibres, faults);
+    }
+
+    /**
+     * The same for a table of another name.
+     *
+     * @throws IOException where the file cannot be read at all
+     */
+    public static List<Entry> read(String file, Reader text, Fibres fibres, List<Fault> faults) throws IOException {
         Set<String> seen = new HashSet<>();
-        return ReferenceTable.read(FILE, text, COLUMNS, faults).map(row -> {
+        return ReferenceTable.read(file, text, COLUMNS, faults).map(row -> {
             Entry entry = new Entry(id(row), cloth(row, fibres));
             if (!seen.add(entry.id())) {
                 throw Refused.of("id", "'" + entry.id() + "' stands twice", "give every cloth an id of its own");

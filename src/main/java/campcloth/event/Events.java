@@ -1,5 +1,6 @@
 package campcloth.event;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -10,6 +11,13 @@ public interface Events {
 
     /** Hands on every one that is kept, the oldest first. */
     void each(Consumer<KeptEvent> each);
+
+    /**
+     * One page of them, the one that was changed last first.
+     *
+     * @param page counted from 0
+     */
+    Page latest(int page, int size);
 
     KeptEvent add(Event event);
 
@@ -28,6 +36,19 @@ public interface Events {
      * @param most how many versions to list at most
      */
     Optional<RulesHistory> rulesHistory(String id, int most);
+
+    /**
+     * A page of events.
+     *
+     * @param events the events
+     * @param total how many are kept in all
+     */
+    record Page(List<KeptEvent> events, long total) {
+
+        public Page {
+            events = List.copyOf(events);
+        }
+    }
 
     /** How a change went. */
     sealed interface Change {

@@ -22,6 +22,20 @@ public record Sky(Optional<LocalTime> startsAt, Optional<Double> cloudPercent, O
         cloudPercent.ifPresent(CLOUD::check);
     }
 
+    /** The same, empty where nobody said anything. */
+    public Optional<Sky> told() {
+        return equals(UNTOLD) ? Optional.empty() : Optional.of(this);
+    }
+
+    /**
+     * How much of the sun reaches a wearer where nobody said: all of it in the open under a sun that can be reckoned, else none.
+     *
+     * @param placed whether the latitude is known
+     */
+    public Sun sunUntold(boolean placed) {
+        return placed && startsAt.isPresent() && open() ? Sun.FULL : Sun.NONE;
+    }
+
     /** Whether the wearer is under the open sky. */
     public boolean open() {
         return shelter.orElse(Shelter.OPEN) == Shelter.OPEN;

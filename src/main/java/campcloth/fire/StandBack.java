@@ -29,7 +29,7 @@ public record StandBack(double metres, Limit limit, String because) {
     }
 
     /** Sparks land often within some metres of a camp fire (from memory); as far off as who only passes by. Project choice. */
-    private static final double SPARKS_M = 3;
+    static final double SPARKS_M = 3;
 
     /** Flux that ordinary clothing bears for long, kW/m2: about 1.5 by a 2016 report on heat radiation contours. */
     private static final double LONG_STAY_KW_M2 = 1.6;
@@ -47,6 +47,10 @@ public record StandBack(double metres, Limit limit, String because) {
 
     /** The distance in full tenths of a metre, never nearer. */
     public double roundedUpM() {
+        return upToTenths(metres);
+    }
+
+    static double upToTenths(double metres) {
         return Math.ceil(metres * 10 - ROUNDING) / 10;
     }
 

@@ -26,6 +26,7 @@ public record HemEdge(
         CUFF("cuff", 5),
         LEG_END("leg end", 5),
         SIDE_SPLIT("side split", 2),
+        WRIST_SLIT("wrist slit", 2),
         NECK("neck", 1),
         SQUARE_NECK("neck", 1),
         FACED_HEM("faced hem", 1),
@@ -45,6 +46,11 @@ public record HemEdge(
         /** Cloth left beyond the finished edge; common practice, no source. */
         public double usualAllowanceCm() {
             return usualAllowanceCm;
+        }
+
+        /** Left open in a seam. */
+        boolean isSlit() {
+            return this == SIDE_SPLIT || this == WRIST_SLIT;
         }
 
         /** Sewn to a facing. */

@@ -22,7 +22,7 @@ final class TurnedTwice {
 
     static final HemRule SPLIT = new HemRule(
             "side split",
-            (edge, cloth) -> edge.kind() == HemEdge.Kind.SIDE_SPLIT,
+            (edge, cloth) -> edge.kind().isSlit(),
             (edge, cloth) -> even(
                     edge,
                     Math.min(1, edge.allowanceCm() / 2),

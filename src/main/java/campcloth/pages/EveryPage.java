@@ -17,7 +17,11 @@ class EveryPage {
     void forms(WebDataBinder binder) {
         binder.initDirectFieldAccess();
         binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
-        binder.addCustomFormatter(TypedNumbers.PLAIN, Double.class);
+        binder.addCustomFormatter(new TypedNumbers.Plain(), Double.class);
+        if (binder.getTarget() != null) {
+            TypedFields.of(binder.getTarget().getClass())
+                    .forEach((path, measure) -> binder.addCustomFormatter(new TypedNumbers(measure), path));
+        }
         binder.registerCustomEditor(String.class, new TypedText());
     }
 

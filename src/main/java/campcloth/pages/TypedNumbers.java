@@ -4,20 +4,35 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.ParseException;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Pattern;
-import org.springframework.format.AnnotationFormatterFactory;
 import org.springframework.format.Formatter;
-import org.springframework.format.Parser;
-import org.springframework.format.Printer;
 
 /** Reads numbers as people type them, with point or comma, in the units of the form, and writes them back in the reader's. */
-final class TypedNumbers implements AnnotationFormatterFactory<TypedIn> {
+final class TypedNumbers implements Formatter<Double> {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,12}([.,]\\d{0,12})?");
+    private static final int ALL_DECIMALS = 12;
+    private static final int TURNED_DECIMALS = 2;
 
-    /** For numbers that have the same unit everywhere, such as degrees. */
-    static final Formatter<Double> PLAIN = new Formatter<>() {
+    private final Units.Measure measure;
+
+    TypedNumbers(Units.Measure measure) {
+        this.measure = measure;
+    }
+
+    @Override
+    public Double parse(String text, Locale locale) throws ParseException {
+        return measure.toCore(number(text), ReadersUnits.typed());
+    }
+
+    @Override
+    public String print(Double value, Locale locale) {
+        Units shown = ReadersUnits.shown();
+        return written(measure.fromCore(value, shown), shown == Units.METRIC ? ALL_DECIMALS : TURNED_DECIMALS);
+    }
+
+    /** Numbers that have the same unit everywhere, such as degrees. */
+    static final class Plain implements Formatter<Double> {
         @Override
         public Double parse(String text, Locale locale) throws ParseException {
             return number(text);
@@ -25,26 +40,8 @@ final class TypedNumbers implements AnnotationFormatterFactory<TypedIn> {
 
         @Override
         public String print(Double value, Locale locale) {
-            return written(value, 12);
+            return written(value, ALL_DECIMALS);
         }
-    };
-
-    @Override
-    public Set<Class<?>> getFieldTypes() {
-        return Set.of(Double.class);
-    }
-
-    @Override
-    public Printer<?> getPrinter(TypedIn annotation, Class<?> fieldType) {
-        return (Printer<Double>) (value, locale) -> {
-            Units shown = ReadersUnits.shown();
-            return written(annotation.value().fromCore(value, shown), shown == Units.METRIC ? 12 : 2);
-        };
-    }
-
-    @Override
-    public Parser<?> getParser(TypedIn annotation, Class<?> fieldType) {
-        return (text, locale) -> annotation.value().toCore(number(text), ReadersUnits.typed());
     }
 
     private static double number(String text) throws ParseException {

@@ -1,6 +1,7 @@
 package campcloth.plan;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
@@ -88,12 +89,9 @@ public record ClothToCut(
                 Optional.empty());
     }
 
-    /**
-     * A cloth of the catalogue, completed with estimates.
-     *
-     * @param mainFibre key of the fibre with the greatest share
-     */
-    public static ClothToCut of(Cloth cloth, String mainFibre, double selvedgeCm, boolean prewash) {
+    /** A cloth as it is known, with estimates for what is not. */
+    public static ClothToCut of(Cloth known, double selvedgeCm, boolean prewash) {
+        Cloth cloth = Estimates.complete(known);
         return new ClothToCut(
                 cloth.name(),
                 cloth.required(Property.WIDTH_CM).value(),
@@ -105,7 +103,7 @@ public record ClothToCut(
                 cloth.surface(),
                 Optional.of(cloth.weave()),
                 Optional.of(cloth.finish()),
-                Optional.of(mainFibre),
+                Optional.of(cloth.mainFibre()),
                 cloth.nap(),
                 cloth.stretch(),
                 prewash,
@@ -123,6 +121,26 @@ public record ClothToCut(
         property.range().check(figure.value());
         property.range().check(figure.low());
         property.range().check(figure.high());
+    }
+
+    /** The same cloth at a price. */
+    public ClothToCut at(Money perMetre) {
+        return new ClothToCut(
+                name,
+                widthCm,
+                selvedgeCm,
+                shrinkWarpPercent,
+                shrinkWeftPercent,
+                weightGsm,
+                thicknessMm,
+                surface,
+                weave,
+                finish,
+                mainFibre,
+                nap,
+                stretch,
+                prewash,
+                Optional.of(perMetre));
     }
 
     /** The same cloth should it shrink as much as its figures allow. */
@@ -154,13 +172,18 @@ public record ClothToCut(
     }
 
     /** Waxed and coated cloth is never washed, so nothing is reckoned for shrinkage. */
-    boolean isNeverWashed() {
+    public boolean isNeverWashed() {
         return finish.filter(Finish::closesPores).isPresent();
     }
 
     /** Whether it is washed before it is cut, as asked for and as its finish allows. */
-    boolean isWashedFirst() {
+    public boolean isWashedFirst() {
         return prewash && !isNeverWashed();
+    }
+
+    /** How to wash it before it is cut, in sentences; common practice, no source. */
+    public String washing() {
+        return WashingAdvice.sentence(this);
     }
 
     /** Whether the figures of shrinkage matter and have any spread. */
@@ -210,7 +233,7 @@ public record ClothToCut(
     }
 
     /** What sewing must know of it; shrinkage is still to come only where it is washed after cutting. */
-    SewnCloth sewn() {
+    public SewnCloth sewn() {
         boolean washedLater = !prewash && !isNeverWashed();
         return new SewnCloth(
                 weightGsm,

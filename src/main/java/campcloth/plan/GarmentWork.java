@@ -2,9 +2,11 @@ package campcloth.plan;
 
 import campcloth.garment.Fitting;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewingThread;
 import campcloth.garment.SewingTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How one line of an order is made up; figures are for one garment of it.
@@ -17,6 +19,8 @@ import java.util.List;
  * @param fitting whether it goes on, and what can be altered at a try-on
  * @param threadM sewing thread, waste included
  * @param time about how long it takes
+ * @param order the same steps with the seams and hems of each; empty in plans of old
+ * @param scraps small pieces with their sizes; empty in plans of old
  */
 public record GarmentWork(
         String garment,
@@ -26,11 +30,15 @@ public record GarmentWork(
         List<String> notions,
         Fitting fitting,
         double threadM,
-        SewingTime time) {
+        SewingTime time,
+        Optional<List<SewingStep>> order,
+        Optional<List<ScrapPiece>> scraps) {
 
     public GarmentWork {
         steps = List.copyOf(steps);
         notions = List.copyOf(notions);
+        order = order.map(List::copyOf);
+        scraps = scraps.map(List::copyOf);
     }
 
     static List<GarmentWork> of(CuttingOrder order, CutPieces pieces) {
@@ -43,12 +51,16 @@ public record GarmentWork(
                 madeUp.label(),
                 madeUp.garment().design(),
                 madeUp.line().count(),
-                sewing.steps(),
+                sewing.steps().stream().map(SewingStep::what).toList(),
                 sewing.notions(),
                 madeUp.garment().fitting(),
                 SewingThread.metres(
                         sewing, order.cloth().sewn(), order.particulars().sewnBy()),
-                SewingTime.of(madeUp.garment(), order.particulars().sewnBy()));
+                SewingTime.of(madeUp.garment(), order.particulars().sewnBy()),
+                Optional.of(sewing.steps()),
+                Optional.of(madeUp.garment().smallPieces().stream()
+                        .map(ScrapPiece::of)
+                        .toList()));
     }
 
     /** Thread for all garments of all lines, whole metres. */

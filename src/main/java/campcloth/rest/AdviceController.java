@@ -9,7 +9,6 @@ import campcloth.fibre.Fibres;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -40,22 +39,20 @@ class AdviceController {
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
-        Questions.Asked asked = questions.of(
+        Questions.Told told = questions.of(
                 request.event(), request.eventId(), request.garment(), () -> candidates.of(request.cloths()));
-        Question question = asked.question();
+        Question question = told.asked().question();
         Ranking ranking = adviser.rank(question);
         List<Candidate> page = ranking.judged().stream()
                 .limit(request.answers())
                 .map(Judged::candidate)
                 .toList();
-        List<String> presumed = new ArrayList<>(asked.presumed());
-        presumed.addAll(WornBesides.told(ranking.worn()));
         return AdviceAnswer.of(
                 ranking,
-                presumed,
+                told.asked().presumed(ranking),
                 request.answers(),
                 RulesBody.ConflictBody.of(question.event().rules(), fibres),
-                asked.eventVersion(),
+                told.eventVersion(),
                 WornOutfitBody.of(question.outfit(), adviser.wornBesides(question)),
                 adviser.whatIfs(question, page),
                 page.isEmpty() ? Map.of() : adviser.courses(question, page),

@@ -64,11 +64,8 @@ class ClothsToCut {
     }
 
     private ClothToCut kept(String id, CutClothChoice request) {
-        Cloth cloth = Estimates.complete(
-                cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)).cloth());
         return ClothToCut.of(
-                cloth,
-                mainFibre(cloth.blend()),
+                cloths.byId(id).orElseThrow(() -> new Missing("cloth", id)).cloth(),
                 request.selvedgeCm() == null ? USUAL_SELVEDGE_CM : request.selvedgeCm(),
                 request.prewash() == null || request.prewash());
     }
@@ -93,7 +90,7 @@ class ClothsToCut {
                 cloth.surface(),
                 Optional.ofNullable(body.weave()),
                 Optional.ofNullable(body.finish()),
-                blend.map(ClothsToCut::mainFibre),
+                blend.map(known -> cloth.mainFibre()),
                 cloth.nap(),
                 cloth.stretch(),
                 body.prewash() == null || body.prewash(),
@@ -120,9 +117,5 @@ class ClothsToCut {
             property.range().check(value);
             figures.put(property, ToldFigure.declared(value));
         }
-    }
-
-    private static String mainFibre(Blend blend) {
-        return blend.shares().get(0).fibre().key();
     }
 }

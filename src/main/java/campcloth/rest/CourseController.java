@@ -7,6 +7,7 @@ import campcloth.cloth.Cloths;
 import campcloth.comfort.ComfortCautions;
 import campcloth.comfort.Course;
 import campcloth.comfort.CourseDrawing;
+import campcloth.errand.Asked;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.Operation;
@@ -41,7 +42,7 @@ class CourseController {
         this.fibres = fibres;
     }
 
-    private record Followed(Questions.Asked asked, Cloth cloth, Course course) {}
+    private record Followed(Asked asked, Cloth cloth, Course course) {}
 
     @PostMapping("/api/advice/course")
     @Operation(
@@ -53,8 +54,7 @@ class CourseController {
     CourseAnswer course(@Valid @RequestBody CourseRequest request) {
         Followed followed = followed(request);
         Question question = followed.asked.question();
-        List<String> presumed = new ArrayList<>(followed.asked.presumed());
-        presumed.addAll(WornBesides.told(adviser.rank(question).worn()));
+        List<String> presumed = new ArrayList<>(followed.asked.presumed(adviser.rank(question)));
         presumed.addAll(Course.LEFT_OUT);
         return CourseAnswer.of(
                 followed.cloth.name(),
@@ -82,7 +82,9 @@ class CourseController {
     }
 
     private Followed followed(CourseRequest request) {
-        Questions.Asked asked = questions.of(request.event(), request.eventId(), request.garment(), List::of);
+        Asked asked = questions
+                .of(request.event(), request.eventId(), request.garment(), List::of)
+                .asked();
         Cloth cloth = cloth(request);
         return new Followed(asked, cloth, adviser.course(asked.question(), cloth));
     }

@@ -16,14 +16,13 @@ import campcloth.event.Spell;
 import campcloth.event.Sun;
 import campcloth.event.Wetness;
 import campcloth.fibre.Fibres;
+import campcloth.figure.DayText;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -119,38 +118,25 @@ record EventBody(
                     spell.wet().orElse(null));
         }
 
-        private Optional<Sky> sky() {
-            Sky told = new Sky(
-                    Optional.ofNullable(startsAt).map(SpellBody::time),
+        private Sky sky() {
+            return new Sky(
+                    DayText.solarTime("startsAt", Optional.ofNullable(startsAt)),
                     Optional.ofNullable(cloudPercent),
                     Optional.ofNullable(shelter));
-            return told.equals(Sky.UNTOLD) ? Optional.empty() : Optional.of(told);
-        }
-
-        private static LocalTime time(String written) {
-            try {
-                return LocalTime.parse(written);
-            } catch (DateTimeParseException none) {
-                throw Refused.of("startsAt", "is no time of day", "write hours and minutes of solar time, as 13:30");
-            }
-        }
-
-        /** In the open under a sun that can be reckoned. */
-        private Sun sunUntold(boolean placed) {
-            return placed && startsAt != null && shelter != Shelter.TREES_OR_TENT ? Sun.FULL : Sun.NONE;
         }
 
         Spell spell(int number, boolean placed) {
+            Sky sky = sky();
             return new Spell(
                     name == null || name.isBlank() ? "spell " + (number + 1) : name,
                     hours,
                     airC,
                     humidityPercent,
                     windMs,
-                    sun == null ? sunUntold(placed) : sun,
+                    sun == null ? sky.sunUntold(placed) : sun,
                     activity,
                     fire == null ? Optional.empty() : Optional.of(Refused.within("fire", fire::fire)),
-                    sky(),
+                    sky.told(),
                     Optional.ofNullable(wet));
         }
     }
@@ -223,12 +209,8 @@ record EventBody(
     }
 
     private Optional<EventDates> dates() {
-        Optional<LocalDate> first = DayText.day("startsOn", startsOn);
-        Optional<LocalDate> last = DayText.day("endsOn", endsOn);
-        if (first.isEmpty() && last.isPresent()) {
-            throw Refused.of("startsOn", "is missing beside endsOn", "give the first day too, or neither");
-        }
-        return first.map(day -> new EventDates(day, last.orElse(day)));
+        return EventDates.told(
+                DayText.day("startsOn", Optional.ofNullable(startsOn)), DayText.day("endsOn", Optional.ofNullable(endsOn)));
     }
 
     static <T> List<T> each(String field, int count, IntFunction<T> part) {

@@ -45,7 +45,7 @@ class FireController {
             description = "Knows no rules: those of the event, the venue and the law are for /api/advice to judge. An"
                     + " estimate from fibre data, not a flammability test.")
     FireAnswer grade(@Valid @RequestBody FireRequest request) {
-        ClothingUse.mustBeOrdinary("use", request.use());
+        Outside.mustBeOrdinary("use", request.use());
         WornCloth cloth = request.cloth(fibres);
         Exposure exposure = request.exposure();
         FireHazard hazard = FireGrading.grade(cloth, exposure);

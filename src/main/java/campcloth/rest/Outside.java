@@ -1,6 +1,8 @@
 package campcloth.rest;
 
 import campcloth.fire.Boundary;
+import campcloth.fire.ClothingUse;
+import org.jspecify.annotations.Nullable;
 
 /** Asked for clothing that is outside what is advised on. */
 final class Outside extends RuntimeException {
@@ -22,5 +24,14 @@ final class Outside extends RuntimeException {
 
     Boundary boundary() {
         return boundary;
+    }
+
+    /** Refuses what is outside; a use that nobody named is ordinary. */
+    static void mustBeOrdinary(String field, @Nullable ClothingUse use) {
+        if (use != null) {
+            use.boundary().ifPresent(boundary -> {
+                throw new Outside(field, boundary);
+            });
+        }
     }
 }

@@ -6,10 +6,9 @@ import campcloth.event.RuleConditions;
 import campcloth.event.RuleReach;
 import campcloth.event.SafetyRule;
 import campcloth.event.SafetyRule.Authority;
-import campcloth.fibre.Fibre;
-import campcloth.fibre.FibreFamily;
 import campcloth.fibre.Fibres;
-import campcloth.figure.Refused;
+import campcloth.figure.DayText;
+import campcloth.fire.RuleFibres;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
@@ -17,8 +16,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A rule as it is sent and served. */
@@ -120,8 +117,8 @@ record RuleBody(
     SafetyRule rule(Fibres fibres) {
         RuleConditions asked = new RuleConditions(
                 Optional.ofNullable(maxMeltablePercent),
-                keys("forbiddenFibres", forbiddenFibres, fibres),
-                allowed(fibres),
+                RuleFibres.forbidden(told(forbiddenFibres), fibres),
+                RuleFibres.allowed(told(allowedFibres), fibres),
                 Optional.ofNullable(minWeightGsm),
                 Boolean.TRUE.equals(plainSurfaceOnly),
                 Boolean.TRUE.equals(closeFitOnly),
@@ -132,34 +129,14 @@ record RuleBody(
         RuleReach reach = new RuleReach(Optional.ofNullable(withinM), roles == null ? Set.of() : Set.copyOf(roles));
         Provenance from = new Provenance(
                 Optional.ofNullable(source),
-                DayText.day("issuedOn", issuedOn),
+                DayText.day("issuedOn", Optional.ofNullable(issuedOn)),
                 Optional.ofNullable(edition),
-                DayText.day("validFrom", validFrom),
-                DayText.day("validUntil", validUntil));
+                DayText.day("validFrom", Optional.ofNullable(validFrom)),
+                DayText.day("validUntil", Optional.ofNullable(validUntil)));
         return new SafetyRule(authority, statement, asked, reach, from);
     }
 
-    private Set<String> allowed(Fibres fibres) {
-        Set<String> keys = keys("allowedFibres", allowedFibres, fibres);
-        List<Fibre> unnamed = keys.stream()
-                .map(fibres::require)
-                .filter(fibre -> fibre.family() == FibreFamily.UNNAMED)
-                .toList();
-        if (!unnamed.isEmpty()) {
-            throw Refused.of(
-                    "allowedFibres",
-                    "has '" + unnamed.get(0).key() + "', which may be any fibre",
-                    "name the fibres that are allowed");
-        }
-        return keys;
-    }
-
-    private static Set<String> keys(String field, @Nullable List<String> written, Fibres fibres) {
-        return written == null
-                ? Set.of()
-                : IntStream.range(0, written.size())
-                        .mapToObj(i -> fibres.require(written.get(i), field + "[" + i + "]")
-                                .key())
-                        .collect(Collectors.toUnmodifiableSet());
+    private static List<String> told(@Nullable List<String> written) {
+        return written == null ? List.of() : written;
     }
 }

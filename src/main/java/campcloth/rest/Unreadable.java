@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.event.FireRole;
 import campcloth.figure.Words;
+import campcloth.fire.ClothingUse;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;

@@ -1,6 +1,8 @@
 package campcloth.store;
 
 import campcloth.cloth.ClothTable;
+import campcloth.demo.DemoCamp;
+import campcloth.demo.DemoFiles;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.FlameKey;
@@ -15,6 +17,7 @@ import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All reference data, read whole and checked against itself. */
 record Catalogue(
@@ -25,7 +28,8 @@ record Catalogue(
         Sizes sizes,
         LabelVocabulary labelVocabulary,
         FlameKey flameKey,
-        ListWords listWords) {
+        ListWords listWords,
+        Optional<DemoCamp> demo) {
 
     private static final List<String> CITING = List.of(
             "fibres.csv",
@@ -57,13 +61,16 @@ record Catalogue(
                 fibres,
                 faults);
         ListWords listWords = ListWords.read(files.open("list-columns.csv", faults), faults);
+        Optional<DemoCamp> demo = DemoFiles.read(files.openAll("demo", faults), fibres, faults);
         for (String file : CITING) {
             for (Citation citation : Citation.in(file, files.open(file, new ArrayList<>()))) {
                 citation.missingFrom(sources).ifPresent(faults::add);
             }
         }
-        for (Map.Entry<String, Reader> file :
-                files.openAll("label-words", new ArrayList<>()).entrySet()) {
+        Map<String, Reader> furtherCiting = files.openAll("label-words", new ArrayList<>());
+        Optional.ofNullable(files.openAll("demo", new ArrayList<>()).get(DemoFiles.CLOTHS))
+                .ifPresent(text -> furtherCiting.put(DemoFiles.CLOTHS, text));
+        for (Map.Entry<String, Reader> file : furtherCiting.entrySet()) {
             for (Citation citation : Citation.in(file.getKey(), file.getValue())) {
                 citation.missingFrom(sources).ifPresent(faults::add);
             }
@@ -71,6 +78,6 @@ record Catalogue(
         if (!faults.isEmpty()) {
             throw new CatalogueBroken(files.where(), faults);
         }
-        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, flameKey, listWords);
+        return new Catalogue(sources, fibres, cloths, seasons, sizes, words, flameKey, listWords, demo);
     }
 }

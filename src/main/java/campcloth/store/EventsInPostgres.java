@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.data.domain.Sort;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -19,6 +21,8 @@ import org.springframework.transaction.annotation.Transactional;
 /** The events on file, over PostgreSQL. */
 @Component
 class EventsInPostgres implements Events {
+
+    private static final Sort NEWEST_FIRST = Sort.by(Sort.Order.desc("changedAt"), Sort.Order.asc("id"));
 
     private final EventRows rows;
     private final EventRulesRows rulesRows;
@@ -48,6 +52,13 @@ class EventsInPostgres implements Events {
                 "select id, version, body from event order by made_at, id",
                 row -> each.accept(new KeptEvent(
                         row.getString("id"), row.getLong("version"), json.read(row.getString("body"), Event.class))));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Page latest(int page, int size) {
+        var found = rows.findAll(PageRequest.of(page, size, NEWEST_FIRST));
+        return new Page(found.map(this::kept).getContent(), found.getTotalElements());
     }
 
     @Override

@@ -35,7 +35,8 @@ class CatalogueFilesTest {
             "sizes.csv",
             "burn-test.csv",
             "burn-test-classes.csv",
-            "list-columns.csv");
+            "list-columns.csv",
+            "demo/cloths.csv");
 
     @Test
     void theFilesHaveNoFaultAndAreLargeEnough() {

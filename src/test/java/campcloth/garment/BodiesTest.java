@@ -75,7 +75,7 @@ class BodiesTest {
         // spare
         assertThat(tunic.sewing().hems().get(0).foldsCm()).containsExactly(1.0, 1.0);
         assertThat(tunic.sewing().hems().get(0).edgeLengthCm()).isEqualTo(126 + 2 * 30);
-        assertThat(seamCm(tunic, "gores")).isEqualTo(4 * 40);
+        assertThat(seamCm(tunic, "side gores")).isEqualTo(4 * 40);
         assertThat(seamCm(plain, "sides and sleeves") - seamCm(tunic, "sides and sleeves"))
                 .isEqualTo(2 * 40);
         assertThat(tunic.notes()).anyMatch(n -> n.contains("186 cm round: room enough"));
@@ -323,7 +323,7 @@ class BodiesTest {
             assertThat(seamCm(tunic, "sides and sleeves")).as(which).isCloseTo(2 * (side + underSleeve), within(1e-6));
             assertThat(seamCm(tunic, "sleeves to body")).as(which).isCloseTo(4 * armhole, within(1e-6));
             if (gores) {
-                assertThat(seamCm(tunic, "gores")).as(which).isCloseTo(4 * gore, within(1e-6));
+                assertThat(seamCm(tunic, "side gores")).as(which).isCloseTo(4 * gore, within(1e-6));
             }
             if (gussetCm > 0) {
                 assertThat(seamCm(tunic, "gussets")).as(which).isCloseTo(8 * gusset, within(1e-6));

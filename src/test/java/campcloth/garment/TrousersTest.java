@@ -39,7 +39,8 @@ class TrousersTest {
     void seamsMeetTheGusset() {
         Sewing sewing = trousers(Options.USUAL).sewing();
         assertThat(seam(sewing, "inseams")).isCloseTo(2 * (76 - 14), within(1e-9));
-        assertThat(seam(sewing, "gusset")).isCloseTo(4 * 14, within(1e-9));
+        assertThat(seam(sewing, "gusset to one leg")).isCloseTo(2 * 14, within(1e-9));
+        assertThat(seam(sewing, "gusset to the other leg")).isCloseTo(2 * 14, within(1e-9));
         assertThat(seam(sewing, "centre front and back")).isCloseTo(2 * 29, within(1e-9));
         assertThat(sewing.notions()).containsExactly("cord or tape for the waist, 146 cm");
     }

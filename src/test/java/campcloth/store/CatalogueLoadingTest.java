@@ -176,6 +176,7 @@ class CatalogueLoadingTest {
                 catalogue.sizes(),
                 catalogue.labelVocabulary(),
                 catalogue.flameKey(),
-                catalogue.listWords());
+                catalogue.listWords(),
+                catalogue.demo());
     }
 }

@@ -11,6 +11,7 @@ import campcloth.garment.Measurements;
 import campcloth.garment.Option;
 import campcloth.garment.Options;
 import campcloth.garment.SewnCloth;
+import campcloth.garment.TapeLine;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,13 +25,18 @@ import java.util.Optional;
 public final class Apron implements Design {
 
     static final Measurement WAIST =
-            Measurement.usual("waistCm", 40, 180, 85, "round the waist, over what is worn below");
+            Measurement.usual(TapeLine.WAIST, "waistCm", 40, 180, 85, "round the waist, over what is worn below");
     static final Measurement LENGTH =
-            Measurement.usual("lengthCm", 20, 120, 65, "from the waist to the hem; to the knee");
+            Measurement.usual(TapeLine.WAIST_TO_HEM, "lengthCm", 20, 120, 65, "from the waist to the hem; to the knee");
     static final Measurement BIB_HEIGHT =
-            Measurement.usual("bibHeightCm", 10, 50, 28, "from the waist up to the bib's upper edge");
+            Measurement.usual(TapeLine.BIB, "bibHeightCm", 10, 50, 28, "from the waist up to the bib's upper edge");
     static final Measurement STRAP = Measurement.usual(
-            "strapCm", 30, 150, 90, "from the bib over the shoulder to the waistband at the other side");
+            TapeLine.STRAP,
+            "strapCm",
+            30,
+            150,
+            90,
+            "from the bib over the shoulder to the waistband at the other side");
 
     static final double LEAST_WIDTH_CM = 25;
 

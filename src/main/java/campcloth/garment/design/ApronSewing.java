@@ -3,10 +3,13 @@ package campcloth.garment.design;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
+import campcloth.garment.HemEdge;
 import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,21 +70,42 @@ final class ApronSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(ApronCut cut) {
-        List<String> steps = new ArrayList<>();
+    private static List<SewingStep> steps(ApronCut cut) {
+        boolean bib = cut.hasBib();
+        List<SewingStep> steps = new ArrayList<>();
         if (cut.panels() > 1) {
-            steps.add("Join the panels and press the seams open.");
+            steps.add(SewingStep.seams(
+                    SewingStage.PIECING, "Join the panels and press the seams open.", "panels to panels"));
         }
-        steps.add("Hem the sides, then the lower edge" + (cut.hasBib() ? "; the bib's sides and top likewise." : "."));
+        SewingStep edges = SewingStep.of(
+                SewingStage.EDGES,
+                "Hem the sides, then the lower edge" + (bib ? "; the bib's sides and top likewise." : "."));
+        steps.add(
+                bib
+                        ? edges.hemming(HemEdge.Kind.SIDE, HemEdge.Kind.BODY, HemEdge.Kind.TOP)
+                        : edges.hemming(HemEdge.Kind.SIDE, HemEdge.Kind.BODY));
         if (cut.gatheredCm() > 0) {
-            steps.add("Sew two rows of long stitches along the top and draw it to " + Words.number(cut.widthCm())
-                    + " cm.");
+            steps.add(SewingStep.seams(
+                    SewingStage.FULLNESS,
+                    "Sew two rows of long stitches along the top and draw it to " + Words.number(cut.widthCm())
+                            + " cm.",
+                    "two gathering rows"));
         }
-        steps.add("Fold ties" + (cut.hasBib() ? " and straps" : "") + " lengthwise, sew, turn and press.");
-        steps.add("Sew the band on" + (cut.hasBib() ? ", the bib in its upper edge," : "")
-                + " with the ties in its ends, and close it inside.");
-        if (cut.hasBib()) {
-            steps.add("Sew the straps to the bib, try it on, cross them behind and fasten them to the band.");
+        SewingStep ties = SewingStep.seams(
+                SewingStage.SMALL_PARTS,
+                "Fold ties" + (bib ? " and straps" : "") + " lengthwise, sew, turn and press.",
+                "ties, along and across");
+        steps.add(bib ? ties.sewing("straps") : ties);
+        SewingStep band = SewingStep.seams(
+                SewingStage.BANDS,
+                "Sew the band on" + (bib ? ", the bib in its upper edge," : "")
+                        + " with the ties in its ends, and close it inside.",
+                "band to apron, both edges");
+        steps.add(bib ? band.sewing("bib to band") : band);
+        if (bib) {
+            steps.add(SewingStep.of(
+                    SewingStage.LAST,
+                    "Sew the straps to the bib, try it on, cross them behind and fasten them to the band."));
         }
         return steps;
     }

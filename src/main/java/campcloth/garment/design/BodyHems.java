@@ -26,10 +26,13 @@ record BodyHems(Hem body, Hem cuff, List<Hem> all) {
         }
         all.add(HemRules.hem(choice.neck().hemEdge(), cloth));
         if (choice.splitCm() > 0) {
-            all.add(HemRules.hem(slit(4 * choice.splitCm(), sizes.chestCm() / 2, choice.seamCm()), cloth));
+            all.add(HemRules.hem(
+                    slit(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), sizes.chestCm() / 2, choice.seamCm()), cloth));
         }
         if (choice.bandCm() > 0) {
-            all.add(HemRules.hem(slit(4 * choice.wristSlitCm(), sizes.sleeveTopWidthCm(), choice.seamCm()), cloth));
+            all.add(HemRules.hem(
+                    slit(HemEdge.Kind.WRIST_SLIT, 4 * choice.wristSlitCm(), sizes.sleeveTopWidthCm(), choice.seamCm()),
+                    cloth));
         }
         return new BodyHems(body, cuff, List.copyOf(all));
     }
@@ -59,8 +62,8 @@ record BodyHems(Hem body, Hem cuff, List<Hem> all) {
     }
 
     /** An opening left in a seam: the seam's own allowance is folded. */
-    private static HemEdge slit(double edgeCm, double panelCm, double seamCm) {
-        double leftCm = Math.min(seamCm, HemEdge.Kind.SIDE_SPLIT.usualAllowanceCm());
-        return new HemEdge(HemEdge.Kind.SIDE_SPLIT, edgeCm, 0, panelCm, 0, leftCm);
+    private static HemEdge slit(HemEdge.Kind kind, double edgeCm, double panelCm, double seamCm) {
+        double leftCm = Math.min(seamCm, kind.usualAllowanceCm());
+        return new HemEdge(kind, edgeCm, 0, panelCm, 0, leftCm);
     }
 }

@@ -89,7 +89,7 @@ final class BodySewing {
     private static List<Seam> seams(BodySizes sizes, BodyChoice choice, SewnCloth cloth) {
         List<Seam> seams = new ArrayList<>();
         if (!choice.onePiece()) {
-            seams.add(Seam.pressedOpen("shoulders", sizes.chestCm() / 2 - sizes.neckDiameterCm(), cloth));
+            seams.add(Seam.pressedOpen(Neck.SHOULDER_SEAM, sizes.chestCm() / 2 - sizes.neckDiameterCm(), cloth));
         }
         seams.add(Seam.pressedOpen("sleeves to body", 2 * sizes.sleeveTopWidthCm(), cloth));
         seams.add(Seam.pressedOpen(

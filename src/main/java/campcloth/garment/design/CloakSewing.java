@@ -10,6 +10,8 @@ import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
@@ -88,27 +90,53 @@ final class CloakSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(CloakCut cut) {
-        List<String> steps = new ArrayList<>();
-        steps.add("Stay-stitch the neck and every edge that runs off the grain, as soon as it is cut.");
+    private static List<SewingStep> steps(CloakCut cut) {
+        CloakChoice choice = cut.choice();
+        List<SewingStep> steps = new ArrayList<>();
+        steps.add(SewingStep.of(
+                SewingStage.STAY,
+                "Stay-stitch the neck and every edge that runs off the grain, as soon as it is cut."));
         if (cut.piecingCm() > 0) {
-            steps.add("Join the panels along the grain and press the seams open.");
+            steps.add(SewingStep.seams(
+                    SewingStage.PIECING,
+                    "Join the panels along the grain and press the seams open.",
+                    "panels to panels"));
         }
-        if (cut.choice().wedges() > 1) {
-            steps.add("Join the parts from neck to hem with little tension, and press.");
+        if (choice.wedges() > 1) {
+            steps.add(SewingStep.seams(
+                    SewingStage.BODY,
+                    "Join the parts from neck to hem with little tension, and press.",
+                    "from neck to hem"));
         }
         steps.add(
-                cut.choice().frontFacing()
-                        ? "Sew the facings to the front edges, turn them in and press."
-                        : "Hem the front edges.");
+                choice.frontFacing()
+                        ? SewingStep.seams(
+                                SewingStage.EDGES,
+                                "Sew the facings to the front edges, turn them in and press.",
+                                "facings to front edges")
+                        : SewingStep.hems(SewingStage.EDGES, "Hem the front edges.", HemEdge.Kind.FRONT));
+        steps.add(SewingStep.seams(
+                        SewingStage.NECK,
+                        "Face the neck: right side to right side, clip the curve, turn it in and press; sew on clasp or"
+                                + " ties.",
+                        "facing to neck",
+                        "outer edge of the neck facing")
+                .hemming(HemEdge.Kind.NECK));
+        steps.add(SewingStep.of(
+                SewingStage.FITTING,
+                "Hang it up by the neck for a day, put it on, and level the hem from the ground up: cloth cut on the"
+                        + " bias drops."));
         steps.add(
-                "Face the neck: right side to right side, clip the curve, turn it in and press; sew on clasp or ties.");
-        steps.add("Hang it up by the neck for a day, put it on, and level the hem from the ground up: cloth cut on the"
-                + " bias drops.");
-        steps.add(
-                cut.choice().hemFacing()
-                        ? "Sew the facing to the hem, turn it in and catch its upper edge down."
-                        : "Hem it, easing the fullness in evenly all round.");
+                choice.hemFacing()
+                        ? SewingStep.seams(
+                                        SewingStage.HEMS,
+                                        "Sew the facing to the hem, turn it in and catch its upper edge down.",
+                                        "facing to hem")
+                                .hemming(HemEdge.Kind.FACED_HEM)
+                        : SewingStep.hems(
+                                SewingStage.HEMS,
+                                "Hem it, easing the fullness in evenly all round.",
+                                HemEdge.Kind.BODY));
         return steps;
     }
 

@@ -2,6 +2,7 @@ package campcloth.garment.design;
 
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
+import campcloth.garment.TapeLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,13 +20,24 @@ record CloakSizes(double necklineCm, double lengthCm, double shoulderRoundCm, do
 
     private static final double NECK_EASE_CM = 4;
 
-    static final Measurement NECK = Measurement.usual("neckCm", 28, 60, 40, "round the base of the neck");
-    static final Measurement LENGTH =
-            Measurement.usual("lengthCm", 30, 180, 115, "from the nape down the back to the hem; to the calf");
+    static final Measurement NECK =
+            Measurement.usual(TapeLine.NECK, "neckCm", 28, 60, 40, "round the base of the neck");
+    static final Measurement LENGTH = Measurement.usual(
+            TapeLine.NAPE_TO_HEM, "lengthCm", 30, 180, 115, "from the nape down the back to the hem; to the calf");
     static final Measurement SHOULDER_ROUND = Measurement.usual(
-            "shoulderRoundCm", 60, 190, 112, "round both shoulders and upper arms, the arms hanging down");
-    static final Measurement GROUND =
-            Measurement.usual("napeToGroundCm", 60, 200, 145, "from the nape to the ground, in the shoes worn with it");
+            TapeLine.SHOULDERS,
+            "shoulderRoundCm",
+            60,
+            190,
+            112,
+            "round both shoulders and upper arms, the arms hanging down");
+    static final Measurement GROUND = Measurement.usual(
+            TapeLine.NAPE_TO_GROUND,
+            "napeToGroundCm",
+            60,
+            200,
+            145,
+            "from the nape to the ground, in the shoes worn with it");
 
     static final List<Measurement> ALL = List.of(NECK, LENGTH, SHOULDER_ROUND, GROUND);
 

@@ -12,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
@@ -83,24 +85,40 @@ final class GoredSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(GoredChoice choice) {
-        List<String> steps = new ArrayList<>();
-        steps.add("Mark the top of every gore: on cloth without nap they may lie head to tail.");
-        steps.add("Join the gores from the top down"
-                + (choice.placketCm() > 0
-                        ? ", leaving " + Words.number(choice.placketCm()) + " cm of one seam open at the top."
-                        : "."));
-        steps.add("Try it on inside out, pin in or let out at waist and hip, then press the seams open.");
+    private static List<SewingStep> steps(GoredChoice choice) {
+        List<SewingStep> steps = new ArrayList<>();
+        steps.add(SewingStep.of(
+                SewingStage.MARKING, "Mark the top of every gore: on cloth without nap they may lie head to tail."));
+        steps.add(SewingStep.seams(
+                SewingStage.BODY,
+                "Join the gores from the top down"
+                        + (choice.placketCm() > 0
+                                ? ", leaving " + Words.number(choice.placketCm()) + " cm of one seam open at the top."
+                                : "."),
+                "between the gores"));
+        steps.add(SewingStep.of(
+                SewingStage.FITTING,
+                "Try it on inside out, pin in or let out at waist and hip, then press the seams open."));
         if (choice.drawstring()) {
-            steps.add("Fold the top twice, " + Words.number(GoredCut.CASING_CM)
-                    + " cm deep, stitch the casing with a gap at the front and draw the cord through.");
+            steps.add(SewingStep.seams(
+                    SewingStage.BANDS,
+                    "Fold the top twice, " + Words.number(GoredCut.CASING_CM)
+                            + " cm deep, stitch the casing with a gap at the front and draw the cord through.",
+                    "casing"));
         } else {
             if (choice.placketCm() > 0) {
-                steps.add("Bind the opening with the placket facing.");
+                steps.add(SewingStep.seams(SewingStage.EDGES, "Bind the opening with the placket facing.", "placket"));
             }
-            steps.add("Sew the waistband on, fold it over, close it inside and sew on hooks or buttons.");
+            steps.add(SewingStep.seams(
+                    SewingStage.BANDS,
+                    "Sew the waistband on, fold it over, close it inside and sew on hooks or buttons.",
+                    "waistband to skirt",
+                    "waistband, inner edge and ends"));
         }
-        steps.add("Let it hang a day from the waist, level the hem from the ground up and hem it.");
+        steps.add(SewingStep.hems(
+                SewingStage.HEMS,
+                "Let it hang a day from the waist, level the hem from the ground up and hem it.",
+                HemEdge.Kind.BODY));
         return steps;
     }
 

@@ -23,6 +23,12 @@ import java.util.List;
  */
 record Gores(double widthCm, double heightCm, boolean sides, boolean frontAndBack, boolean halved) {
 
+    /** Names of their seams. */
+    static final String SIDE_SEAM = "side gores";
+
+    static final String MIDDLE_SEAM = "gores of front and back";
+    static final String HALVES_SEAM = "halves of the gores";
+
     static final Gores NONE = new Gores(0, 0, false, false, false);
 
     static Gores of(Chosen chosen) {
@@ -114,11 +120,14 @@ record Gores(double widthCm, double heightCm, boolean sides, boolean frontAndBac
 
     List<Seam> seams(SewnCloth cloth) {
         List<Seam> seams = new ArrayList<>();
-        if (any()) {
-            seams.add(Seam.pressedOpen("gores", 2 * count() * heightCm, cloth));
+        if (sides) {
+            seams.add(Seam.pressedOpen(SIDE_SEAM, 2 * 2 * heightCm, cloth));
+        }
+        if (frontAndBack) {
+            seams.add(Seam.pressedOpen(MIDDLE_SEAM, 2 * 2 * heightCm, cloth));
         }
         if (halved) {
-            seams.add(Seam.pressedOpen("halves of the gores", count() * heightCm, cloth));
+            seams.add(Seam.pressedOpen(HALVES_SEAM, count() * heightCm, cloth));
         }
         return seams;
     }

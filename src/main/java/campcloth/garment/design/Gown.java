@@ -2,6 +2,7 @@ package campcloth.garment.design;
 
 import campcloth.cloth.Layer;
 import campcloth.garment.HemEdge;
+import campcloth.garment.TapeLine;
 import java.util.List;
 
 /**
@@ -22,7 +23,7 @@ public final class Gown extends SleevedBody {
                         UpperBody.length(137, "to the ankle"),
                         UpperBody.sleeve(58),
                         UpperBody.sleeveTop(42),
-                        UpperBody.cuff(14, 28, "round the loose opening of the sleeve"),
+                        UpperBody.cuff(TapeLine.SLEEVE_END, 14, 28, "round the loose opening of the sleeve"),
                         List.of(
                                 BodyOptions.sideGores(true),
                                 BodyOptions.frontBackGores(),

@@ -12,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,26 +104,50 @@ final class HoodSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(HoodCut cut) {
-        List<String> steps = new ArrayList<>();
+    private static List<SewingStep> steps(HoodCut cut) {
+        List<SewingStep> steps = new ArrayList<>();
         if (cut.hasGores()) {
-            steps.add(
+            steps.add(SewingStep.seams(
+                    SewingStage.INSETS,
                     "Slit the cape on both shoulders from the hem up to the neck's base, stay-stitch the point and set in"
-                            + " the gores, from the point down.");
+                            + " the gores, from the point down.",
+                    "gores to cape"));
         }
         steps.add(
                 cut.choice().backOnFold()
-                        ? "Fold it and sew the crown from the face to the back."
-                        : "Sew crown and back in one seam from the face to the hem; clip the round and press.");
+                        ? SewingStep.seams(
+                                SewingStage.BODY, "Fold it and sew the crown from the face to the back.", "crown")
+                        : SewingStep.seams(
+                                SewingStage.BODY,
+                                "Sew crown and back in one seam from the face to the hem; clip the round and press.",
+                                "crown and back"));
         steps.add(
-                "Try it on: the neck must pass the head and the cape lie flat on the shoulders; pin what is too much.");
-        steps.add("Sew the front from the hem up to the throat"
-                + (cut.choice().slitCm() > 0
-                        ? ", leaving " + Words.number(cut.choice().slitCm()) + " cm open below it; hem the slit and set"
-                                + " buttons and loops."
-                        : "."));
-        steps.add("Hem the face edge, let it hang a day, then level and hem the cape.");
+                SewingStep.of(
+                        SewingStage.FITTING,
+                        "Try it on: the neck must pass the head and the cape lie flat on the shoulders; pin what is too much."));
+        steps.add(front(cut));
+        steps.add(SewingStep.hems(
+                SewingStage.HEMS,
+                "Hem the face edge, let it hang a day, then level and hem the cape.",
+                HemEdge.Kind.FACE,
+                HemEdge.Kind.BODY));
         return steps;
+    }
+
+    private static SewingStep front(HoodCut cut) {
+        double slitCm = cut.choice().slitCm();
+        boolean seam = frontCm(cut) > 0;
+        String open = slitCm > 0 ? "hem the slit and set buttons and loops." : "";
+        SewingStep step = SewingStep.of(
+                SewingStage.CLOSING,
+                seam
+                        ? "Sew the front from the hem up to the throat"
+                                + (slitCm > 0
+                                        ? ", leaving " + Words.number(slitCm) + " cm open below it; " + open
+                                        : ".")
+                        : "The front stays open from throat to hem: " + open);
+        SewingStep sewn = seam ? step.sewing("front") : step;
+        return slitCm > 0 ? sewn.hemming(HemEdge.Kind.FRONT) : sewn;
     }
 
     private static List<String> notions(HoodChoice choice) {

@@ -2,6 +2,7 @@ package campcloth.garment.design;
 
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
+import campcloth.garment.TapeLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,14 +37,25 @@ record HoodSizes(
     private static final double SHOULDER_EASE_CM = 4;
     static final double SHOULDER_DROP_CM = 16;
 
-    static final Measurement HEAD = Measurement.usual("headCm", 40, 70, 58, "round the head above the ears");
+    static final Measurement HEAD =
+            Measurement.usual(TapeLine.HEAD, "headCm", 40, 70, 58, "round the head above the ears");
     static final Measurement OVER_HEAD = Measurement.usual(
-            "overHeadCm", 44, 100, 68, "from the neck's base at one side over the crown to the other side");
-    static final Measurement NECK = Measurement.usual("neckCm", 24, 60, 38, "round the neck");
+            TapeLine.OVER_HEAD,
+            "overHeadCm",
+            44,
+            100,
+            68,
+            "from the neck's base at one side over the crown to the other side");
+    static final Measurement NECK = Measurement.usual(TapeLine.NECK, "neckCm", 24, 60, 38, "round the neck");
     static final Measurement SHOULDER_ROUND = Measurement.usual(
-            "shoulderRoundCm", 60, 190, 112, "round both shoulders and upper arms, the arms hanging down");
-    static final Measurement CAPE =
-            Measurement.usual("capeLengthCm", 10, 40, 20, "from the neck's base over the shoulder to the cape's hem");
+            TapeLine.SHOULDERS,
+            "shoulderRoundCm",
+            60,
+            190,
+            112,
+            "round both shoulders and upper arms, the arms hanging down");
+    static final Measurement CAPE = Measurement.usual(
+            TapeLine.CAPE, "capeLengthCm", 10, 40, 20, "from the neck's base over the shoulder to the cape's hem");
 
     static final List<Measurement> ALL = List.of(HEAD, OVER_HEAD, NECK, SHOULDER_ROUND, CAPE);
 

@@ -7,6 +7,8 @@ import campcloth.garment.HemEdge;
 import campcloth.garment.Opening;
 import campcloth.garment.Scrap;
 import campcloth.garment.Seam;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import campcloth.layout.Outline;
@@ -26,6 +28,12 @@ import java.util.Optional;
  * @param headCm circumference of the head that must pass
  */
 record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
+
+    /** Names of seams. */
+    static final String SHOULDER_SEAM = "shoulders";
+
+    private static final String FACING_SEAM = "facing to neck";
+    private static final String FACING_EDGE = "outer edge of the facing";
 
     private static final double FACING_CM = 4;
     private static final double INSIDE_CM = 1;
@@ -73,8 +81,8 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
         double outerCm = acrossCm + 2 * FACING_CM;
         double facingEdge = (square ? 4 * outerCm : Math.PI * outerCm) + 2 * slitCm + 2 * FACING_CM;
         return List.of(
-                new Seam("facing to neck", opening().edgeCm(), Stitch.LOCK_301, 0),
-                new Seam("outer edge of the facing", facingEdge, Stitch.LOCK_301, cloth.holdsItsCutEdge() ? 0 : 1));
+                new Seam(FACING_SEAM, opening().edgeCm(), Stitch.LOCK_301, 0),
+                new Seam(FACING_EDGE, facingEdge, Stitch.LOCK_301, cloth.holdsItsCutEdge() ? 0 : 1));
     }
 
     /** The facing in one piece, 4 cm beyond neck and slit all round; the hole is cut when it is sewn on. */
@@ -132,10 +140,25 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
                 + Words.number(Scrap.sideCm(acrossCm + 2 * FACING_CM + slitCm)) + " cm.";
     }
 
-    /** How the facing is sewn on. */
-    String step() {
-        return "Sew the facing right side to right side round neck and slit, clip "
-                + (square ? "into the corners" : "the curve") + ", turn it in and press.";
+    /**
+     * Shoulders and facing.
+     *
+     * @param folded what is folded at the shoulder, in words; empty where there is a shoulder seam
+     */
+    List<SewingStep> steps(String folded) {
+        String cut = "cut the neck and stay-stitch its edge.";
+        SewingStep shoulders = folded.isEmpty()
+                ? SewingStep.seams(SewingStage.BODY, "Sew the shoulder seams, press them open, " + cut, SHOULDER_SEAM)
+                : SewingStep.of(SewingStage.BODY, "Fold the " + folded + " at the shoulder, " + cut);
+        SewingStep facing = SewingStep.seams(
+                        SewingStage.NECK,
+                        "Sew the facing right side to right side round neck and slit, clip "
+                                + (square ? "into the corners" : "the curve")
+                                + ", turn it in, press, and stitch its outer edge down.",
+                        FACING_SEAM,
+                        FACING_EDGE)
+                .hemming(hemEdge().kind());
+        return List.of(shoulders, facing);
     }
 
     List<String> cautions() {

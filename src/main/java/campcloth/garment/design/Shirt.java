@@ -1,6 +1,7 @@
 package campcloth.garment.design;
 
 import campcloth.cloth.Layer;
+import campcloth.garment.TapeLine;
 import java.util.List;
 
 /**
@@ -21,7 +22,7 @@ public final class Shirt extends SleevedBody {
                         UpperBody.length(85, "to the middle of the thigh"),
                         UpperBody.sleeve(60),
                         UpperBody.sleeveTop(42),
-                        UpperBody.cuff(14, 22, "round the wrist with room for the hand's edge, closed"),
+                        UpperBody.cuff(TapeLine.WRIST, 14, 22, "round the wrist with room for the hand's edge, closed"),
                         List.of(
                                 BodyOptions.onePiece(true),
                                 BodyOptions.shoulderRise(),

@@ -5,6 +5,7 @@ import campcloth.figure.Words;
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
 import campcloth.garment.SewnCloth;
+import campcloth.garment.TapeLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,11 +32,13 @@ record SkirtSizes(
     private static final double WAIST_BELOW_SHOULDER_CM = 40;
 
     static final Measurement WAIST =
-            Measurement.usual("waistCm", 40, 180, 80, "round the waist, over what is worn below");
-    static final Measurement HIP = Measurement.usual("hipCm", 45, 200, 102, "round the fullest part of hip and seat");
-    static final Measurement HIP_DEPTH = Measurement.usual("hipDepthCm", 8, 35, 20, "from the waist down to there");
-    static final Measurement LENGTH =
-            Measurement.usual("lengthCm", 25, 130, 92, "from the waist to the hem; to the ankle");
+            Measurement.usual(TapeLine.WAIST, "waistCm", 40, 180, 80, "round the waist, over what is worn below");
+    static final Measurement HIP =
+            Measurement.usual(TapeLine.HIP, "hipCm", 45, 200, 102, "round the fullest part of hip and seat");
+    static final Measurement HIP_DEPTH =
+            Measurement.usual(TapeLine.WAIST_TO_HIP, "hipDepthCm", 8, 35, 20, "from the waist down to there");
+    static final Measurement LENGTH = Measurement.usual(
+            TapeLine.WAIST_TO_HEM, "lengthCm", 25, 130, 92, "from the waist to the hem; to the ankle");
 
     static final List<Measurement> ALL = List.of(WAIST, HIP, HIP_DEPTH, LENGTH);
 

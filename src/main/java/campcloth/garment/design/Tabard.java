@@ -11,6 +11,7 @@ import campcloth.garment.Measurements;
 import campcloth.garment.Option;
 import campcloth.garment.Options;
 import campcloth.garment.SewnCloth;
+import campcloth.garment.TapeLine;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,14 +30,15 @@ public final class Tabard implements Design {
     private static final double ROUND_CM = 100;
 
     static final Measurement WIDTH_ACROSS = Measurement.usual(
+            TapeLine.ACROSS_SHOULDERS,
             WIDTH,
             20,
             120,
             50,
             "across front or back, edge to edge, over what is worn beneath; a little past the shoulders");
     static final Measurement LENGTH = UpperBody.length(95, "to the knee");
-    static final Measurement WAIST =
-            Measurement.usual("waistCm", 40, 200, 95, "round the waist over what is worn beneath; for the belt");
+    static final Measurement WAIST = Measurement.usual(
+            TapeLine.WAIST, "waistCm", 40, 200, 95, "round the waist over what is worn beneath; for the belt");
 
     static final List<Measurement> MEASUREMENTS = List.of(WIDTH_ACROSS, LENGTH, UpperBody.NECK, UpperBody.HEAD, WAIST);
 

@@ -11,6 +11,8 @@ import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import campcloth.layout.Outline;
@@ -122,7 +124,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
     private List<Seam> seams() {
         List<Seam> seams = new ArrayList<>();
         if (!choice.onePiece()) {
-            seams.add(Seam.pressedOpen("shoulders", sizes.widthCm() - sizes.neckDiameterCm(), cloth));
+            seams.add(Seam.pressedOpen(Neck.SHOULDER_SEAM, sizes.widthCm() - sizes.neckDiameterCm(), cloth));
         }
         if (choice.ties()) {
             seams.add(new Seam("ties", TIES * (TIE_LENGTH_CM + TIE_WIDTH_CM), Stitch.LOCK_301, 0));
@@ -135,22 +137,28 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
         return seams;
     }
 
-    private List<String> steps() {
-        List<String> steps = new ArrayList<>();
-        steps.add(
-                choice.onePiece()
-                        ? "Fold the cloth at the shoulder, cut the neck and stay-stitch its edge."
-                        : "Sew the shoulder seams, press them open, cut the neck and stay-stitch its edge.");
-        steps.add(choice.neck().step());
-        if (choice.ties()) {
-            steps.add("Fold the ties in four lengthwise, their ends turned in, and stitch along the open side.");
+    private List<SewingStep> steps() {
+        List<SewingStep> steps = new ArrayList<>(choice.neck().steps(choice.onePiece() ? "cloth" : ""));
+        boolean ties = choice.ties();
+        if (ties) {
+            steps.add(SewingStep.seams(
+                    SewingStage.SMALL_PARTS,
+                    "Fold the ties in four lengthwise, their ends turned in, and stitch along the open side.",
+                    "ties"));
         }
-        steps.add("Try it on and mark the waist" + (choice.ties() ? " and where the ties go." : "."));
-        steps.add("Hem the sides from end to end" + (choice.ties() ? ", the ties caught in at the waist." : "."));
-        steps.add("Let it hang a day, level the hem and sew it.");
+        steps.add(SewingStep.of(
+                SewingStage.FITTING, "Try it on and mark the waist" + (ties ? " and where the ties go." : ".")));
+        steps.add(SewingStep.hems(
+                SewingStage.HEMS,
+                "Hem the sides from end to end" + (ties ? ", the ties caught in at the waist." : "."),
+                HemEdge.Kind.SIDE));
+        steps.add(SewingStep.hems(SewingStage.HEMS, "Let it hang a day, level the hem and sew it.", HemEdge.Kind.BODY));
         if (choice.belt()) {
-            steps.add(
-                    "Join the halves of the belt, sew it to a tube, turn it through a gap left in the middle, press and close the gap.");
+            steps.add(SewingStep.seams(
+                    SewingStage.LAST,
+                    "Join the halves of the belt, sew it to a tube, turn it through a gap left in the middle, press and close the gap.",
+                    "halves of the belt",
+                    "belt"));
         }
         return steps;
     }

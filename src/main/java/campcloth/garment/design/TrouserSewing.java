@@ -12,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
@@ -26,6 +28,9 @@ final class TrouserSewing {
 
     private static final double LEAST_EASE_CM = 8;
     private static final double CORD_TO_TIE_CM = 60;
+
+    private static final String GUSSET_FIRST = "gusset to one leg";
+    private static final String GUSSET_THEN = "gusset to the other leg";
 
     private TrouserSewing() {}
 
@@ -86,7 +91,8 @@ final class TrouserSewing {
             seams.add(Seam.pressedOpen("sides", 2 * sizes.outsideCm(), cloth));
         }
         if (gusset > 0) {
-            seams.add(Seam.pressedOpen("gusset", 4 * gusset, cloth));
+            seams.add(Seam.pressedOpen(GUSSET_FIRST, 2 * gusset, cloth));
+            seams.add(Seam.pressedOpen(GUSSET_THEN, 2 * gusset, cloth));
         }
         double out =
                 gusset > 0 ? 0 : TrouserCut.extensionCm(finishedCm, false) + TrouserCut.extensionCm(finishedCm, true);
@@ -96,29 +102,46 @@ final class TrouserSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(TrouserChoice choice) {
-        List<String> steps = new ArrayList<>();
+    private static List<SewingStep> steps(TrouserChoice choice) {
+        List<SewingStep> steps = new ArrayList<>();
         if (choice.sideSeams()) {
-            steps.add("Sew the side seams and press them open.");
+            steps.add(SewingStep.seams(SewingStage.BODY, "Sew the side seams and press them open.", "sides"));
         }
         if (choice.gussetCm() > 0) {
-            steps.add(
-                    "Sew the gusset to both inner edges of one leg, corner at the crotch line, stopping the width of an"
-                            + " allowance before each corner.");
-            steps.add("Close the inseam of each leg from the end up to the gusset.");
-            steps.add("Sew the other two sides of the gusset to the other leg.");
-            steps.add(
-                    "Close the centre seam in front and behind, from gusset to waist; leave a gap for the cord in front"
-                            + " where the casing will be.");
+            addGusset(steps);
         } else {
-            steps.add("Close the inseam of each leg and press it open.");
-            steps.add("Turn one leg right side out, put it into the other, and sew the curved seam from waist to waist,"
-                    + " twice in the curve; leave a gap for the cord in front where the casing will be.");
+            steps.add(SewingStep.seams(
+                    SewingStage.CLOSING, "Close the inseam of each leg and press it open.", "inseams"));
+            steps.add(SewingStep.seams(
+                    SewingStage.CLOSING,
+                    "Turn one leg right side out, put it into the other, and sew the curved seam from waist to waist,"
+                            + " twice in the curve; leave a gap for the cord in front where the casing will be.",
+                    "centre front and back"));
         }
-        steps.add("Try it on, sit down and squat in it: mark waist and leg ends.");
-        steps.add("Fold the top in 1 and 3 cm, stitch the casing down and draw the cord in.");
-        steps.add("Hem the leg ends.");
+        steps.add(SewingStep.of(SewingStage.FITTING, "Try it on, sit down and squat in it: mark waist and leg ends."));
+        steps.add(SewingStep.seams(
+                SewingStage.BANDS,
+                "Fold the top in 1 and 3 cm, stitch the casing down and draw the cord in.",
+                "casing"));
+        steps.add(SewingStep.hems(SewingStage.HEMS, "Hem the leg ends.", HemEdge.Kind.LEG_END));
         return steps;
+    }
+
+    private static void addGusset(List<SewingStep> steps) {
+        steps.add(SewingStep.seams(
+                SewingStage.INSETS,
+                "Sew the gusset to both inner edges of one leg, corner at the crotch line, stopping the width of an"
+                        + " allowance before each corner.",
+                GUSSET_FIRST));
+        steps.add(SewingStep.seams(
+                SewingStage.CLOSING, "Close the inseam of each leg from the end up to the gusset.", "inseams"));
+        steps.add(SewingStep.seams(
+                SewingStage.CLOSING, "Sew the other two sides of the gusset to the other leg.", GUSSET_THEN));
+        steps.add(SewingStep.seams(
+                SewingStage.CLOSING,
+                "Close the centre seam in front and behind, from gusset to waist; leave a gap for the cord in front"
+                        + " where the casing will be.",
+                "centre front and back"));
     }
 
     private static List<String> notions(TrouserSizes sizes) {

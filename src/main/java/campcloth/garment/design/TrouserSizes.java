@@ -4,6 +4,7 @@ import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
+import campcloth.garment.TapeLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,22 +35,25 @@ record TrouserSizes(
     /** Project choice: room round the thigh to bend the knee and to sit. */
     private static final double THIGH_EASE_CM = 6;
 
-    static final Measurement HIP = Measurement.usual("hipCm", 50, 200, 102, "round the widest part of the seat");
+    static final Measurement HIP =
+            Measurement.usual(TapeLine.HIP, "hipCm", 50, 200, 102, "round the widest part of the seat");
     static final Measurement WAIST =
-            Measurement.usual("waistCm", 40, 200, 88, "round the waist, where the cord is to lie");
-    static final Measurement INSEAM =
-            Measurement.usual("inseamCm", 25, 105, 76, "inside of the leg, from the crotch to where the leg ends");
+            Measurement.usual(TapeLine.WAIST, "waistCm", 40, 200, 88, "round the waist, where the cord is to lie");
+    static final Measurement INSEAM = Measurement.usual(
+            TapeLine.INSIDE_LEG, "inseamCm", 25, 105, 76, "inside of the leg, from the crotch to where the leg ends");
     static final Measurement CROTCH_DEPTH = Measurement.usual(
+            TapeLine.CROTCH_DEPTH,
             "crotchDepthCm",
             14,
             45,
             27,
             "sitting upright, from the waist down to the seat of the chair; or outside of the leg less its inside");
-    static final Measurement THIGH = Measurement.usual("thighCm", 28, 110, 58, "round the thickest part of the thigh");
+    static final Measurement THIGH =
+            Measurement.usual(TapeLine.THIGH, "thighCm", 28, 110, 58, "round the thickest part of the thigh");
     static final Measurement LEG_END =
-            Measurement.usual("legEndCm", 20, 110, 46, "round the finished end of the leg, loose");
+            Measurement.usual(TapeLine.LEG_END, "legEndCm", 20, 110, 46, "round the finished end of the leg, loose");
     static final Measurement HEEL =
-            Measurement.usual("heelCm", 20, 50, 33, "round heel and instep, the foot stretched");
+            Measurement.usual(TapeLine.HEEL, "heelCm", 20, 50, 33, "round heel and instep, the foot stretched");
 
     static final List<Measurement> ALL = List.of(HIP, WAIST, INSEAM, CROTCH_DEPTH, THIGH, LEG_END, HEEL);
 

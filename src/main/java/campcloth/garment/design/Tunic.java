@@ -2,6 +2,7 @@ package campcloth.garment.design;
 
 import campcloth.cloth.Layer;
 import campcloth.garment.HemEdge;
+import campcloth.garment.TapeLine;
 import java.util.List;
 
 /**
@@ -24,7 +25,7 @@ public final class Tunic extends SleevedBody {
                         UpperBody.length(95, "to the knee"),
                         UpperBody.sleeve(53),
                         UpperBody.sleeveTop(40),
-                        UpperBody.cuff(14, 30, "round the loose opening of the sleeve"),
+                        UpperBody.cuff(TapeLine.SLEEVE_END, 14, 30, "round the loose opening of the sleeve"),
                         List.of(
                                 BodyOptions.sideSplits(false),
                                 BodyOptions.splitLength(),

@@ -13,6 +13,8 @@ import campcloth.garment.Options;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.layout.Outline;
 import java.util.ArrayList;
@@ -113,17 +115,23 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
                 : List.of(Seam.pressedOpen("across the bands", BANDS * (pieces - 1) * choice.widthCm, cloth));
     }
 
-    private List<String> steps(int pieces) {
-        List<String> steps = new ArrayList<>();
+    private List<SewingStep> steps(int pieces) {
+        List<SewingStep> steps = new ArrayList<>();
         if (pieces > 1) {
-            steps.add("Sew the pieces of each band end to end, neaten the seams and press them open.");
+            steps.add(SewingStep.seams(
+                    SewingStage.PIECING,
+                    "Sew the pieces of each band end to end, neaten the seams and press them open.",
+                    "across the bands"));
         }
-        steps.add("Wind a band round the leg from the ankle up and mark where it ends below the knee.");
+        steps.add(SewingStep.of(
+                SewingStage.FITTING,
+                "Wind a band round the leg from the ankle up and mark where it ends below the knee."));
         steps.add(
                 cloth.holdsItsCutEdge()
-                        ? "Trim the edges straight; felted cloth needs no hem."
-                        : "Hem both long edges and both ends.");
-        steps.add("Roll them up from the upper end, so that they are wound on from the roll.");
+                        ? SewingStep.of(SewingStage.HEMS, "Trim the edges straight; felted cloth needs no hem.")
+                        : SewingStep.hems(SewingStage.HEMS, "Hem both long edges and both ends.", HemEdge.Kind.SIDE));
+        steps.add(SewingStep.of(
+                SewingStage.LAST, "Roll them up from the upper end, so that they are wound on from the roll."));
         return steps;
     }
 

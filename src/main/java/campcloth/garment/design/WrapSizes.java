@@ -2,6 +2,7 @@ package campcloth.garment.design;
 
 import campcloth.garment.Measurement;
 import campcloth.garment.Measurements;
+import campcloth.garment.TapeLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,11 +21,12 @@ record WrapSizes(double calfCm, double ankleCm, double heightCm, List<String> no
 
     private static final double TURNS_TO_HOLD = 2;
 
-    static final Measurement CALF =
-            Measurement.usual("calfCm", 20, 70, 38, "round the thickest part of the calf, over what is worn beneath");
+    static final Measurement CALF = Measurement.usual(
+            TapeLine.CALF, "calfCm", 20, 70, 38, "round the thickest part of the calf, over what is worn beneath");
     static final Measurement ANKLE =
-            Measurement.usual("ankleCm", 14, 50, 24, "round the ankle, over what is worn beneath");
-    static final Measurement HEIGHT = Measurement.usual("wrapHeightCm", 10, 60, 42, "from the ankle to below the knee");
+            Measurement.usual(TapeLine.ANKLE, "ankleCm", 14, 50, 24, "round the ankle, over what is worn beneath");
+    static final Measurement HEIGHT =
+            Measurement.usual(TapeLine.ANKLE_TO_KNEE, "wrapHeightCm", 10, 60, 42, "from the ankle to below the knee");
 
     static final List<Measurement> ALL = List.of(CALF, ANKLE, HEIGHT);
 

@@ -3,11 +3,14 @@ package campcloth.garment.design;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
+import campcloth.garment.HemEdge;
 import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,22 +59,36 @@ final class WrappedSewing {
     }
 
     /** Common practice, no source. */
-    private static List<String> steps(WrappedCut cut) {
-        List<String> steps = new ArrayList<>();
+    private static List<SewingStep> steps(WrappedCut cut) {
+        List<SewingStep> steps = new ArrayList<>();
         if (cut.panels() > 1) {
-            steps.add("Join the panels, a selvedge at both ends where there is one, and press the seams open.");
+            steps.add(SewingStep.seams(
+                    SewingStage.PIECING,
+                    "Join the panels, a selvedge at both ends where there is one, and press the seams open.",
+                    "panels to panels"));
         }
-        steps.add("Hem the two end edges.");
+        steps.add(SewingStep.hems(SewingStage.EDGES, "Hem the two end edges.", HemEdge.Kind.FRONT));
         if (pleatsCm(cut) > 0) {
-            steps.add("Lay the width above the band in pleats at sides and back, none where the ends overlap.");
+            steps.add(SewingStep.of(
+                    SewingStage.FULLNESS,
+                    "Lay the width above the band in pleats at sides and back, none where the ends overlap."));
         }
         if (cut.ties()) {
             steps.add(
-                    "Sew and turn the ties; leave a gap in the band's seam at the side for the long tie to pass through.");
+                    SewingStep.of(
+                            SewingStage.SMALL_PARTS,
+                            "Sew and turn the ties; leave a gap in the band's seam at the side for the long tie to pass through."));
         }
-        steps.add("Sew the waistband on, " + (cut.ties() ? "the ties in its ends, " : "")
-                + "fold it over and close it inside.");
-        steps.add("Wrap it round, let it hang a day where it is flared, level the hem and hem it.");
+        steps.add(SewingStep.seams(
+                SewingStage.BANDS,
+                "Sew the waistband on, " + (cut.ties() ? "the ties in its ends, " : "")
+                        + "fold it over and close it inside.",
+                "waistband to skirt",
+                "waistband, inner edge and ends"));
+        steps.add(SewingStep.hems(
+                SewingStage.HEMS,
+                "Wrap it round, let it hang a day where it is flared, level the hem and hem it.",
+                HemEdge.Kind.BODY));
         return steps;
     }
 

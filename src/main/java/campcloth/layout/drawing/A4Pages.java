@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import campcloth.layout.CuttingSheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,7 +111,7 @@ public final class A4Pages {
                         "start",
                         TextWidth.lines(drawing.sheet.title(), 3.4, 90).get(0));
             }
-            page.text(SheetDrawing.PAPER_MM, ROOM_MM, Canvas.LEAST_TEXT_MM, "end", words);
+            page.text(SheetDrawing.PAPER_MM, ROOM_MM, Document.LEAST_TEXT_MM, "end", words);
             documents.add(Document.of(
                     drawing.sheet.title() + ", page " + (i + 1) + " of " + pages.size(),
                     words + ". " + drawing.description(),

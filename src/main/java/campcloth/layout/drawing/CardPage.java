@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import campcloth.layout.MeasuringCard;
 import java.util.List;
 
@@ -38,7 +40,7 @@ public final class CardPage {
         squareAndSketch();
         table();
         blanks();
-        write(card.foot(), 0, Canvas.LEAST_TEXT_MM, SheetDrawing.PAPER_MM);
+        write(card.foot(), 0, Document.LEAST_TEXT_MM, SheetDrawing.PAPER_MM);
         return Document.of(
                 card.title(),
                 "A page of A4 in true size: " + String.join(" ", card.intro()),
@@ -63,7 +65,7 @@ public final class CardPage {
         for (int cm = 0; cm <= 10; cm++) {
             double tick = cm % 5 == 0 ? 3 : 1.5;
             canvas.line(cm * 10, y - tick, cm * 10, y, THIN, Canvas.SOLID);
-            canvas.text(cm * 10, y + 3.4, Canvas.LEAST_TEXT_MM, "middle", Integer.toString(cm));
+            canvas.text(cm * 10, y + 3.4, Document.LEAST_TEXT_MM, "middle", Integer.toString(cm));
         }
         canvas.close();
         canvas.text(CONTROL_MM + GAP_MM, y, WORDS_MM, "start", "10 cm: check with a ruler before you use the square.");
@@ -163,7 +165,7 @@ public final class CardPage {
         for (String blank : card.blanks()) {
             y += ROW_MM;
             canvas.text(0, y, WORDS_MM, "start", blank);
-            double from = TextWidth.mm(blank, WORDS_MM) + 2;
+            double from = TextWidth.of(blank, WORDS_MM) + 2;
             canvas.line(from, y + 0.8, SheetDrawing.PAPER_MM, y + 0.8, THIN, Canvas.DOTTED);
         }
         canvas.close();

@@ -1,5 +1,6 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
 import campcloth.layout.ClothEdge;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.Stripes;
@@ -12,7 +13,7 @@ final class ClothDrawing {
 
     static final double RIGHT_MM = 18;
 
-    private static final double WORDS_MM = Canvas.LEAST_TEXT_MM;
+    private static final double WORDS_MM = Document.LEAST_TEXT_MM;
     private static final double TOUCH_CM = 1e-6;
     private static final double LEAST_WORDS_MM = 8;
     private static final double DENSEST_STRIPES_MM = 1.5;
@@ -67,7 +68,7 @@ final class ClothDrawing {
                 canvas.line(x - inwards * 1.2, bottom, x - inwards * 1.2, top, 0.6, Canvas.SOLID);
             }
             case FOLD -> {
-                canvas.line(x, bottom, x, top, 0.9, Canvas.FOLD);
+                canvas.line(x, bottom, x, top, 0.9, Document.FOLD);
                 drawFlap(x, inwards, edge.flapCm());
             }
         }

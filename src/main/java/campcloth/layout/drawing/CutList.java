@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +10,7 @@ import java.util.Set;
 /** What is cut, by number, with the measures that found no room in the picture; in two columns, over several pages. */
 final class CutList {
 
-    private static final double SIZE_MM = Canvas.LEAST_TEXT_MM;
+    private static final double SIZE_MM = Document.LEAST_TEXT_MM;
     private static final double LINE_MM = SIZE_MM * 1.3;
     private static final double BETWEEN_MM = 6;
     private static final int COLUMNS = 2;

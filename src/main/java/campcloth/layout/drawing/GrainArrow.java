@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+
 /** An arrow along the grain whose head points to the top of the pattern; left out where there is no room for it. */
 final class GrainArrow {
 

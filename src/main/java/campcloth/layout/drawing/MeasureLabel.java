@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import campcloth.layout.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,7 +13,7 @@ import java.util.List;
  */
 final class MeasureLabel {
 
-    private static final double SIZE_MM = Canvas.LEAST_TEXT_MM;
+    private static final double SIZE_MM = Document.LEAST_TEXT_MM;
     private static final double HEIGHT_MM = SIZE_MM * 0.95;
     private static final double[] AWAY_MM = {0.9, 3.4, 6, 9, 12, 16};
     private static final double NO_LINE_MM = 2.6;
@@ -42,9 +44,9 @@ final class MeasureLabel {
         List<Spot> spots = new ArrayList<>();
         int parting = words.lastIndexOf(' ');
         double inTwoMm = Math.max(
-                TextWidth.mm(words.substring(0, parting), SIZE_MM), TextWidth.mm(words.substring(parting), SIZE_MM));
+                TextWidth.of(words.substring(0, parting), SIZE_MM), TextWidth.of(words.substring(parting), SIZE_MM));
         for (boolean twoLines : new boolean[] {false, true}) {
-            double width = twoLines ? inTwoMm : TextWidth.mm(words, SIZE_MM);
+            double width = twoLines ? inTwoMm : TextWidth.of(words, SIZE_MM);
             double height = twoLines ? 2 * HEIGHT_MM : HEIGHT_MM;
             for (double dx : AWAY_MM) {
                 for (double dy : AWAY_MM) {

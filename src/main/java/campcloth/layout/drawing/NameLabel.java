@@ -1,12 +1,14 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Number in a ring, name, size and layers of a part, as much of it as there is room for; never less than the number. */
 final class NameLabel {
 
-    private static final double[] NAME_SIZES_MM = {3.4, Canvas.LEAST_TEXT_MM};
+    private static final double[] NAME_SIZES_MM = {3.4, Document.LEAST_TEXT_MM};
     private static final double LEAST_WRAP_MM = 12;
     private static final int MOST_NAME_LINES = 3;
 
@@ -16,14 +18,14 @@ final class NameLabel {
     private record Label(double numberMm, double wordsMm, String number, List<String> words) {
 
         double ringMm() {
-            return numberMm == 0 ? 0 : Math.max(numberMm * 0.78, TextWidth.mm(number, numberMm) / 2 + 0.4);
+            return numberMm == 0 ? 0 : Math.max(numberMm * 0.78, TextWidth.of(number, numberMm) / 2 + 0.4);
         }
 
         double widthMm() {
             return Math.max(
                     2 * ringMm(),
                     words.stream()
-                            .mapToDouble(w -> TextWidth.mm(w, wordsMm))
+                            .mapToDouble(w -> TextWidth.of(w, wordsMm))
                             .max()
                             .orElse(0));
         }
@@ -54,7 +56,7 @@ final class NameLabel {
             }
         }
         LabelSpot spot = LabelSpot.widest(room.shape());
-        double size = Canvas.LEAST_TEXT_MM;
+        double size = Document.LEAST_TEXT_MM;
         canvas.clearText(spot.x(), spot.y() + size * 0.35, size, Integer.toString(part.number()));
     }
 
@@ -79,10 +81,10 @@ final class NameLabel {
         }
         String inOneLine = number + ": " + part.part().name();
         for (String words : List.of(inOneLine + ", " + part.size(), inOneLine)) {
-            labels.add(new Label(0, Canvas.LEAST_TEXT_MM, number, List.of(words)));
+            labels.add(new Label(0, Document.LEAST_TEXT_MM, number, List.of(words)));
         }
-        labels.add(new Label(3.4, Canvas.LEAST_TEXT_MM, number, List.of()));
-        labels.add(new Label(Canvas.LEAST_TEXT_MM, Canvas.LEAST_TEXT_MM, number, List.of()));
+        labels.add(new Label(3.4, Document.LEAST_TEXT_MM, number, List.of()));
+        labels.add(new Label(Document.LEAST_TEXT_MM, Document.LEAST_TEXT_MM, number, List.of()));
         return labels;
     }
 

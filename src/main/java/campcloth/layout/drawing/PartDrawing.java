@@ -1,5 +1,6 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
 import campcloth.layout.Point;
 import java.util.Map;
 import java.util.Set;

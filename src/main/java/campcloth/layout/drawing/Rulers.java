@@ -1,5 +1,6 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.SheetPart;
 
@@ -9,7 +10,7 @@ final class Rulers {
     /** Room below the cloth for the rulers. */
     static final double BELOW_MM = 12;
 
-    private static final double SIZE_MM = Canvas.LEAST_TEXT_MM;
+    private static final double SIZE_MM = Document.LEAST_TEXT_MM;
     private static final double SMALL_STEP_CM = 10;
     private static final double LEAST_TICK_MM = 1.2;
     private static final double LEAST_NUMBER_MM = 9;

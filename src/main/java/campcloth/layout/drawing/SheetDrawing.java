@@ -1,5 +1,6 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
 import campcloth.layout.CuttingSheet;
 import java.util.LinkedHashSet;
 import java.util.List;

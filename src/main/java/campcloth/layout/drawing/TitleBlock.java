@@ -1,5 +1,7 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import campcloth.layout.ClothEdge;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.SheetPart;
@@ -11,7 +13,7 @@ final class TitleBlock {
 
     private static final double TITLE_MM = 5;
     private static final double FACTS_MM = 2.9;
-    private static final double KEY_MM = Canvas.LEAST_TEXT_MM;
+    private static final double KEY_MM = Document.LEAST_TEXT_MM;
     private static final double LINE = 1.3;
     private static final double[] BARS_CM = {10, 20, 50, 100, 200, 500, 1000, 10_000, 100_000};
     private static final double LEAST_BAR_MM = 20;
@@ -34,6 +36,15 @@ final class TitleBlock {
         y += 1;
         write(facts(), FACTS_MM);
         drawScale(scale);
+        write(key(order), KEY_MM);
+        return y + 3;
+    }
+
+    /** Draws what is needed to read the picture, where a page tells the rest. */
+    double drawBriefly(Scale scale, CutOrder order) {
+        y = 0;
+        drawScale(scale);
+        write(List.of("Lay it " + lies() + "."), FACTS_MM);
         write(key(order), KEY_MM);
         return y + 3;
     }

@@ -1,5 +1,6 @@
 package campcloth.layout.drawing;
 
+import campcloth.figure.Canvas;
 import campcloth.layout.CuttingSheet;
 
 /** The whole cloth in one picture, as wide as an A4 page within its margins and as long as it must be. */

@@ -21,7 +21,7 @@ import java.util.Optional;
 public record ShownFigure(
         String field, String value, String interval, Basis basis, String source, Optional<Source> cited) {
 
-    static ShownFigure of(Property property, Figure figure, Units units, Sources sources) {
+    public static ShownFigure of(Property property, Figure figure, Units units, Sources sources) {
         return of(property.field(), property.unit(), figure, units, sources);
     }
 

@@ -29,6 +29,9 @@ public @interface OnRealPostgres {
             PostgresForTests.Database database = PostgresForTests.fresh();
             context.getEnvironment()
                     .getPropertySources()
+                    .addLast(new MapPropertySource("no demo unless asked", Map.of("campcloth.demo", "false")));
+            context.getEnvironment()
+                    .getPropertySources()
                     .addFirst(new MapPropertySource(
                             "real PostgreSQL",
                             Map.of(

@@ -1,0 +1,172 @@
+package campcloth.pages.plan;
+
+import campcloth.cloth.Outfit;
+import campcloth.errand.Asking;
+import campcloth.errand.TakenEvent;
+import campcloth.errand.WantedGarment;
+import campcloth.event.Event;
+import campcloth.event.Events;
+import campcloth.event.Season;
+import campcloth.event.Seasons;
+import campcloth.event.Spell;
+import campcloth.figure.Refused;
+import campcloth.fire.ClothingUse;
+import campcloth.garment.Design;
+import campcloth.garment.Measurement;
+import campcloth.garment.Measurements;
+import campcloth.garment.Sizes;
+import campcloth.pages.NotHere;
+import campcloth.pages.TypedIn;
+import campcloth.pages.Units;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which event and which garment is asked about, as an address tells it: an event on file, or a season with a simple day; a design, a
+ * size, measurements. What the core refuses of it is told at the fields by {@link #field}.
+ */
+public class AskedForm {
+
+    private static final String WEARER = "garment.wearer.";
+    private static final String GARMENT = "garment.";
+
+    /** Id of an event on file; the season and the day tell nothing beside it. */
+    public @Nullable String event;
+
+    public @Nullable Season season;
+    public SpellForm day = new SpellForm();
+    public SpellForm evening = new SpellForm();
+    public SpellForm night = new SpellForm();
+
+    /** Key of a design. */
+    public @Nullable String design;
+
+    /** Key of a size, for what was not measured. */
+    public @Nullable String size;
+
+    /** By the key of {@link Measurement}; those that the design has no use for are left alone. */
+    @TypedIn(Units.Measure.LENGTH_CM)
+    public Map<String, @Nullable Double> measures = new LinkedHashMap<>();
+
+    public @Nullable Boolean nextToSkin;
+    public @Nullable ClothingUse use;
+
+    /** The event on file, or the one that season and day tell of; nothing is there where no such event is kept. */
+    public TakenEvent event(Events events, Seasons seasons) {
+        if (event != null) {
+            return TakenEvent.of(events.byId(event).orElseThrow(() -> new NotHere("event")));
+        }
+        if (season == null) {
+            throw Refused.of("season", "is not chosen", "choose an event or a season");
+        }
+        return TakenEvent.told(told(season, seasons));
+    }
+
+    /** Refuses one that is not known or not chosen. */
+    public Design chosenDesign() {
+        if (design == null) {
+            throw Refused.of(GARMENT + "design", "is not chosen", "choose a garment");
+        }
+        return Asking.design(design);
+    }
+
+    /** The garment, one of it, as usual in all that is not asked here. */
+    public WantedGarment garment() {
+        Design chosen = chosenDesign();
+        Map<String, Double> used = new TreeMap<>();
+        for (Measurement measurement : chosen.measurements()) {
+            Double cm = measures.get(measurement.key());
+            if (cm != null) {
+                used.put(measurement.key(), cm);
+            }
+        }
+        return new WantedGarment(
+                chosen.key(),
+                used,
+                Optional.ofNullable(size),
+                Optional.ofNullable(nextToSkin),
+                1,
+                Map.of(),
+                Outfit.UNTOLD);
+    }
+
+    /** What was measured, and the size for the rest. */
+    public Measurements measurements(Sizes sizes) {
+        return Refused.within("garment", () -> garment().wearer(sizes));
+    }
+
+    /** All of it as the question is asked. */
+    public Asking asking(Event of, Sizes sizes) {
+        return new Asking(of, chosenDesign(), measurements(sizes), Optional.ofNullable(nextToSkin), Outfit.UNTOLD);
+    }
+
+    /** What it is wanted for; ordinary where nobody said. */
+    public ClothingUse use() {
+        return use == null ? ClothingUse.ORDINARY : use;
+    }
+
+    /** Whether somebody told anything of a simple day, and it counts. */
+    public boolean tellsDay() {
+        return event == null && !dayIsEmpty();
+    }
+
+    /** Whether a day was told beside an event on file, which has spells of its own. */
+    public boolean tellsDayInVain() {
+        return event != null && !dayIsEmpty();
+    }
+
+    boolean tellsMeasures() {
+        return measures.values().stream().anyMatch(Objects::nonNull);
+    }
+
+    /** The same as the part of an address behind the question mark, in metric units. */
+    public String query() {
+        return written().toString();
+    }
+
+    /** The same as hidden fields of a form, in metric units. */
+    public List<QueryPart> parts() {
+        return written().parts();
+    }
+
+    private QueryText written() {
+        QueryText query = new QueryText().add("event", event).add("season", season);
+        day.write("day", query);
+        evening.write("evening", query);
+        night.write("night", query);
+        query.add("design", design).add("size", size);
+        measures.forEach((key, cm) -> query.add("measures[" + key + "]", cm));
+        return query.add("nextToSkin", nextToSkin).add("use", use);
+    }
+
+    /** The field of this form that a path of the core means. */
+    public static String field(String path) {
+        if (path.startsWith(WEARER)) {
+            return "measures[" + path.substring(WEARER.length()) + "]";
+        }
+        return path.startsWith(GARMENT)
+                ? path.substring(GARMENT.length())
+                : path.replace("fire.distanceM", "fireDistanceM");
+    }
+
+    private boolean dayIsEmpty() {
+        return day.isEmpty() && evening.isEmpty() && night.isEmpty();
+    }
+
+    private Event told(Season chosen, Seasons seasons) {
+        if (dayIsEmpty()) {
+            return new Event("", chosen, seasons.spells(chosen), List.of(), true);
+        }
+        SimpleDay usual = SimpleDay.usual(chosen, seasons);
+        List<Spell> spells = List.of(
+                Refused.within("day", () -> day.over(usual.day())),
+                Refused.within("evening", () -> evening.over(usual.evening())),
+                Refused.within("night", () -> night.over(usual.night())));
+        return new Event("", chosen, spells, List.of());
+    }
+}
