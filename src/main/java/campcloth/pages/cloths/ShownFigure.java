@@ -38,4 +38,9 @@ public record ShownFigure(
     public boolean isEstimated() {
         return basis == Basis.ESTIMATED;
     }
+
+    /** Whether it was worked out for this page: what somebody wrote down as an estimate was not. */
+    public boolean isComputed() {
+        return isEstimated() && source.startsWith(COMPUTED);
+    }
 }
