@@ -82,8 +82,7 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
         boolean hairy = FibreKind.percentIn(cloth.blend(), FibreKind.HAIR) > 0;
         List<Property> measurable = new ArrayList<>();
         for (Property property : Property.values()) {
-            boolean ofHair =
-                    property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
+            boolean ofHair = property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
             if (property != Property.PRICE_PER_METRE && (hairy || !ofHair)) {
                 measurable.add(property);
             }

@@ -59,7 +59,8 @@ public record AtTheFire(FireHazard seated, FireHazard hands) {
         List<FireWarning> warnings = new ArrayList<>();
         Stream.of(hands, seated)
                 .flatMap(hazard -> FireWarnings.of(hazard.cloth(), hazard.exposure()).stream())
-                .filter(warning -> warnings.stream().noneMatch(told -> told.text().equals(warning.text())))
+                .filter(warning ->
+                        warnings.stream().noneMatch(told -> told.text().equals(warning.text())))
                 .forEach(warnings::add);
         return warnings;
     }

@@ -57,7 +57,9 @@ class ClothFormPage {
             BindingResult binding,
             @RequestParam(defaultValue = "") String act,
             @ModelAttribute("units") Units units) {
-        Optional<Cloth> begun = Optional.ofNullable(form.from).flatMap(cloths::byId).map(kept -> kept.cloth().copied());
+        Optional<Cloth> begun = Optional.ofNullable(form.from)
+                .flatMap(cloths::byId)
+                .map(kept -> kept.cloth().copied());
         Optional<ModelAndView> again = again(form, binding, act, begun, units);
         if (again.isPresent()) {
             return again.get();
@@ -91,14 +93,16 @@ class ClothFormPage {
         }
         Optional<Cloth> meant = meant(form, binding, before);
         if (meant.isEmpty()) {
-            return view.shown(form, before, units, HttpStatus.UNPROCESSABLE_CONTENT).addObject("kept", kept);
+            return view.shown(form, before, units, HttpStatus.UNPROCESSABLE_CONTENT)
+                    .addObject("kept", kept);
         }
         long shown = form.version == null ? -1 : form.version;
         Optional<Cloths.Change> change = shown == kept.version()
                 ? FormErrors.caught(binding, ClothFormPage::field, () -> cloths.replace(id, shown, meant.get()))
                 : Optional.of(new Cloths.Change.Stale(kept.version()));
         if (change.isEmpty()) {
-            return view.shown(form, before, units, HttpStatus.UNPROCESSABLE_CONTENT).addObject("kept", kept);
+            return view.shown(form, before, units, HttpStatus.UNPROCESSABLE_CONTENT)
+                    .addObject("kept", kept);
         }
         return outcome(change.get(), id, form, units);
     }
@@ -152,8 +156,7 @@ class ClothFormPage {
 
     /** Figures stand in a part of the form by themselves. */
     private static String field(String refused) {
-        boolean figure =
-                Arrays.stream(Property.values()).map(Property::field).anyMatch(name -> name.equals(refused));
+        boolean figure = Arrays.stream(Property.values()).map(Property::field).anyMatch(name -> name.equals(refused));
         return figure ? "figures." + refused : refused;
     }
 

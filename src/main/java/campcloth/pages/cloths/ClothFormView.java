@@ -65,11 +65,21 @@ class ClothFormView {
         page.addObject("surfaces", choices(Surface.values(), surface -> text("cloths.surface." + surface)));
         page.addObject(
                 "treatments", choices(FlameTreatment.values(), treatment -> text("cloths.treatment." + treatment)));
-        page.addObject("yesNo", List.of(untold(), new Choice("true", text("cloths.form.yes")), new Choice("false", text("cloths.form.no"))));
+        page.addObject(
+                "yesNo",
+                List.of(
+                        untold(),
+                        new Choice("true", text("cloths.form.yes")),
+                        new Choice("false", text("cloths.form.no"))));
         page.addObject("first", lines(FIRST, before, units));
         page.addObject(
                 "others",
-                lines(Arrays.stream(Property.values()).filter(property -> !FIRST.contains(property)).toList(), before, units));
+                lines(
+                        Arrays.stream(Property.values())
+                                .filter(property -> !FIRST.contains(property))
+                                .toList(),
+                        before,
+                        units));
         return page;
     }
 
@@ -89,7 +99,9 @@ class ClothFormView {
     }
 
     private List<Line> lines(List<Property> properties, Optional<Cloth> before, Units units) {
-        return properties.stream().map(property -> line(property, before, units)).toList();
+        return properties.stream()
+                .map(property -> line(property, before, units))
+                .toList();
     }
 
     private Line line(Property property, Optional<Cloth> before, Units units) {

@@ -53,8 +53,15 @@ class ClothPage {
         model.addAttribute("figures", figures(completed, units));
         model.addAttribute("unpriced", cloth.figure(Property.PRICE_PER_METRE).isEmpty());
         model.addAttribute("fire", AtTheFire.of(completed));
-        model.addAttribute("swatches", swatches.of(id).map(history -> SwatchView.all(history, units, sources)).orElse(List.of()));
-        model.addAttribute("alike", Alike.to(kept, cloths.matching(ClothSearch.EVERYTHING), NEIGHBOURS).neighbours());
+        model.addAttribute(
+                "swatches",
+                swatches.of(id)
+                        .map(history -> SwatchView.all(history, units, sources))
+                        .orElse(List.of()));
+        model.addAttribute(
+                "alike",
+                Alike.to(kept, cloths.matching(ClothSearch.EVERYTHING), NEIGHBOURS)
+                        .neighbours());
         return "cloths/cloth";
     }
 
@@ -84,7 +91,9 @@ class ClothPage {
     private List<ShownFigure> figures(Cloth completed, Units units) {
         List<ShownFigure> figures = new ArrayList<>();
         for (Property property : Property.values()) {
-            completed.figure(property).map((Figure figure) -> ShownFigure.of(property, figure, units, sources))
+            completed
+                    .figure(property)
+                    .map((Figure figure) -> ShownFigure.of(property, figure, units, sources))
                     .ifPresent(figures::add);
         }
         return figures;

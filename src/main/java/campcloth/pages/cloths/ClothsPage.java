@@ -69,7 +69,8 @@ class ClothsPage {
             Model model,
             HttpServletResponse response) {
         form.tidy();
-        ClothSearch asked = FormErrors.caught(binding, () -> form.search(fibres)).orElse(ClothSearch.EVERYTHING);
+        ClothSearch asked =
+                FormErrors.caught(binding, () -> form.search(fibres)).orElse(ClothSearch.EVERYTHING);
         if (binding.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }

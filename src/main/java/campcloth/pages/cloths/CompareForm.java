@@ -32,7 +32,9 @@ public final class CompareForm {
 
     /** Address of the same comparison without one of them. */
     String without(String id) {
-        return address("/cloths/compare", ids().stream().filter(other -> !other.equals(id)).toList());
+        return address(
+                "/cloths/compare",
+                ids().stream().filter(other -> !other.equals(id)).toList());
     }
 
     /** Address of the search, which remembers those that are chosen. */
@@ -41,6 +43,10 @@ public final class CompareForm {
     }
 
     private String address(String path, List<String> ids) {
-        return new Address(path).addAll("cloth", ids).add("role", role).add("distanceM", distanceM).toString();
+        return new Address(path)
+                .addAll("cloth", ids)
+                .add("role", role)
+                .add("distanceM", distanceM)
+                .toString();
     }
 }

@@ -16,7 +16,9 @@ import campcloth.pages.FormErrors;
 import campcloth.pages.Units;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
@@ -25,8 +27,6 @@ import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
-import java.util.Arrays;
-import java.util.Locale;
 
 /** Cloths side by side, figure by figure, fire apart. */
 @Controller
@@ -92,7 +92,9 @@ class ComparePage {
         model.addAttribute("columns", columns);
         model.addAttribute(
                 "rows",
-                besides.compared().figures().stream().map(figure -> row(figure, units)).toList());
+                besides.compared().figures().stream()
+                        .map(figure -> row(figure, units))
+                        .toList());
         model.addAttribute("fire", besides.fire().orElseThrow());
     }
 
@@ -110,8 +112,8 @@ class ComparePage {
     private List<Choice> roles() {
         return Arrays.stream(FireRole.values())
                 .filter(role -> role != FireRole.NONE)
-                .map(role -> new Choice(
-                        role.name(), texts.getMessage("cloths.role." + role.name(), null, Locale.ENGLISH)))
+                .map(role ->
+                        new Choice(role.name(), texts.getMessage("cloths.role." + role.name(), null, Locale.ENGLISH)))
                 .toList();
     }
 }

@@ -29,9 +29,17 @@ public record Conflict(String field, String kept, String typed) {
         add(all, FIELD + "finish", kept.finish().words(), typed.finish().words());
         add(all, FIELD + "nap", yes(kept.nap()), yes(typed.nap()));
         add(all, FIELD + "stretch", yes(kept.stretch()), yes(typed.stretch()));
-        add(all, FIELD + "flameTreatment", kept.flameTreatment().name(), typed.flameTreatment().name());
+        add(
+                all,
+                FIELD + "flameTreatment",
+                kept.flameTreatment().name(),
+                typed.flameTreatment().name());
         for (Property property : Property.values()) {
-            add(all, "cloths.figure." + property.field(), amount(kept, property, units), amount(typed, property, units));
+            add(
+                    all,
+                    "cloths.figure." + property.field(),
+                    amount(kept, property, units),
+                    amount(typed, property, units));
         }
         add(all, FIELD + "note", kept.note(), typed.note());
         return all;

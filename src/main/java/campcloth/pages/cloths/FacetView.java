@@ -37,7 +37,10 @@ public record FacetView(String name, List<Value> values, long without) {
             List<String> chosen,
             UnaryOperator<String> label) {
         List<String> values = new ArrayList<>(ordered);
-        facet.values().stream().map(ClothFacets.Count::value).filter(value -> !values.contains(value)).forEach(values::add);
+        facet.values().stream()
+                .map(ClothFacets.Count::value)
+                .filter(value -> !values.contains(value))
+                .forEach(values::add);
         chosen.stream().filter(value -> !values.contains(value)).forEach(values::add);
         return new FacetView(
                 name,

@@ -24,11 +24,16 @@ public record Hit(KeptCloth kept, List<String> figures, String from, AtTheFire f
     static Hit of(KeptCloth kept, Units units) {
         Cloth cloth = kept.cloth();
         List<String> figures = Stream.of(Property.WEIGHT_GSM, Property.WIDTH_CM, Property.PRICE_PER_METRE)
-                .flatMap(property -> cloth.figure(property).stream()
-                        .map(figure -> Amounts.of(property, figure.value(), units)))
+                .flatMap(property ->
+                        cloth.figure(property).stream().map(figure -> Amounts.of(property, figure.value(), units)))
                 .toList();
         Completeness.Known known = Completeness.Known.of(cloth);
         return new Hit(
-                kept, figures, From.of(kept), AtTheFire.of(Estimates.complete(cloth)), known.known(), known.measurable());
+                kept,
+                figures,
+                From.of(kept),
+                AtTheFire.of(Estimates.complete(cloth)),
+                known.known(),
+                known.measurable());
     }
 }

@@ -20,7 +20,8 @@ public record ReadLabel(List<String> notes, List<LabelReading.Part> parts, boole
      *
      * @param chosen place of the part that was chosen, where the label names several
      */
-    static Optional<ReadLabel> into(ClothForm form, BindingResult binding, LabelReader reader, Optional<Integer> chosen) {
+    static Optional<ReadLabel> into(
+            ClothForm form, BindingResult binding, LabelReader reader, Optional<Integer> chosen) {
         String text = form.label == null ? "" : form.label;
         LabelReading reading = form.language == null ? reader.read(text) : reader.read(text, form.language);
         if (reading instanceof LabelReading.NotRead notRead) {
@@ -38,7 +39,8 @@ public record ReadLabel(List<String> notes, List<LabelReading.Part> parts, boole
 
     private static String told(LabelReading.NotRead notRead) {
         String place = notRead.place().isEmpty() ? "" : " (at: " + notRead.place() + ")";
-        String readings = notRead.readings().isEmpty() ? "" : " It may mean: " + String.join(", or ", notRead.readings()) + ".";
+        String readings =
+                notRead.readings().isEmpty() ? "" : " It may mean: " + String.join(", or ", notRead.readings()) + ".";
         return notRead.because() + place + "; " + notRead.remedy() + readings;
     }
 }

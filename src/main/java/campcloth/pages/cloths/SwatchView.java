@@ -38,11 +38,18 @@ public record SwatchView(
         List<Property> stand = history.standing(kept);
         List<ShownFigure> standing = new ArrayList<>();
         List<ShownFigure> past = new ArrayList<>();
-        found.figures().forEach((property, figure) -> (stand.contains(property) ? standing : past)
-                .add(ShownFigure.of(property, figure, units, sources)));
+        found.figures()
+                .forEach((property, figure) -> (stand.contains(property) ? standing : past)
+                        .add(ShownFigure.of(property, figure, units, sources)));
         List<String> notes = new ArrayList<>(history.doubts(kept));
         notes.addAll(found.notes());
         return new SwatchView(
-                kept, standing, past, Optional.ofNullable(found.absorbency().orElse(null)).map(Absorbency::words).orElse(null), notes);
+                kept,
+                standing,
+                past,
+                Optional.ofNullable(found.absorbency().orElse(null))
+                        .map(Absorbency::words)
+                        .orElse(null),
+                notes);
     }
 }

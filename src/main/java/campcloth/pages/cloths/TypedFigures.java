@@ -35,7 +35,8 @@ public final class TypedFigures {
         return figures;
     }
 
-    @Nullable Double get(Property property) {
+    @Nullable
+    Double get(Property property) {
         return switch (property) {
             case WEIGHT_GSM -> weightGsm;
             case WIDTH_CM -> widthCm;
