@@ -30,13 +30,13 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 
 /** Cloths side by side, figure by figure, fire apart. */
 @Controller
-class ComparePage {
+class SideBySidePage {
 
     private final Cloths cloths;
     private final Sources sources;
     private final MessageSource texts;
 
-    ComparePage(Cloths cloths, Sources sources, MessageSource texts) {
+    SideBySidePage(Cloths cloths, Sources sources, MessageSource texts) {
         this.cloths = cloths;
         this.sources = sources;
         this.texts = texts;
