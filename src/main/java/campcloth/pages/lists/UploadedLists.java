@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
@@ -27,7 +26,6 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
 /**
@@ -56,19 +54,11 @@ class UploadedLists {
     private final ThreadPoolExecutor work;
     private final ScheduledExecutorService broom;
 
-    @Autowired
     UploadedLists(ListDesk desk, Clock clock) {
-        this(
-                desk,
-                clock,
-                new ThreadPoolExecutor(
-                        1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), task -> daemon(task, "lists")));
-    }
-
-    UploadedLists(ListDesk desk, Clock clock, ThreadPoolExecutor work) {
         this.desk = desk;
         this.clock = clock;
-        this.work = work;
+        this.work = new ThreadPoolExecutor(
+                1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), task -> daemon(task, "lists"));
         this.broom = Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "lists-expiry"));
         broom.scheduleWithFixedDelay(this::sweep, 1, 1, TimeUnit.MINUTES);
     }
@@ -145,20 +135,23 @@ class UploadedLists {
 
     private void work(UploadedList list, boolean dryRun) {
         list.begin();
+        UploadedList.Stage end = worked(list, dryRun);
+        if (end instanceof UploadedList.Stage.Ended || end instanceof UploadedList.Stage.Unreadable) {
+            close(list);
+        }
+        list.touch(clock.instant());
+        list.stage(end);
+    }
+
+    private UploadedList.Stage worked(UploadedList list, boolean dryRun) {
         try {
             ListReport report = desk.take(list.order(), list.onBadRow(), dryRun, list.bytes(), list);
-            list.stage(dryRun ? new UploadedList.Stage.LookedAt(report) : new UploadedList.Stage.Ended(report));
-            if (!dryRun) {
-                close(list);
-            }
+            return dryRun ? new UploadedList.Stage.LookedAt(report) : new UploadedList.Stage.Ended(report);
         } catch (Refused refused) {
-            list.stage(new UploadedList.Stage.Unreadable(refused.refusals()));
-            close(list);
+            return new UploadedList.Stage.Unreadable(refused.refusals());
         } catch (IOException | RuntimeException broken) {
             LOG.warn("A list was not taken over", broken);
-            list.stage(new UploadedList.Stage.Broken());
-        } finally {
-            list.touch(clock.instant());
+            return new UploadedList.Stage.Broken();
         }
     }
 
