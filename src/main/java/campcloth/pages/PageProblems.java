@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.InvalidPropertyException;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.Ordered;
 import org.springframework.dao.DataAccessResourceFailureException;
@@ -73,7 +74,7 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof MaxUploadSizeExceededException) {
             return HttpStatus.CONTENT_TOO_LARGE;
         }
-        if (failure instanceof TypeMismatchException) {
+        if (failure instanceof TypeMismatchException || failure instanceof InvalidPropertyException) {
             return HttpStatus.BAD_REQUEST;
         }
         if (failure instanceof ErrorResponse known) {

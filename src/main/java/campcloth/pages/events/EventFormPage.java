@@ -13,6 +13,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -42,7 +43,7 @@ class EventFormPage {
     }
 
     @InitBinder("form")
-    void rowsThatGo(WebDataBinder binder, @RequestParam(name = "do", defaultValue = "") String button) {
+    void rowsThatGo(WebDataBinder binder, @RequestParam(name = "do", required = false) @Nullable String button) {
         Rows.pressed(button).flatMap(Rows::unread).ifPresent(binder::setDisallowedFields);
     }
 
@@ -69,7 +70,7 @@ class EventFormPage {
     String add(
             @ModelAttribute("form") EventForm form,
             BindingResult typed,
-            @RequestParam(name = "do", defaultValue = "") String button,
+            @RequestParam(name = "do", required = false) @Nullable String button,
             Model model,
             HttpServletResponse response) {
         Optional<Rows> rows = Rows.pressed(button);
@@ -86,7 +87,7 @@ class EventFormPage {
             @PathVariable String id,
             @ModelAttribute("form") EventForm form,
             BindingResult typed,
-            @RequestParam(name = "do", defaultValue = "") String button,
+            @RequestParam(name = "do", required = false) @Nullable String button,
             Model model,
             HttpServletResponse response) {
         Optional<KeptEvent> kept = events.byId(id);

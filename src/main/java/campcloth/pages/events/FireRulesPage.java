@@ -13,16 +13,19 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.bind.annotation.ResponseBody;
 
 /** The fire rules of a camp on a sheet to hang up, and the picture of the distances around each fire. */
 @Controller
 class FireRulesPage {
+
+    private static final MediaType SVG = MediaType.valueOf("image/svg+xml;charset=UTF-8");
 
     private final Events events;
     private final Fibres fibres;
@@ -61,14 +64,13 @@ class FireRulesPage {
     }
 
     /** @param fire which of the event's fires, counted from 0 */
-    @GetMapping(value = "/events/{id}/pictures/fire.svg", produces = "image/svg+xml")
-    @ResponseBody
-    String picture(@PathVariable String id, @RequestParam(defaultValue = "0") int fire) {
+    @GetMapping("/events/{id}/pictures/fire.svg")
+    ResponseEntity<String> picture(@PathVariable String id, @RequestParam(defaultValue = "0") int fire) {
         List<FirePlans.Plan> plans = FirePlans.of(kept(id).event());
         if (fire < 0 || fire >= plans.size()) {
             throw new NotHere("fire");
         }
-        return plans.get(fire).svg();
+        return ResponseEntity.ok().contentType(SVG).body(plans.get(fire).svg());
     }
 
     private KeptEvent kept(String id) {

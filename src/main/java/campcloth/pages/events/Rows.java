@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the buttons of the form do to its rows.
@@ -27,7 +28,10 @@ record Rows(Kind kind, int what) {
     }
 
     /** The button that was pressed; empty where it was the one that keeps the event. */
-    static Optional<Rows> pressed(String button) {
+    static Optional<Rows> pressed(@Nullable String button) {
+        if (button == null) {
+            return Optional.empty();
+        }
         Matcher parts = BUTTON.matcher(button);
         if (!parts.matches()) {
             return Optional.empty();
@@ -46,11 +50,11 @@ record Rows(Kind kind, int what) {
         };
     }
 
-    /** The field to go to next. */
+    /** The part of the form to go to next. */
     String next(EventForm form) {
         return switch (kind) {
-            case ADD_SPELL -> "spells" + (form.spells.size() - 1) + ".name";
-            case ADD_RULE -> "rules" + (form.rules.size() - 1) + ".authority";
+            case ADD_SPELL -> "spells[" + (form.spells.size() - 1) + "]";
+            case ADD_RULE -> "rules[" + (form.rules.size() - 1) + "]";
             case SEASON, REMOVE_SPELL -> "spells";
             case REMOVE_RULE -> "rules";
         };
