@@ -12,9 +12,12 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
+import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
+import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
+import campcloth.supply.SupplierLists;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -33,6 +36,11 @@ class Wiring {
     @Bean
     ListReader listReader(ListWords words, LabelReader labels, Fibres fibres) {
         return new ListReader(words, labels, fibres);
+    }
+
+    @Bean
+    ListDesk listDesk(SupplierLists lists, ListReader reader) {
+        return new ListDesk(lists, reader);
     }
 
     @Bean
@@ -63,5 +71,10 @@ class Wiring {
     @Bean
     CuttingPlanner cuttingPlanner() {
         return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+
+    @Bean
+    LayoutGate layoutGate() {
+        return new LayoutGate();
     }
 }

@@ -6,7 +6,9 @@ import campcloth.comfort.model.ColdCriterion;
 import campcloth.comfort.model.Motion;
 import campcloth.comfort.model.RequiredInsulation;
 import campcloth.comfort.model.SkinNeed;
+import campcloth.event.Place;
 import campcloth.event.Spell;
+import java.util.Optional;
 
 /**
  * What a spell asks of clothing, whatever the cloth: computed once a spell. Judged with the lower metabolic rate, as though
@@ -32,6 +34,11 @@ public record SpellNeeds(Spell spell, Surroundings surroundings, Reading neededC
     /** Where nothing is known of the place. */
     public static SpellNeeds of(Spell spell) {
         return of(spell, Surroundings.of(spell));
+    }
+
+    /** At a place, if it is known: the sun is reckoned for it. */
+    public static SpellNeeds of(Spell spell, Optional<Place> place) {
+        return of(spell, Surroundings.of(spell, place));
     }
 
     static SpellNeeds of(Spell spell, Surroundings around) {

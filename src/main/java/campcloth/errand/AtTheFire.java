@@ -44,8 +44,7 @@ public record AtTheFire(
     private static List<FireHazard> hazardsIn(String spell, FireJudgement judged) {
         return Stream.concat(
                         judged.spells().stream(),
-                        judged.parts().stream()
-                                .flatMap(part -> part.judgement().spells().stream()))
+                        judged.parts().stream().flatMap(part -> part.judgement().spells().stream()))
                 .filter(at -> at.spell().equals(spell))
                 .map(SpellHazard::hazard)
                 .toList();

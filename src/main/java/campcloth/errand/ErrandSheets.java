@@ -58,11 +58,7 @@ public final class ErrandSheets {
                 GarmentSheet.designName(errand.garment().design()),
                 errand.garment().count(),
                 judged.verdict(),
-                new Heed(
-                        judged.warnings(),
-                        AtTheFire.of(atFire),
-                        ranking.cautions(),
-                        plan.cautions()),
+                new Heed(judged.warnings(), AtTheFire.of(atFire), ranking.cautions(), plan.cautions()),
                 Shopping.items(cut),
                 Kit.items(cut),
                 BeforeCutting.steps(cut),

@@ -50,9 +50,7 @@ public record GarmentSheet(
 
     /** One for each garment of the plan; none in plans of old, which tell nothing of the making. */
     static List<GarmentSheet> of(CutErrand cut) {
-        return cut.works().stream()
-                .map(work -> of(work, cut))
-                .toList();
+        return cut.works().stream().map(work -> of(work, cut)).toList();
     }
 
     private static GarmentSheet of(GarmentWork work, CutErrand cut) {

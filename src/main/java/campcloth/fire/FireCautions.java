@@ -23,6 +23,16 @@ public final class FireCautions {
             "Keep water or a fire blanket at hand and a second person at the fire. Tie back hair, roll or tie sleeves, tie up"
                     + " hems. No synthetic wigs, veils or capes at the fire. Step back before you adjust clothing.";
 
+    /** That melted fibre sticks and burns on: common practice of fire services and burns centres. */
+    public static final String MELTING =
+            "Polyester, nylon, acrylic, polypropylene and elastane melt: what melts sticks to skin and burns on. A blend with"
+                    + " wool or cotton still melts.";
+
+    /** That flame can run over raised fibre: what 16 CFR 1610 tests raised cloth for. On what hangs loose: common practice. */
+    public static final String RAISED_AND_LOOSE =
+            "Fleece, fake fur and brushed cotton can flash: flame runs over their face (United States rule 16 CFR 1610 tests"
+                    + " cloth for that). Wide sleeves, cloaks and hems reach the flame before the hand does (common practice).";
+
     /** Dried creams shortened the time to ignition of cotton from 71.5 to 14.4 s (De Montfort University study of emollients). */
     public static final String FUEL_ON_CLOTH =
             "Creams, oil, grease, hair spray, wax and lamp fuel on cloth make it burn faster. Change such clothing before you"

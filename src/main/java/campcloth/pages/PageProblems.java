@@ -2,12 +2,14 @@ package campcloth.pages;
 
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
+import campcloth.layout.Busy;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.InvalidPropertyException;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.Ordered;
 import org.springframework.dao.DataAccessResourceFailureException;
@@ -26,6 +28,8 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
 
     private static final Logger LOG = LoggerFactory.getLogger(PageProblems.class);
     private static final String RETRY_SECONDS = "5";
+    /** Key of its texts, beside those of the statuses. */
+    private static final String BUSY = "busy";
 
     @Override
     public int getOrder() {
@@ -43,14 +47,14 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
             LOG.error("Unforeseen failure on a page", failure);
         }
         if (status == HttpStatus.SERVICE_UNAVAILABLE) {
-            LOG.warn("The database does not answer: {}", failure.getMessage());
+            LOG.warn("Not now: {}", failure.getMessage());
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
         }
         ModelAndView page = new ModelAndView("problem");
         page.setStatus(status);
         page.addObject("units", ReadersUnits.shown(request));
         page.addObject("here", request.getMethod().equals("GET") ? request.getRequestURI() : "/");
-        page.addObject("status", status.value());
+        page.addObject("status", failure instanceof Busy ? BUSY : String.valueOf(status.value()));
         page.addObject("refusals", failure instanceof Refused refused ? refused.refusals() : List.<Refusal>of());
         return page;
     }
@@ -62,14 +66,15 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
         }
-        if (failure instanceof DataAccessResourceFailureException
+        if (failure instanceof Busy
+                || failure instanceof DataAccessResourceFailureException
                 || failure instanceof CannotCreateTransactionException) {
             return HttpStatus.SERVICE_UNAVAILABLE;
         }
         if (failure instanceof MaxUploadSizeExceededException) {
             return HttpStatus.CONTENT_TOO_LARGE;
         }
-        if (failure instanceof TypeMismatchException) {
+        if (failure instanceof TypeMismatchException || failure instanceof InvalidPropertyException) {
             return HttpStatus.BAD_REQUEST;
         }
         if (failure instanceof ErrorResponse known) {

@@ -123,6 +123,26 @@ public record ClothToCut(
         property.range().check(figure.high());
     }
 
+    /** The same cloth at a price. */
+    public ClothToCut at(Money perMetre) {
+        return new ClothToCut(
+                name,
+                widthCm,
+                selvedgeCm,
+                shrinkWarpPercent,
+                shrinkWeftPercent,
+                weightGsm,
+                thicknessMm,
+                surface,
+                weave,
+                finish,
+                mainFibre,
+                nap,
+                stretch,
+                prewash,
+                Optional.of(perMetre));
+    }
+
     /** The same cloth should it shrink as much as its figures allow. */
     ClothToCut shrinkingMost() {
         return with(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent), prewash);

@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.layout.LayoutGate;
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
 import java.net.http.HttpResponse;

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.cloth.Absorbency;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.FlameTreatment;
+import campcloth.cloth.OutfitPart;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchFigures;
 import campcloth.cloth.Washing;
-import campcloth.cloth.OutfitPart;
 import campcloth.errand.Errand;
 import campcloth.errand.TakenEvent;
 import campcloth.errand.WantedGarment;
@@ -206,8 +206,8 @@ class StoredFormatTest {
         assertThat(work.order().orElseThrow()).hasSameSizeAs(work.steps());
         assertThat(work.scraps().orElseThrow()).isNotEmpty();
         String text = json.write(plan);
-        String without = text.substring(0, text.indexOf(",\"order\":["))
-                + text.substring(text.indexOf("}],\"smallPieces\""));
+        String without =
+                text.substring(0, text.indexOf(",\"order\":[")) + text.substring(text.indexOf("}],\"smallPieces\""));
         assertThat(without).doesNotContain("\"order\"", "\"scraps\"");
         GarmentWork old = json.read(without, CuttingPlan.class)
                 .making()
@@ -223,8 +223,7 @@ class StoredFormatTest {
     void anErrandOfItsFirstFormIsReadAndKeptAlike() throws IOException {
         Errand errand = errand(read("v4/errand"));
         assertThat(errand.title()).isEqualTo("Tunics for the cooks");
-        assertThat(errand.event().onFile())
-                .contains(new TakenEvent.OnFile("0f6d3c5e-6a4e-4f4e-9c39-1f0f9f7f2b11", 3));
+        assertThat(errand.event().onFile()).contains(new TakenEvent.OnFile("0f6d3c5e-6a4e-4f4e-9c39-1f0f9f7f2b11", 3));
         assertThat(errand.event().event().spells()).hasSize(2);
         assertThat(errand.event().event().rules()).hasSize(1);
         assertThat(errand.garment().wearerCm()).containsEntry("finishedChestCm", 118.0);

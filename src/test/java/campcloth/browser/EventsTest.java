@@ -1,0 +1,267 @@
+package campcloth.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.event.Event;
+import campcloth.event.EventDates;
+import campcloth.event.Events;
+import campcloth.event.FireKind;
+import campcloth.event.FireRole;
+import campcloth.event.KeptEvent;
+import campcloth.event.OpenFire;
+import campcloth.event.SafetyRule;
+import campcloth.event.SafetyRule.Authority;
+import campcloth.event.Season;
+import campcloth.event.Seasons;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** Events as people describe, read, change, hang up and remove them. */
+@InBrowser
+class EventsTest {
+
+    private static final String SCRIPT = "<script>document.title='taken'</script>";
+    private static final String DRAWING = "</svg><svg onload=\"document.title='taken'\"></svg>";
+    private static final String TURNED = "\u202Eemag\u202C שלום مرحبا";
+    private static final String LONG_WORD = "w".repeat(900);
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private Events events;
+
+    @Autowired
+    private Seasons seasons;
+
+    @ParameterizedTest
+    @EnumSource
+    void anEventIsDescribedFromTheUsualSpells(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/events");
+            visitor.holds();
+            visitor.link("Describe an event").click();
+            visitor.holds();
+            page.getByLabel("Name", new Page.GetByLabelOptions().setExact(true)).fill("Wendlow winter camp");
+            page.getByLabel("Season").selectOption("WINTER");
+            visitor.button("Take the spells usual for the season (in place of these)").click();
+            assertThat(page.locator("#spells2\\.name")).hasValue("fireside");
+            visitor.button("Take away spell 1").click();
+            assertThat(page.locator("#spells2\\.name")).hasValue("night");
+            visitor.button("Add a spell").click();
+            assertThat(page.locator("fieldset:focus")).containsText("Spell 4");
+            page.locator("#spells3\\.name").fill("cooking");
+            visitor.button("Add a rule").click();
+            page.locator("#rules0\\.statement").fill("No fleece within three metres of a fire.");
+            visitor.holds();
+            visitor.button("Keep the event").last().click();
+            assertThat(visitor.heading("Wendlow winter camp")).isVisible();
+            assertThat(page.getByText("No fleece within three metres of a fire.")).isVisible();
+            visitor.holds();
+            Event kept = events.byId(visitor.path().substring("/events/".length())).orElseThrow().event();
+            assertThat(kept.spells()).extracting("name").containsExactly("noon march", "fireside", "night", "cooking");
+            assertThat(kept.season()).isEqualTo(Season.WINTER);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatCannotBeUsedIsToldAtItsFieldAndNothingTypedIsLost(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/events/new");
+            page.locator("#name").fill("Not finished");
+            page.locator("#spells0\\.airC").fill("warm");
+            page.locator("#spells1\\.name").fill("changed by hand");
+            visitor.button("Add a rule").click();
+            assertThat(page.locator("#spells0\\.airC")).hasValue("warm");
+            visitor.button("Keep the event").last().click();
+            assertThat(page.locator("#spells0\\.airC-wrong")).isVisible();
+            visitor.holds();
+            page.locator("#spells0\\.airC").fill("70");
+            page.locator("#endsOn").fill("2027-07-16");
+            visitor.button("Keep the event").last().click();
+            assertThat(page.locator("#spells0\\.airC-wrong")).isVisible();
+            assertThat(page.locator("#startsOn-wrong")).isVisible();
+            assertThat(page.locator("#rules0\\.statement-wrong")).isVisible();
+            assertThat(page.locator("#spells0\\.airC")).hasValue("70");
+            assertThat(page.locator("#spells1\\.name")).hasValue("changed by hand");
+            visitor.holds();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aFormThatIsOutOfDateKeepsWhatWasTypedAndTellsWhatChanged(Visit visit) {
+        KeptEvent kept = events.add(camp("Wendlow camp"));
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/events/" + kept.id() + "/edit");
+            page.locator("#name").fill("Mine");
+            events.replace(kept.id(), kept.version(), kept.event().at(61.5));
+            visitor.button("Keep the event").last().click();
+            assertThat(visitor.heading("Somebody changed this event while you had it open")).isVisible();
+            assertThat(page.locator("#name")).hasValue("Mine");
+            assertThat(page.getByText("61.5")).isVisible();
+            visitor.holds();
+            visitor.button("Keep mine instead").click();
+            assertThat(visitor.heading("Mine")).isVisible();
+            assertThat(events.byId(kept.id()).orElseThrow().event().latitudeDeg()).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void anEventIsReadCopiedAndRemoved(Visit visit) {
+        KeptEvent kept = events.add(camp("Wendlow summer camp"));
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/events/" + kept.id());
+            visitor.holds();
+            assertThat(page.getByText("none on file").or(page.getByText("None on file")).first()).isVisible();
+            Object width = page.locator("img").first().evaluate("image => image.decode().then(() => image.naturalWidth)");
+            assertThat(((Number) width).intValue()).isPositive();
+            visitor.button("Copy").click();
+            assertThat(page.locator("#name")).hasValue("Copy of Wendlow summer camp");
+            visitor.at("/events/" + kept.id());
+            visitor.link("Remove").click();
+            visitor.holds();
+            visitor.button("Yes, remove it").click();
+            assertThat(visitor.path()).isEqualTo("/events");
+            assertThat(events.byId(kept.id())).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void rulesAreTakenOverOnceAndTheirHistoryIsKept(Visit visit) {
+        KeptEvent from = events.add(camp("Rules of " + visit));
+        KeptEvent to = events.add(new Event("Bare", Season.SPRING, seasons.spells(Season.SPRING), List.of()));
+        try (Visitor visitor = new Visitor(visit, port)) {
+            for (int i = 0; i < 2; i++) {
+                Page page = visitor.at("/events/" + to.id());
+                page.getByLabel("Take over the rules of another event").selectOption(from.id());
+                visitor.button("Take them over").click();
+                assertThat(page.getByText("No acrylic at the fires.").first()).isVisible();
+            }
+            assertThat(events.byId(to.id()).orElseThrow().event().rules()).hasSize(from.event().rules().size());
+            visitor.page().getByText("How the rules came to be").click();
+            visitor.link("Version 0").click();
+            assertThat(visitor.heading("Rules as of version 0")).isVisible();
+            visitor.holds();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void hostileNamesAndRulesAreOnlyWords(Visit visit) {
+        List<String> words = List.of(SCRIPT, DRAWING, TURNED, LONG_WORD);
+        List<SafetyRule> rules = new ArrayList<>(words.stream().map(EventsTest::rule).toList());
+        Event camp = camp(SCRIPT + TURNED).withRules(rules);
+        KeptEvent kept = events.add(camp);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            for (String path : List.of("/events", at(kept, ""), at(kept, "/edit"), at(kept, "/fire-rules"), at(kept, "/remove"))) {
+                Page page = visitor.at(path);
+                assertThat(page.title()).doesNotStartWith("taken");
+                visitor.holds();
+                assertThat(page.locator("main script").count()).isZero();
+            }
+            assertThat(visitor.at(at(kept, "")).getByText(SCRIPT).first()).isVisible();
+        }
+        events.remove(kept.id(), kept.version());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theSheetOfFireRulesIsThere(Visit visit) {
+        KeptEvent kept = events.add(camp("Wendlow river camp"));
+        try (Visitor visitor = new Visitor(visit, port)) {
+            visitor.at(at(kept, ""));
+            visitor.link("Fire rules to hang up").click();
+            assertThat(visitor.heading("Fire and clothing")).isVisible();
+            visitor.holds();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A4", "Letter"})
+    void theSheetIsPrintedOnTwoPagesAtMostWithNothingOutside(String format) throws IOException {
+        KeptEvent kept = events.add(camp("Wendlow river camp"));
+        try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
+            Page page = visitor.at(at(kept, "/fire-rules"));
+            page.evaluate("Promise.all([...document.images].map(image => { image.loading = 'eager'; return image.decode(); }))");
+            byte[] printed = page.pdf(new Page.PdfOptions().setFormat(format).setPreferCSSPageSize(false));
+            try (PDDocument sheet = Loader.loadPDF(printed)) {
+                assertThat(sheet.getNumberOfPages()).isBetween(1, 2);
+                Placed words = new Placed();
+                String text = words.getText(sheet).replaceAll("\\s+", " ");
+                assertThat(text)
+                        .contains("No acrylic at the fires.", "Wendlow rules, page 2", "edition 3", "Local law")
+                        .contains("does not replace the fire marshals or local law", "version 0 of the event")
+                        .doesNotContain("Show inches");
+                assertThat(words.outside).isEmpty();
+            }
+        }
+    }
+
+    private static String at(KeptEvent kept, String part) {
+        return "/events/" + kept.id() + part;
+    }
+
+    private Event camp(String name) {
+        OpenFire fire = new OpenFire(FireRole.SEATED, Optional.of(2.0), Optional.empty(), Optional.of(FireKind.CAMPFIRE));
+        return new Event(
+                name,
+                Season.SUMMER,
+                seasons.spells(Season.SUMMER).stream().map(s -> s.fire().isPresent() ? s.withFire(fire) : s).toList(),
+                List.of(
+                        rule("No acrylic at the fires."),
+                        new SafetyRule(Authority.VENUE, "A third of what melts, no more.", Optional.of(33.0), Set.of(), Optional.empty(), false, Optional.of(3.0))),
+                false,
+                Optional.of(new EventDates(LocalDate.of(2027, 7, 16), LocalDate.of(2027, 7, 18))),
+                Optional.empty());
+    }
+
+    private static SafetyRule rule(String words) {
+        SafetyRule plain = new SafetyRule(
+                Authority.EVENT, words, Optional.empty(), Set.of("acrylic"), Optional.empty(), false, Optional.of(5.0));
+        return new SafetyRule(
+                plain.authority(),
+                plain.statement(),
+                plain.conditions(),
+                plain.reach(),
+                new campcloth.event.Provenance(
+                        Optional.of("Wendlow rules, page 2"), Optional.empty(), Optional.of("3"), Optional.empty(), Optional.empty()));
+    }
+
+    /** Notes every letter that lies off its page. */
+    private static final class Placed extends PDFTextStripper {
+
+        private final List<String> outside = new ArrayList<>();
+
+        @Override
+        protected void processTextPosition(TextPosition letter) {
+            super.processTextPosition(letter);
+            float right = letter.getXDirAdj() + letter.getWidthDirAdj();
+            boolean on = letter.getXDirAdj() >= 0
+                    && right <= letter.getPageWidth()
+                    && letter.getYDirAdj() >= 0
+                    && letter.getYDirAdj() <= letter.getPageHeight();
+            if (!on) {
+                outside.add(letter.toString());
+            }
+        }
+    }
+}

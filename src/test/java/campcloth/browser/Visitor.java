@@ -1,0 +1,79 @@
+package campcloth.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Somebody at a page, who complains where the console does and where anything is asked from another server. */
+final class Visitor implements AutoCloseable {
+
+    private final BrowserContext context;
+    private final Page page;
+    private final Visit visit;
+    private final String server;
+    private final List<String> complaints = new ArrayList<>();
+
+    Visitor(Visit visit, int port) {
+        this.visit = visit;
+        this.server = "http://localhost:" + port;
+        this.context = Browsers.visitor(visit);
+        this.page = context.newPage();
+        // a refusal or a conflict answers with a page; Chromium notes its status, nothing else
+        page.onConsoleMessage(message -> {
+            if (!message.text().contains("the server responded with a status of 4")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.onRequest(request -> {
+            if (!request.url().startsWith(server + "/")) {
+                complaints.add(request.url());
+            }
+        });
+    }
+
+    Page page() {
+        return page;
+    }
+
+    Page at(String path) {
+        page.navigate(server + path);
+        return page;
+    }
+
+    Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    Locator link(String name) {
+        return page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    Locator heading(String name) {
+        return page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName(name));
+    }
+
+    /** Where the page is now, without the server. */
+    String path() {
+        return page.url().substring(server.length());
+    }
+
+    /** The page as it stands is usable by everybody. */
+    void holds() {
+        if (visit.scripts()) {
+            Accessible.isAccessible(page);
+            Accessible.fitsItsScreen(page);
+        }
+    }
+
+    @Override
+    public void close() {
+        context.close();
+        assertThat(complaints).isEmpty();
+    }
+}
