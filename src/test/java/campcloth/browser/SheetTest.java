@@ -90,7 +90,7 @@ class SheetTest {
     @EnumSource
     void whatMeltsAtAFireIsStoppedBeforeAllElse(Visit visit) {
         String path = new SheetSamples(port)
-                .made(ASKED + "&evening.fireRole=COOKING&evening.fireDistanceM=0.6", "polyester-fleece-240", "");
+                .made(ASKED + "&evening.fireRole=COOKING&evening.fireDistanceM=0.6", "polyester-fleece-250", "");
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at(path);
             assertThat(page.locator("h1 + .stops .warning-STOP").first()).isInViewport();
