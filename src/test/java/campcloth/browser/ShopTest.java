@@ -195,7 +195,8 @@ class ShopTest {
         page.getByLabel("Garment").selectOption(new SelectOption().setLabel(garment));
         page.getByLabel("Size").selectOption("W-M");
         page.getByLabel("Season").selectOption(new SelectOption().setLabel(season));
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?")).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?"))
+                .click();
         assertThat(page.locator("#answer")).isVisible();
     }
 
