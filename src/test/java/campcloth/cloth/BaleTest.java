@@ -21,9 +21,10 @@ class BaleTest {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
     private static final Fibre UNKNOWN = CATALOGUE.fibres().require(Fibre.UNKNOWN);
-    private static final LabelReading NOT_READ = new NotRead("no share stands with it", 0, 4, "wool", "write one", List.of());
-    private static final LabelReading TWO_PARTS = new Read(
-            List.of(new Part("shell", pure("wool")), new Part("lining", pure("polyester"))), List.of());
+    private static final LabelReading NOT_READ =
+            new NotRead("no share stands with it", 0, 4, "wool", "write one", List.of());
+    private static final LabelReading TWO_PARTS =
+            new Read(List.of(new Part("shell", pure("wool")), new Part("lining", pure("polyester"))), List.of());
 
     @ParameterizedTest
     @EnumSource
@@ -68,21 +69,23 @@ class BaleTest {
 
     @Test
     void aLongBlendGivesANameThatCanBeKept() {
-        String[] keys = CATALOGUE.fibres().all().stream().map(Fibre::key).limit(20).toArray(String[]::new);
-        Blend long20 = CATALOGUE.fibres()
+        String[] keys =
+                CATALOGUE.fibres().all().stream().map(Fibre::key).limit(20).toArray(String[]::new);
+        Blend long20 = CATALOGUE
+                .fibres()
                 .blend(String.join("; ", Stream.of(keys).map(key -> key + " 5").toList()));
         Bale bale = bale(
                 Optional.of(new Read(List.of(new Part(LabelReading.WHOLE, long20)), List.of())),
                 Optional.empty(),
                 Optional.empty());
-        assertThat(bale.mayBe(UNKNOWN).get(0).name()).hasSizeLessThanOrEqualTo(120).startsWith("5 %");
+        assertThat(bale.mayBe(UNKNOWN).get(0).name())
+                .hasSizeLessThanOrEqualTo(120)
+                .startsWith("5 %");
     }
 
     private static Bale bale(Optional<LabelReading> reading, Optional<Weave> weave, Optional<Surface> face) {
         return new Bale(
-                reading,
-                new ToldMake(weave, face, Optional.empty(), Optional.empty(), Optional.empty()),
-                Map.of());
+                reading, new ToldMake(weave, face, Optional.empty(), Optional.empty(), Optional.empty()), Map.of());
     }
 
     private static Blend pure(String fibre) {

@@ -41,7 +41,12 @@ class ShopChoices {
         model.addAttribute("events", events());
         model.addAttribute(
                 "seasons",
-                texts("shop.season.none", "shop.season.SPRING", "shop.season.SUMMER", "shop.season.AUTUMN", "shop.season.WINTER"));
+                texts(
+                        "shop.season.none",
+                        "shop.season.SPRING",
+                        "shop.season.SUMMER",
+                        "shop.season.AUTUMN",
+                        "shop.season.WINTER"));
         model.addAttribute("faces", texts("shop.face.none", "shop.face.SMOOTH", "shop.face.RAISED", "shop.face.LONG"));
         model.addAttribute(
                 "bounds",
@@ -57,7 +62,8 @@ class ShopChoices {
                 "designs", after("shop.design.none", Designs.all(), design -> new Choice(design.key(), design.name())));
         model.addAttribute("sizes", after("shop.size.none", sizes.all(), size -> new Choice(size.key(), size.name())));
         model.addAttribute(
-                "currencies", CURRENCIES.stream().map(key -> new Choice(key, key)).toList());
+                "currencies",
+                CURRENCIES.stream().map(key -> new Choice(key, key)).toList());
         model.addAttribute(
                 "languages",
                 after("shop.language.none", vocabulary.languages(), key -> new Choice(key, language(key))));

@@ -57,7 +57,9 @@ class ShopRoadTest {
         String unknown = answered("label=" + TUNIC);
         String unread = answered("label=" + encoded(label) + TUNIC);
         assertThat(verdict(unread)).isGreaterThanOrEqualTo(verdict(unknown));
-        assertThat(unread).contains("<mark>", "cannot be read without guessing").doesNotContain("<script>alert", "<svg");
+        assertThat(unread)
+                .contains("<mark>", "cannot be read without guessing")
+                .doesNotContain("<script>alert", "<svg");
     }
 
     @Test
@@ -101,7 +103,7 @@ class ShopRoadTest {
                 + "&measures%5B%24%7B7*7%7D%5D=3" + TUNIC);
         assertThat(page)
                 .contains("name=\"measures[chestCm]\" value=\"98.5\"", "name=\"evening.fireRole\" value=\"NONE\"")
-                .doesNotContain("49");
+                .doesNotContain("name=\"measures[$");
     }
 
     @Test
@@ -121,13 +123,15 @@ class ShopRoadTest {
 
     @Test
     void keptAndPlannedWithTheSameQuestion() {
-        HttpResponse<String> response = post("/shop/keep?label=100%25+linen&weightGsm=220" + TUNIC, "name=Leinen&then=plan");
+        HttpResponse<String> response =
+                post("/shop/keep?label=100%25+linen&weightGsm=220" + TUNIC, "name=Leinen&then=plan");
         assertThat(response.statusCode()).isEqualTo(302);
         assertThat(response.headers().firstValue("Location").orElseThrow())
                 .contains("/plan/buy?cloth=")
                 .contains("design=tunic", "size=W-M", "season=SUMMER");
         String id = response.headers().firstValue("Location").orElseThrow().replaceAll(".*cloth=([^&]*).*", "$1");
-        assertThat(get("/api/cloths/" + id).body()).contains("\"Leinen\"", "flax", "Seen in a shop. Its label: 100% linen");
+        assertThat(get("/api/cloths/" + id).body())
+                .contains("\"Leinen\"", "flax", "Seen in a shop. Its label: 100% linen");
     }
 
     @Test
