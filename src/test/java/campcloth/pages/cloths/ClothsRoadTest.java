@@ -51,7 +51,8 @@ class ClothsRoadTest {
 
     @Test
     void aWordTooLongIsRefusedAndShownAsItWasTyped() throws Exception {
-        assertThat(get("/cloths?text=" + LONG_WORD.substring(0, 4000)).statusCode()).isEqualTo(422);
+        assertThat(get("/cloths?text=" + LONG_WORD.substring(0, 4000)).statusCode())
+                .isEqualTo(422);
         HttpResponse<String> answer =
                 post("/cloths/new", "name=" + LONG_WORD + "&blend%5B0%5D.fibre=wool&blend%5B0%5D.percent=100");
         assertThat(answer.statusCode()).isEqualTo(422);
@@ -62,7 +63,8 @@ class ClothsRoadTest {
     void whatWasTypedIsWrittenBackWithoutRunning() throws Exception {
         String typed = "\"><script>alert(1)</script><svg onload=alert(1)>";
         HttpResponse<String> answer = post(
-                "/cloths/new", "act=read&label=" + encoded(typed) + "&name=" + encoded(typed) + "&note=" + encoded(typed));
+                "/cloths/new",
+                "act=read&label=" + encoded(typed) + "&name=" + encoded(typed) + "&note=" + encoded(typed));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("&lt;script&gt;").doesNotContain("<script>alert", "<svg onload");
     }
@@ -77,7 +79,8 @@ class ClothsRoadTest {
 
     @Test
     void aStaleRemovalRemovesNothing() throws Exception {
-        assertThat(post("/cloths/acetate-lining-75/remove", "version=77").statusCode()).isEqualTo(409);
+        assertThat(post("/cloths/acetate-lining-75/remove", "version=77").statusCode())
+                .isEqualTo(409);
         assertThat(get("/cloths/acetate-lining-75").statusCode()).isEqualTo(200);
     }
 
