@@ -29,7 +29,9 @@ public record Bale(Optional<LabelReading> reading, ToldMake make, Map<Property, 
 
     /** Whether its face was not told although that decides how fast it burns: it is taken for plain where the fibres are known. */
     public boolean faceIsPresumed() {
-        return isRead() && make.surface().isEmpty() && make.weave().filter(Weave::isPile).isEmpty();
+        return isRead()
+                && make.surface().isEmpty()
+                && make.weave().filter(Weave::isPile).isEmpty();
     }
 
     /**
