@@ -14,7 +14,8 @@ class ToldDoubtsTest {
 
     @Test
     void aCatalogueIsNotDoubted() {
-        assertThat(ShippedCatalogue.get().cloths().values()).allSatisfy(cloth -> assertThat(ToldDoubts.of(cloth)).isEmpty());
+        assertThat(ShippedCatalogue.get().cloths().values())
+                .allSatisfy(cloth -> assertThat(ToldDoubts.of(cloth)).isEmpty());
     }
 
     @Test

@@ -38,7 +38,9 @@ public final class ClothFilter {
     ClothSearch search(Fibres fibres) {
         return new ClothSearch(
                 Optional.ofNullable(text),
-                Stream.ofNullable(fibre).map(key -> fibres.require(key, "fibre").key()).collect(Collectors.toSet()),
+                Stream.ofNullable(fibre)
+                        .map(key -> fibres.require(key, "fibre").key())
+                        .collect(Collectors.toSet()),
                 Optional.empty(),
                 Optional.empty(),
                 Stream.ofNullable(weightClass).collect(Collectors.toSet()),

@@ -1,12 +1,12 @@
 package campcloth.pages.plan;
 
+import campcloth.comfort.Course;
 import campcloth.comfort.CourseWords;
+import campcloth.event.SafetyRule;
 import campcloth.fire.FireJudgement;
 import campcloth.fire.FirePlan;
 import campcloth.fire.SpellHazard;
 import campcloth.fire.StandBackDrawing;
-import campcloth.comfort.Course;
-import campcloth.event.SafetyRule;
 import java.util.List;
 
 /**
@@ -42,7 +42,9 @@ public record ComparedCloth(
                     at.hazard().grade().words(),
                     at.hazard().meltWarning().name(),
                     at.hazard().standBack().roundedUpM(),
-                    at.hazard().reasons().stream().map(reason -> reason.sentence()).toList());
+                    at.hazard().reasons().stream()
+                            .map(reason -> reason.sentence())
+                            .toList());
         }
     }
 

@@ -17,11 +17,19 @@ public record FigureRow(String key, String unit, String differs, List<Cell> cell
 
     /** One cloth's figure; null where it is neither known nor estimated. */
     public record Cell(
-            @Nullable Double value, @Nullable String written, @Nullable String interval, @Nullable String basis, @Nullable String source) {
+            @Nullable Double value,
+            @Nullable String written,
+            @Nullable String interval,
+            @Nullable String basis,
+            @Nullable String source) {
 
         private static Cell of(Optional<Figure> figure) {
             return figure.map(f -> new Cell(
-                            f.value(), Words.number(rounded(f.value())), interval(f), f.basis().name(), f.source()))
+                            f.value(),
+                            Words.number(rounded(f.value())),
+                            interval(f),
+                            f.basis().name(),
+                            f.source()))
                     .orElse(new Cell(null, null, null, null, null));
         }
 

@@ -35,7 +35,8 @@ class FirmnessPage {
     String firmness(@ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter, Model model) {
         ClothSearch search = filter.search(fibres);
         Planned.Question about = planned.question(
-                form, () -> cloths.matching(search).stream().map(Planned::candidate).toList());
+                form,
+                () -> cloths.matching(search).stream().map(Planned::candidate).toList());
         Ranking ranking = adviser.rank(about.asked().question());
         Robustness robustness = adviser.robustness(about.asked().question(), ranking);
         model.addAttribute("query", form.query() + filter.query());

@@ -89,8 +89,7 @@ class GarmentChoices {
         model.addAttribute("sizes", sizeChoices());
         model.addAttribute("seasons", words("plan.season", Season.values()));
         model.addAttribute("uses", words("plan.use", ClothingUse.values()));
-        chosen(form).ifPresent(kept -> model.addAttribute(
-                "chosen", EventLine.of(TakenEvent.of(kept), fibres)));
+        chosen(form).ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
     }
 
     private static boolean hasErrors(BindingResult binding, String... starts) {

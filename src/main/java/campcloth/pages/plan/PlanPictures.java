@@ -67,9 +67,11 @@ class PlanPictures {
             @ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter) {
         ClothSearch search = filter.search(fibres);
         Planned.Question about = planned.question(
-                form, () -> cloths.matching(search).stream().map(Planned::candidate).toList());
+                form,
+                () -> cloths.matching(search).stream().map(Planned::candidate).toList());
         Ranking ranking = adviser.rank(about.asked().question());
-        return drawn(RankingDrawing.svg(ranking, adviser.robustness(about.asked().question(), ranking)));
+        return drawn(
+                RankingDrawing.svg(ranking, adviser.robustness(about.asked().question(), ranking)));
     }
 
     /** The course of the event in one cloth. */

@@ -7,7 +7,13 @@ import campcloth.figure.Words;
 
 /** What is usual for a spell of a season, as the form shows it beside each field. */
 public record UsualSpell(
-        String airC, String humidityPercent, String windMs, String sun, String activity, String fireRole, String hours) {
+        String airC,
+        String humidityPercent,
+        String windMs,
+        String sun,
+        String activity,
+        String fireRole,
+        String hours) {
 
     static UsualSpell of(Spell spell) {
         return new UsualSpell(
