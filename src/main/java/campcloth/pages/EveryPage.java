@@ -16,6 +16,10 @@ class EveryPage {
     @InitBinder
     void forms(WebDataBinder binder) {
         binder.initDirectFieldAccess();
+        if (binder.getTarget() instanceof Units) {
+            // the units come from the reader's choice; no parameter of a form, such as a name, is for them
+            binder.setDisallowedFields("*");
+        }
         binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
         binder.addCustomFormatter(new TypedNumbers.Plain(), Double.class);
         if (binder.getTarget() != null) {

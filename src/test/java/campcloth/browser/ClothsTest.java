@@ -75,7 +75,7 @@ class ClothsTest {
             visitor.holds();
             visitor.at("/cloths/completeness");
             visitor.holds();
-            visitor.at("/cloths/acetate-lining/remove");
+            visitor.at("/cloths/acetate-lining-75/remove");
         }
     }
 

@@ -55,7 +55,7 @@ class ClothFormPage {
     ModelAndView add(
             @ModelAttribute("form") ClothForm form,
             BindingResult binding,
-            @RequestParam(defaultValue = "") String act,
+            @RequestParam(defaultValue = "save") String act,
             @ModelAttribute("units") Units units) {
         Optional<Cloth> begun = Optional.ofNullable(form.from)
                 .flatMap(cloths::byId)
@@ -83,7 +83,7 @@ class ClothFormPage {
             @PathVariable String id,
             @ModelAttribute("form") ClothForm form,
             BindingResult binding,
-            @RequestParam(defaultValue = "") String act,
+            @RequestParam(defaultValue = "save") String act,
             @ModelAttribute("units") Units units) {
         KeptCloth kept = kept(id);
         Optional<Cloth> before = Optional.of(kept.cloth());

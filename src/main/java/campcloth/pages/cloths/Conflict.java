@@ -4,6 +4,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Property;
 import campcloth.pages.Units;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -11,38 +12,41 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where what is kept by now and what somebody typed in the meantime differ.
  *
- * @param field key of the text that names it
+ * @param field what it is about: a figure, or another field of the form
  * @param kept what is kept now
  * @param typed what was typed
  */
 public record Conflict(String field, String kept, String typed) {
 
-    private static final String FIELD = "cloths.form.field.";
     private static final String NOTHING = "–";
 
     static List<Conflict> between(Cloth kept, Cloth typed, Units units) {
         List<Conflict> all = new ArrayList<>();
-        add(all, FIELD + "name", kept.name(), typed.name());
-        add(all, FIELD + "blend", kept.blend().words(), typed.blend().words());
-        add(all, FIELD + "weave", kept.weave().words(), typed.weave().words());
-        add(all, FIELD + "surface", kept.surface().name(), typed.surface().name());
-        add(all, FIELD + "finish", kept.finish().words(), typed.finish().words());
-        add(all, FIELD + "nap", yes(kept.nap()), yes(typed.nap()));
-        add(all, FIELD + "stretch", yes(kept.stretch()), yes(typed.stretch()));
+        add(all, "name", kept.name(), typed.name());
+        add(all, "blend", kept.blend().words(), typed.blend().words());
+        add(all, "weave", kept.weave().words(), typed.weave().words());
+        add(all, "surface", kept.surface().name(), typed.surface().name());
+        add(all, "finish", kept.finish().words(), typed.finish().words());
+        add(all, "nap", yes(kept.nap()), yes(typed.nap()));
+        add(all, "stretch", yes(kept.stretch()), yes(typed.stretch()));
         add(
                 all,
-                FIELD + "flameTreatment",
+                "flameTreatment",
                 kept.flameTreatment().name(),
                 typed.flameTreatment().name());
         for (Property property : Property.values()) {
             add(
                     all,
-                    "cloths.figure." + property.field(),
+                    property.field(),
                     amount(kept, property, units),
                     amount(typed, property, units));
         }
-        add(all, FIELD + "note", kept.note(), typed.note());
+        add(all, "note", kept.note(), typed.note());
         return all;
+    }
+
+    public boolean isFigure() {
+        return Arrays.stream(Property.values()).map(Property::field).anyMatch(field::equals);
     }
 
     private static void add(List<Conflict> all, String field, @Nullable String kept, @Nullable String typed) {

@@ -25,6 +25,9 @@ public record ShownFigure(
         return of(property.field(), property.unit(), figure, units, sources);
     }
 
+    /** How the ids of all sources of what is computed begin. */
+    private static final String COMPUTED = "estimate-";
+
     static ShownFigure of(String field, String unit, Figure figure, Units units, Sources sources) {
         return new ShownFigure(
                 field,
