@@ -55,7 +55,8 @@ class FoundOutTest {
                     .hasText("What the swatch says");
             Locator row = page.getByRole(AriaRole.ROW).filter(new Locator.FilterOptions().setHasText("6 %"));
             assertThat(row.first()).containsText("1 %");
-            assertThat(page.getByText("It still moves: wash and measure again.")).isVisible();
+            assertThat(page.getByText("It still moves: wash and measure again."))
+                    .isVisible();
             visitor.holds();
             assertThat(shrinkage(id)).isEqualTo(6);
 
@@ -75,7 +76,9 @@ class FoundOutTest {
             Page page = visitor.at("/cloths/" + id + "/swatches/new");
             visitor.button("Work it out and keep it").click();
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("every other measurement");
-            page.getByLabel("Drop 1", new Page.GetByLabelOptions().setExact(false)).first().fill("60");
+            page.getByLabel("Drop 1", new Page.GetByLabelOptions().setExact(false))
+                    .first()
+                    .fill("60");
             visitor.button("More rows").click();
             assertThat(page.getByLabel("Drop 8")).isVisible();
             assertThat(page.getByLabel("Drop 1").first()).hasValue("60");
@@ -90,11 +93,19 @@ class FoundOutTest {
             Locator headings = page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2));
             assertThat(headings.first()).hasText("Before any flame");
             visitor.holds();
-            answer(page, "What does the thread do as the flame comes near?", "It melts and draws back before the flame touches it.");
-            answer(page, "What is left when it is cold?", "A hard bead or crust that does not crush between the fingers when it is cold.");
+            answer(
+                    page,
+                    "What does the thread do as the flame comes near?",
+                    "It melts and draws back before the flame touches it.");
+            answer(
+                    page,
+                    "What is left when it is cold?",
+                    "A hard bead or crust that does not crush between the fingers when it is cold.");
             visitor.button("What can it be?").click();
             assertThat(visitor.path()).isEqualTo("/burn-test?warp.approach=melts&warp.residue=hard-bead");
-            assertThat(page.getByText("Molten cloth sticks to skin: treat it as cloth that melts").first()).isVisible();
+            assertThat(page.getByText("Molten cloth sticks to skin: treat it as cloth that melts")
+                            .first())
+                    .isVisible();
             assertThat(page.getByText("Look at this next, it would tell most:")).isVisible();
             assertThat(page.getByRole(AriaRole.TABLE).first()).containsText("polyester");
             visitor.holds();
@@ -104,7 +115,8 @@ class FoundOutTest {
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                     .hasText("<b>from the attic</b>");
             String id = visitor.path().substring("/cloths/".length());
-            assertThat(cloths.byId(id).orElseThrow().cloth().blend().meltablePercent()).isEqualTo(100);
+            assertThat(cloths.byId(id).orElseThrow().cloth().blend().meltablePercent())
+                    .isEqualTo(100);
             assertThat(cloths.byId(id).orElseThrow().cloth().note()).contains("residue hard-bead", "seen to melt");
         }
     }
@@ -115,8 +127,10 @@ class FoundOutTest {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/burn-test");
             visitor.button("What can it be?").click();
-            assertThat(page.getByText("Unsure. Answer the next question").first()).isVisible();
-            assertThat(page.getByText("That does not show that it does not").first()).isVisible();
+            assertThat(page.getByText("Unsure. Answer the next question").first())
+                    .isVisible();
+            assertThat(page.getByText("That does not show that it does not").first())
+                    .isVisible();
             visitor.holds();
         }
     }

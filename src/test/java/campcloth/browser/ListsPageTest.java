@@ -50,7 +50,8 @@ class ListsPageTest {
             visitor.button("Take it over").click();
             assertThat(visitor.path()).isEqualTo(address);
             comes(page, "The list is taken over");
-            assertThat(page.getByText("New", new Page.GetByTextOptions().setExact(true))).isVisible();
+            assertThat(page.getByText("New", new Page.GetByTextOptions().setExact(true)))
+                    .isVisible();
             visitor.holds();
             visitor.link("To the cloths that were added").click();
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
@@ -63,7 +64,10 @@ class ListsPageTest {
     void whatAListSaysRunsNowhere(Visit visit) {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/cloths/import");
-            send(visitor, "<script>alert(3)</script>\u202E" + UUID.randomUUID(), HOSTILE.getBytes(StandardCharsets.UTF_8));
+            send(
+                    visitor,
+                    "<script>alert(3)</script>\u202E" + UUID.randomUUID(),
+                    HOSTILE.getBytes(StandardCharsets.UTF_8));
             comes(page, "What would come of the list");
             assertThat(page.getByText("<svg onload=alert(1)>")).isVisible();
             assertThat(page.getByRole(AriaRole.ROWHEADER, new Page.GetByRoleOptions().setName("4")))
@@ -105,9 +109,11 @@ class ListsPageTest {
     void theCatalogueIsTakenAway(Visit visit) {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/cloths/import");
-            Download list = page.waitForDownload(() -> visitor.link("The whole catalogue").click());
+            Download list = page.waitForDownload(
+                    () -> visitor.link("The whole catalogue").click());
             assertThat(list.suggestedFilename()).isEqualTo("cloths.csv");
-            Download own = page.waitForDownload(() -> visitor.link("Everything of your own").click());
+            Download own = page.waitForDownload(
+                    () -> visitor.link("Everything of your own").click());
             assertThat(own.suggestedFilename()).isEqualTo("campcloth.zip");
         }
     }

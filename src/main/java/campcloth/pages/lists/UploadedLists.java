@@ -161,7 +161,8 @@ class UploadedLists {
 
     void sweep() {
         synchronized (lists) {
-            List<UploadedList> over = lists.values().stream().filter(this::isOver).toList();
+            List<UploadedList> over =
+                    lists.values().stream().filter(this::isOver).toList();
             over.forEach(this::drop);
         }
     }
