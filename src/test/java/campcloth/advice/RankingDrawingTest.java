@@ -18,7 +18,8 @@ import org.w3c.dom.Element;
 
 class RankingDrawingTest {
 
-    private static final Cloth CLOTH = Camp.CATALOGUE.cloths().values().iterator().next();
+    private static final Cloth CLOTH =
+            Camp.CATALOGUE.cloths().values().iterator().next();
 
     @Test
     void aRealRankingIsDrawn() throws Exception {
@@ -30,12 +31,15 @@ class RankingDrawingTest {
         Ranking ranking = Camp.ADVISER.rank(question);
         Robustness robustness = Camp.ADVISER.robustness(question, ranking);
         String svg = Shown.kept("ranking", RankingDrawing.svg(ranking, robustness));
-        PictureRules picture = PictureRules.read(svg, "ranking").readableOnAPhone().wordsKeepTheirPlaces();
+        PictureRules picture =
+                PictureRules.read(svg, "ranking").readableOnAPhone().wordsKeepTheirPlaces();
         List<RankingRow> rows = RankingDrawing.rows(ranking, robustness);
         assertThat(rows).hasSize(RankingDrawing.MOST);
-        assertThat(rows.get(0).name()).isEqualTo(ranking.judged().get(0).candidate().cloth().name());
+        assertThat(rows.get(0).name())
+                .isEqualTo(ranking.judged().get(0).candidate().cloth().name());
         assertThat(picture.description()).contains(rows.get(7).sentence(), robustness.because());
-        assertThat(String.join(" ", picture.words())).contains(all.size() - ranking.count(Verdict.RULED_OUT) - 8 + " more are not shown");
+        assertThat(String.join(" ", picture.words()))
+                .contains(all.size() - ranking.count(Verdict.RULED_OUT) - 8 + " more are not shown");
     }
 
     @Test
@@ -50,8 +54,9 @@ class RankingDrawingTest {
         assertThat(number(share, "width")).isCloseTo(0.75 * 190, within(0.01));
         assertThat(picture.words()).contains("1. Thick coating", "with caution", "40 (25 to 65)", "75 % first three");
         assertThat(RankingDrawing.text(ranking, robustness))
-                .contains("1. Thick coating (with caution): score 40, from 25 to 65; among the first three in 75 % of the"
-                        + " drawn rankings.");
+                .contains(
+                        "1. Thick coating (with caution): score 40, from 25 to 65; among the first three in 75 % of the"
+                                + " drawn rankings.");
     }
 
     @Test
@@ -65,7 +70,13 @@ class RankingDrawingTest {
                 double[] scores = random.doubles(3, 0, 100).sorted().toArray();
                 Verdict verdict = Verdict.values()[random.nextInt(3)];
                 judged.add(judged(
-                        "id" + c, "cloth" + c + "x" + verdict, verdict, random.nextBoolean(), scores[1], scores[0], scores[2]));
+                        "id" + c,
+                        "cloth" + c + "x" + verdict,
+                        verdict,
+                        random.nextBoolean(),
+                        scores[1],
+                        scores[0],
+                        scores[2]));
                 if (verdict != Verdict.RULED_OUT && random.nextInt(3) > 0) {
                     top.put("id" + c, random.nextInt(4) == 0 ? 0 : random.nextDouble(100));
                 }
@@ -74,10 +85,13 @@ class RankingDrawingTest {
             Robustness robustness = robustness(top);
             String which = "seed 31, draw " + i;
             String svg = RankingDrawing.svg(ranking, robustness);
-            PictureRules picture = PictureRules.read(svg, which).readableOnAPhone().wordsKeepTheirPlaces();
+            PictureRules picture =
+                    PictureRules.read(svg, which).readableOnAPhone().wordsKeepTheirPlaces();
             assertThat(svg).as(which).doesNotContain("RULED_OUT");
             long out = ranking.count(Verdict.RULED_OUT);
-            assertThat(picture.description().contains("ruled out and not shown")).as(which).isEqualTo(out > 0);
+            assertThat(picture.description().contains("ruled out and not shown"))
+                    .as(which)
+                    .isEqualTo(out > 0);
             assertThat(RankingDrawing.rows(ranking, robustness)).as(which).hasSize((int) Math.min(8, cloths - out));
         }
     }

@@ -4,10 +4,10 @@ import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
 import campcloth.cloth.ShippedCatalogue;
+import campcloth.event.Activity;
 import campcloth.event.Event;
 import campcloth.event.FireRole;
 import campcloth.event.OpenFire;
-import campcloth.event.Activity;
 import campcloth.event.RuleDraft;
 import campcloth.event.SafetyRule;
 import campcloth.event.SafetyRule.Authority;
@@ -25,10 +25,10 @@ public final class ErrandSamples {
 
     private static final ShippedCatalogue CATALOGUE = ShippedCatalogue.get();
 
-    private static final SafetyRule NO_SYNTHETICS =
-            RuleDraft.of(Authority.EVENT, "No synthetic fibres within three metres of open fire")
-                    .mostMeltable(0)
-                    .rule();
+    private static final SafetyRule NO_SYNTHETICS = RuleDraft.of(
+                    Authority.EVENT, "No synthetic fibres within three metres of open fire")
+            .mostMeltable(0)
+            .rule();
 
     private ErrandSamples() {}
 
@@ -53,8 +53,8 @@ public final class ErrandSamples {
 
     /** A tunic with all that can be told. */
     public static Errand tunic(Instant createdAt) {
-        OutfitPart shirt = new OutfitPart(
-                Kind.SHIRT, Optional.of(anyCloth().cloth()), Optional.empty(), Set.of("noon"));
+        OutfitPart shirt =
+                new OutfitPart(Kind.SHIRT, Optional.of(anyCloth().cloth()), Optional.empty(), Set.of("noon"));
         WantedGarment garment = new WantedGarment(
                 "tunic",
                 Map.of("finishedChestCm", 118.0, "lengthCm", 96.5),

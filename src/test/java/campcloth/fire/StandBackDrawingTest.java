@@ -48,9 +48,18 @@ class StandBackDrawingTest {
     void everyDistanceIsToldAndDrawnToScale() throws Exception {
         FirePlan plan = plan("polyester 100", List.of(KEEP, NEAR, FAR), CAMPFIRE);
         String svg = Shown.kept("fire-cloth", StandBackDrawing.svg(plan));
-        PictureRules picture = PictureRules.read(svg, "campfire").readableOnAPhone().wordsKeepTheirPlaces();
-        assertThat(plan.rings()).extracting(FireRing::kind).containsExactly(
-                Kind.FLAMES, Kind.SPARKS, Kind.WEARER, Kind.CLOTH, Kind.RULE_KEEP, Kind.RULE_REACH, Kind.RULE_REACH);
+        PictureRules picture =
+                PictureRules.read(svg, "campfire").readableOnAPhone().wordsKeepTheirPlaces();
+        assertThat(plan.rings())
+                .extracting(FireRing::kind)
+                .containsExactly(
+                        Kind.FLAMES,
+                        Kind.SPARKS,
+                        Kind.WEARER,
+                        Kind.CLOTH,
+                        Kind.RULE_KEEP,
+                        Kind.RULE_REACH,
+                        Kind.RULE_REACH);
         List<Double> radii = radii(picture);
         for (FireRing ring : plan.rings()) {
             if (ring.metres() < 100) {
@@ -74,9 +83,12 @@ class StandBackDrawingTest {
                 .within(Optional.of(1.5))
                 .rule();
         FirePlan place = FirePlan.of(CAMPFIRE, List.of(cooks, KEEP));
-        assertThat(place.rings()).extracting(FireRing::kind).containsExactly(
-                Kind.FLAMES, Kind.RING, Kind.SPARKS, Kind.RULE_KEEP, Kind.RULE_REACH);
-        PictureRules.read(Shown.kept("fire-place", StandBackDrawing.svg(place)), "place").readableOnAPhone().wordsKeepTheirPlaces();
+        assertThat(place.rings())
+                .extracting(FireRing::kind)
+                .containsExactly(Kind.FLAMES, Kind.RING, Kind.SPARKS, Kind.RULE_KEEP, Kind.RULE_REACH);
+        PictureRules.read(Shown.kept("fire-place", StandBackDrawing.svg(place)), "place")
+                .readableOnAPhone()
+                .wordsKeepTheirPlaces();
         assertThat(place.notes()).noneMatch(s -> s.contains("wearer"));
         assertThat(plan("wool 100", List.of(cooks), CAMPFIRE).rings())
                 .extracting(FireRing::kind)
@@ -100,7 +112,13 @@ class StandBackDrawingTest {
         FireJudgement melts = ADVICE.judge(FireFixtures.plain("polypropylene 100", 80), event);
         WornPart lining = new WornPart(Optional.empty(), FireFixtures.plain("polypropylene 100", 80));
         FireJudgement both = new FireJudgement(
-                wool.gate(), wool.worst(), wool.spells(), wool.meltWarning(), List.of(), List.of(), List.of(),
+                wool.gate(),
+                wool.worst(),
+                wool.spells(),
+                wool.meltWarning(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(new PartJudgement(lining, melts)));
         List<FirePlan> plans = FirePlan.all(both, List.of());
         assertThat(plans).hasSize(1);

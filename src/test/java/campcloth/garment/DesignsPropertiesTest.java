@@ -107,7 +107,9 @@ class DesignsPropertiesTest {
             assertThat(sewing.hems())
                     .allMatch(hem -> hem.edgeLengthCm() > 0 && Double.isFinite(hem.edgeLengthCm()))
                     .allMatch(hem -> hem.allowanceCm() >= 0 && hem.spareCm() > -TOUCH_CM);
-            assertThat(sewing.steps()).isNotEmpty().noneMatch(step -> step.what().isBlank());
+            assertThat(sewing.steps())
+                    .isNotEmpty()
+                    .noneMatch(step -> step.what().isBlank());
             assertThat(sewing.notions()).noneMatch(String::isBlank);
             boolean sewn = !sewing.seams().isEmpty() || !sewing.hems().isEmpty();
             double threadM = SewingThread.metres(sewing.seams(), sewing.hems(), made.cloth());

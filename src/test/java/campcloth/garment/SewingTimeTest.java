@@ -65,11 +65,7 @@ class SewingTimeTest {
     void threadByHandIsBackstitchOvercastAndHemmingWithItsOwnWaste() {
         Seam seam = new Seam("seam", 100, Stitch.LOCK_301, 2);
         Sewing sewing = new Sewing(
-                List.of(seam),
-                List.of(),
-                2,
-                List.of(SewingStep.seams(SewingStage.BODY, "Sew it.", "seam")),
-                List.of());
+                List.of(seam), List.of(), 2, List.of(SewingStep.seams(SewingStage.BODY, "Sew it.", "seam")), List.of());
         // layers of 0.35 mm: 3 + 2 x 0.7 / 2.5; edges 2 (sqrt(25 + 16) + 0.35) / 4 each
         double ratio = 3.56 + 2 * 2 * (Math.sqrt(41) + 0.35) / 4;
         assertThat(SewingThread.metres(sewing, SewnCloth.usual(), SewnBy.HAND)).isCloseTo(ratio * 1.35, within(1e-9));

@@ -87,7 +87,8 @@ class DemoTest {
     void whatSomebodyChangedStaysAndIsNotPutInTwice() {
         demo.decide();
         DemoThing event = demo.things().get(0);
-        events.replace(event.id(), 0, events.byId(event.id()).orElseThrow().event().at(50));
+        events.replace(
+                event.id(), 0, events.byId(event.id()).orElseThrow().event().at(50));
         KeptCloth cloth = cloths.byId(demo.things().get(3).id()).orElseThrow();
         cloths.replace(cloth.id(), cloth.version(), Renamed.named("mine now", cloth.cloth()));
         assertThat(demo.remove())
