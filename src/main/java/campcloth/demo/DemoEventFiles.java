@@ -122,7 +122,8 @@ final class DemoEventFiles {
     private static SafetyRule rule(Row row, Fibres fibres) {
         Set<String> forbidden = new TreeSet<>();
         DemoFiles.list(row, "forbiddenFibres")
-                .forEach(fibre -> forbidden.add(fibres.require(fibre, "forbiddenFibres").key()));
+                .forEach(fibre ->
+                        forbidden.add(fibres.require(fibre, "forbiddenFibres").key()));
         RuleConditions asked = new RuleConditions(
                 row.optionalNumber("maxMeltablePercent"),
                 forbidden,
@@ -154,9 +155,7 @@ final class DemoEventFiles {
                     .filter(role -> role.name().equals(text))
                     .findFirst()
                     .orElseThrow(() -> Refused.of(
-                            "roles",
-                            "'" + text + "' is not known",
-                            "write some of " + List.of(FireRole.values()))));
+                            "roles", "'" + text + "' is not known", "write some of " + List.of(FireRole.values()))));
         }
         return roles;
     }

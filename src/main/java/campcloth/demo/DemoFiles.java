@@ -85,14 +85,14 @@ public final class DemoFiles {
                 .forEach(told -> {
                     List<Swatch> ofCloth = swatches.get(told.cloth());
                     if (ofCloth == null) {
-                        faults.add(new Fault(SWATCHES, 1, "cloth", "there is no " + told.cloth(), "name a cloth of the demo"));
+                        faults.add(new Fault(
+                                SWATCHES, 1, "cloth", "there is no " + told.cloth(), "name a cloth of the demo"));
                     } else {
                         ofCloth.add(told.swatch());
                     }
                 });
         return entries.stream()
-                .map(entry -> new DemoCloth(
-                        entry.id(), entry.cloth(), swatches.getOrDefault(entry.id(), List.of())))
+                .map(entry -> new DemoCloth(entry.id(), entry.cloth(), swatches.getOrDefault(entry.id(), List.of())))
                 .toList();
     }
 
@@ -103,11 +103,14 @@ public final class DemoFiles {
         return new Told(
                 row.text("cloth"),
                 new Swatch(
-                        DayText.day("measuredOn", Optional.of(row.text("measuredOn"))).orElseThrow(),
+                        DayText.day("measuredOn", Optional.of(row.text("measuredOn")))
+                                .orElseThrow(),
                         row.text("note"),
                         false,
                         Optional.of(new WeighedPieces(
-                                list(row, "pieces").stream().map(DemoFiles::piece).toList(),
+                                list(row, "pieces").stream()
+                                        .map(DemoFiles::piece)
+                                        .toList(),
                                 row.number("scaleStepG"),
                                 row.number("rulerStepMm"))),
                         Optional.empty(),
@@ -119,7 +122,8 @@ public final class DemoFiles {
     private static WeighedPieces.Piece piece(String text) {
         Matcher parts = PIECE.matcher(text);
         if (!parts.matches()) {
-            throw Refused.of("pieces", "'" + text + "' is no piece", "write length x width in cm and mass in g: 10x10 1.94");
+            throw Refused.of(
+                    "pieces", "'" + text + "' is no piece", "write length x width in cm and mass in g: 10x10 1.94");
         }
         return new WeighedPieces.Piece(
                 number("pieces", parts.group(1)), number("pieces", parts.group(2)), number("pieces", parts.group(3)));

@@ -28,8 +28,7 @@ import java.util.function.Supplier;
  * @param touchesSkin whether its cloth touches the skin, where somebody said
  * @param outfit what is worn with it or sewn into it besides its own cloth
  */
-public record Asking(
-        Event event, Design design, Measurements wearer, Optional<Boolean> touchesSkin, Outfit outfit) {
+public record Asking(Event event, Design design, Measurements wearer, Optional<Boolean> touchesSkin, Outfit outfit) {
 
     private static final String GARMENT = "garment";
 
@@ -42,8 +41,8 @@ public record Asking(
     public Asked about(Supplier<List<Candidate>> candidates) {
         mustBeSpells();
         SkinSide skin = new SkinSide(touchesSkin, outfit, isCold());
-        Question question = new Question(
-                event, wear(skin.touches()), wear(skin.touchesAtFire()), outfit, candidates.get());
+        Question question =
+                new Question(event, wear(skin.touches()), wear(skin.touchesAtFire()), outfit, candidates.get());
         return new Asked(question, presumed(skin));
     }
 

@@ -42,8 +42,7 @@ public record WantedGarment(
 
     /** One, as usual in everything but the wearer. */
     public static WantedGarment usual(String design, Map<String, Double> wearerCm) {
-        return new WantedGarment(
-                design, wearerCm, Optional.empty(), Optional.empty(), 1, Map.of(), Outfit.UNTOLD);
+        return new WantedGarment(design, wearerCm, Optional.empty(), Optional.empty(), 1, Map.of(), Outfit.UNTOLD);
     }
 
     /** The wearer, with the size for what was not measured; refuses a size that is not known. */

@@ -32,9 +32,7 @@ public enum Beaufort {
 
     /** The force of a wind. */
     public static Beaufort of(double windMs) {
-        return Arrays.stream(values())
-                .filter(force -> windMs >= force.fromMs)
-                .reduce(CALM, (lower, higher) -> higher);
+        return Arrays.stream(values()).filter(force -> windMs >= force.fromMs).reduce(CALM, (lower, higher) -> higher);
     }
 
     public int force() {

@@ -50,7 +50,11 @@ public record FirePlan(List<String> spells, Exposure exposure, Optional<StandBac
                     .add(spell.spell());
         });
         return spells.entrySet().stream()
-                .map(e -> of(e.getValue(), (Exposure) e.getKey().get(0), (StandBack) e.getKey().get(1), rules))
+                .map(e -> of(
+                        e.getValue(),
+                        (Exposure) e.getKey().get(0),
+                        (StandBack) e.getKey().get(1),
+                        rules))
                 .toList();
     }
 
@@ -165,15 +169,17 @@ public record FirePlan(List<String> spells, Exposure exposure, Optional<StandBac
         if (cloth.isPresent() && Exposure.handsAtTheFire(exposure.role())) {
             notes.add("Hands and sleeves come to the flame there: the distances do not help them.");
         }
-        exposure.distanceM().filter(told -> cloth.isPresent()).ifPresent(wearer -> rings.stream()
-                .filter(ring -> ring.kind() == Kind.CLOTH || ring.kind() == Kind.RULE_KEEP)
-                .filter(ring -> isNearer(wearer, ring))
-                .map(ring -> "The wearer is nearer than "
-                        + (ring.kind() == Kind.CLOTH
-                                ? "the least distance for this cloth."
-                                : "the " + Words.number(ring.metres()) + " m that a rule asks for."))
-                .distinct()
-                .forEach(notes::add));
+        exposure.distanceM()
+                .filter(told -> cloth.isPresent())
+                .ifPresent(wearer -> rings.stream()
+                        .filter(ring -> ring.kind() == Kind.CLOTH || ring.kind() == Kind.RULE_KEEP)
+                        .filter(ring -> isNearer(wearer, ring))
+                        .map(ring -> "The wearer is nearer than "
+                                + (ring.kind() == Kind.CLOTH
+                                        ? "the least distance for this cloth."
+                                        : "the " + Words.number(ring.metres()) + " m that a rule asks for."))
+                        .distinct()
+                        .forEach(notes::add));
         notes.add(GUSTS);
         return notes;
     }

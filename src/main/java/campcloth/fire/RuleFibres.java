@@ -39,7 +39,8 @@ public final class RuleFibres {
 
     private static Set<String> required(String field, List<String> written, Fibres fibres) {
         return IntStream.range(0, written.size())
-                .mapToObj(i -> fibres.require(written.get(i), field + "[" + i + "]").key())
+                .mapToObj(i ->
+                        fibres.require(written.get(i), field + "[" + i + "]").key())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

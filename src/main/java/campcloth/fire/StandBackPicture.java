@@ -39,7 +39,10 @@ final class StandBackPicture {
 
     StandBackPicture(FirePlan plan) {
         this.plan = plan;
-        double farthest = plan.cloth().map(cloth -> 1.2 * cloth.roundedUpM()).filter(m -> m > FARTHEST_M).orElse(FARTHEST_M);
+        double farthest = plan.cloth()
+                .map(cloth -> 1.2 * cloth.roundedUpM())
+                .filter(m -> m > FARTHEST_M)
+                .orElse(FARTHEST_M);
         List<FireRing> told = new ArrayList<>();
         for (FireRing ring : plan.rings()) {
             boolean same = told.stream()
@@ -173,7 +176,8 @@ final class StandBackPicture {
         boolean inside = box[0] >= 2 && box[2] <= WIDTH - 2 && box[1] >= centreY - RADIUS - 10;
         return inside
                 && taken.stream()
-                        .noneMatch(o -> box[0] < o[2] + 1 && o[0] < box[2] + 1 && box[1] < o[3] + 1 && o[1] < box[3] + 1);
+                        .noneMatch(
+                                o -> box[0] < o[2] + 1 && o[0] < box[2] + 1 && box[1] < o[3] + 1 && o[1] < box[3] + 1);
     }
 
     private void scaleBar() {

@@ -28,12 +28,11 @@ public record Sewing(
     }
 
     private static void eachInOneStep(String what, Stream<String> there, Stream<List<String>> inSteps) {
-        List<String> sewn =
-                inSteps.flatMap(Collection::stream).sorted().toList();
+        List<String> sewn = inSteps.flatMap(Collection::stream).sorted().toList();
         List<String> given = there.sorted().toList();
         if (!given.equals(sewn)) {
-            throw new IllegalStateException("each " + what + " belongs to one step: there are " + given
-                    + ", in the steps stand " + sewn);
+            throw new IllegalStateException(
+                    "each " + what + " belongs to one step: there are " + given + ", in the steps stand " + sewn);
         }
     }
 

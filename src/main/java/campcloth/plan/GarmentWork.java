@@ -1,12 +1,12 @@
 package campcloth.plan;
 
-import campcloth.garment.SewingStep;
-import java.util.Optional;
 import campcloth.garment.Fitting;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewingThread;
 import campcloth.garment.SewingTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How one line of an order is made up; figures are for one garment of it.
@@ -58,7 +58,9 @@ public record GarmentWork(
                         sewing, order.cloth().sewn(), order.particulars().sewnBy()),
                 SewingTime.of(madeUp.garment(), order.particulars().sewnBy()),
                 Optional.of(sewing.steps()),
-                Optional.of(madeUp.garment().smallPieces().stream().map(ScrapPiece::of).toList()));
+                Optional.of(madeUp.garment().smallPieces().stream()
+                        .map(ScrapPiece::of)
+                        .toList()));
     }
 
     /** Thread for all garments of all lines, whole metres. */

@@ -82,8 +82,9 @@ class CourseController {
     }
 
     private Followed followed(CourseRequest request) {
-        Asked asked =
-                questions.of(request.event(), request.eventId(), request.garment(), List::of).asked();
+        Asked asked = questions
+                .of(request.event(), request.eventId(), request.garment(), List::of)
+                .asked();
         Cloth cloth = cloth(request);
         return new Followed(asked, cloth, adviser.course(asked.question(), cloth));
     }

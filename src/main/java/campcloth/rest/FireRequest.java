@@ -1,6 +1,5 @@
 package campcloth.rest;
 
-import campcloth.fire.ClothingUse;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.FlameTreatment;
@@ -12,6 +11,7 @@ import campcloth.event.FireKind;
 import campcloth.event.FireRole;
 import campcloth.fibre.Fibres;
 import campcloth.fire.ClothWeight;
+import campcloth.fire.ClothingUse;
 import campcloth.fire.Exposure;
 import campcloth.fire.WornCloth;
 import io.swagger.v3.oas.annotations.media.Schema;

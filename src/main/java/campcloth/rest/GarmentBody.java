@@ -1,7 +1,7 @@
 package campcloth.rest;
 
-import campcloth.fire.ClothingUse;
 import campcloth.cloth.Outfit;
+import campcloth.fire.ClothingUse;
 import campcloth.garment.Measurements;
 import campcloth.garment.Sizes;
 import io.swagger.v3.oas.annotations.media.Schema;

@@ -37,11 +37,7 @@ class Questions {
         Design design = Asking.design(garment.design());
         Measurements wearer = Refused.within("garment", () -> garment.measurements(sizes));
         Asking asking = new Asking(
-                event.event(),
-                design,
-                wearer,
-                garment.touchesSkin(),
-                outfits.of("garment.outfit", garment.outfit()));
+                event.event(), design, wearer, garment.touchesSkin(), outfits.of("garment.outfit", garment.outfit()));
         return new Told(asking.about(candidates), event.version());
     }
 }

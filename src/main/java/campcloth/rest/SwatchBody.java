@@ -137,7 +137,8 @@ record SwatchBody(
      * @param reference finds the cloth of a wind test
      */
     Swatch swatch(LocalDate today, WindBody.Known reference) {
-        LocalDate day = DayText.day("measuredOn", Optional.ofNullable(measuredOn)).orElse(today);
+        LocalDate day =
+                DayText.day("measuredOn", Optional.ofNullable(measuredOn)).orElse(today);
         if (day.isAfter(today.plusDays(1))) {
             throw Refused.of("measuredOn", "is " + day + ", which is still to come", "give the day of the measurement");
         }

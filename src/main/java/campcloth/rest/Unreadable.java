@@ -1,8 +1,8 @@
 package campcloth.rest;
 
-import campcloth.fire.ClothingUse;
 import campcloth.event.FireRole;
 import campcloth.figure.Words;
+import campcloth.fire.ClothingUse;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;

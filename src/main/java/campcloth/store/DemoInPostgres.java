@@ -94,7 +94,8 @@ class DemoInPostgres implements Demo {
     @Transactional
     void decide() {
         clothRows.lockClock();
-        boolean first = sql.update("insert into demo_decided (decided_at) values (?) on conflict do nothing", now()) == 1;
+        boolean first =
+                sql.update("insert into demo_decided (decided_at) values (?) on conflict do nothing", now()) == 1;
         if (first && !Boolean.TRUE.equals(sql.queryForObject(SOMEBODYS, Boolean.class))) {
             camp.ifPresent(this::putIn);
         }
@@ -107,12 +108,26 @@ class DemoInPostgres implements Demo {
                 .collect(Collectors.toSet());
         if (!there.contains(Kind.EVENT + EVENT_KEY)) {
             KeptEvent kept = events.add(demo.event());
-            remember(new Row(Kind.EVENT, EVENT_KEY, kept.id(), kept.version(), demo.event().name(), false), 0);
+            remember(
+                    new Row(
+                            Kind.EVENT,
+                            EVENT_KEY,
+                            kept.id(),
+                            kept.version(),
+                            demo.event().name(),
+                            false),
+                    0);
         }
         for (DemoCloth cloth : demo.cloths()) {
             if (!there.contains(Kind.CLOTH + cloth.key())) {
                 KeptCloth kept = putIn(cloth);
-                Row row = new Row(Kind.CLOTH, cloth.key(), kept.id(), kept.version(), kept.cloth().name(), false);
+                Row row = new Row(
+                        Kind.CLOTH,
+                        cloth.key(),
+                        kept.id(),
+                        kept.version(),
+                        kept.cloth().name(),
+                        false);
                 remember(row, 1 + demo.cloths().indexOf(cloth));
             }
         }

@@ -92,6 +92,7 @@ class EventsTest {
             page.locator("#spells0\\.airC").fill("warm");
             page.locator("#spells1\\.name").fill("changed by hand");
             visitor.button("Add a rule").click();
+            assertThat(page.locator("#rules0\\.statement")).isVisible();
             assertThat(page.locator("#spells0\\.airC")).hasValue("warm");
             visitor.button("Keep the event").last().click();
             assertThat(page.locator("#spells0\\.airC-wrong")).isVisible();
@@ -164,7 +165,7 @@ class EventsTest {
                 Page page = visitor.at("/events/" + to.id());
                 page.getByLabel("Take over the rules of another event").selectOption(from.id());
                 visitor.button("Take them over").click();
-                assertThat(page.getByText("No acrylic at the fires.").first()).isVisible();
+                assertThat(page.locator(".rule-words").first()).hasText("No acrylic at the fires.");
             }
             assertThat(events.byId(to.id()).orElseThrow().event().rules())
                     .hasSize(from.event().rules().size());

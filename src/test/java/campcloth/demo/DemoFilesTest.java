@@ -37,12 +37,16 @@ class DemoFilesTest {
         assertThat(demo.event().name()).contains("(demo)");
         assertThat(demo.event().spells()).hasSize(3);
         assertThat(demo.event().rules())
-                .allSatisfy(rule -> assertThat(rule.provenance().source().orElseThrow()).contains("(invented)"));
+                .allSatisfy(rule ->
+                        assertThat(rule.provenance().source().orElseThrow()).contains("(invented)"));
         assertThat(demo.cloths()).hasSize(3).allSatisfy(cloth -> {
             assertThat(cloth.cloth().name()).contains("(demo)");
             assertThat(cloth.cloth().note()).startsWith("Invented");
         });
-        assertThat(demo.cloths().stream().mapToInt(cloth -> cloth.swatches().size()).sum()).isEqualTo(1);
+        assertThat(demo.cloths().stream()
+                        .mapToInt(cloth -> cloth.swatches().size())
+                        .sum())
+                .isEqualTo(1);
     }
 
     @Test

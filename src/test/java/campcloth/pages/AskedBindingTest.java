@@ -27,7 +27,8 @@ class AskedBindingTest {
 
     @Test
     void numbersAreTakenInTheUnitsTheyWereTypedIn() {
-        bound(Map.of("typedIn", "imperial", "measures[chestCm]", "38,5", "evening.fireDistanceM", "10", "day.airC", "21.5"));
+        bound(Map.of(
+                "typedIn", "imperial", "measures[chestCm]", "38,5", "evening.fireDistanceM", "10", "day.airC", "21.5"));
         assertThat(form.measures.get("chestCm")).isCloseTo(38.5 * 2.54, within(1e-9));
         assertThat(form.evening.fireDistanceM).isCloseTo(3.048, within(1e-9));
         assertThat(form.day.airC).isEqualTo(21.5);
@@ -47,11 +48,15 @@ class AskedBindingTest {
                 "evening.fireDistanceM", "0.8",
                 "night.airC", "-3"));
         String written = form.query();
-        assertThat(written).contains("measures%5BchestCm%5D=98.25").doesNotContain("lengthCm").doesNotContain("typedIn");
+        assertThat(written)
+                .contains("measures%5BchestCm%5D=98.25")
+                .doesNotContain("lengthCm")
+                .doesNotContain("typedIn");
         AskedForm again = new AskedForm();
         MockHttpServletRequest request = new MockHttpServletRequest();
         for (String part : written.split("&")) {
-            String[] sides = java.net.URLDecoder.decode(part, java.nio.charset.StandardCharsets.UTF_8).split("=");
+            String[] sides = java.net.URLDecoder.decode(part, java.nio.charset.StandardCharsets.UTF_8)
+                    .split("=");
             request.addParameter(sides[0], sides[1]);
         }
         assertThat(bind(again, request).hasErrors()).isFalse();

@@ -1,15 +1,15 @@
 package campcloth.garment.design;
 
-import campcloth.garment.HemEdge;
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
+import campcloth.garment.HemEdge;
 import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
 import java.util.List;

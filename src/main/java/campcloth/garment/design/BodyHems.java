@@ -26,10 +26,13 @@ record BodyHems(Hem body, Hem cuff, List<Hem> all) {
         }
         all.add(HemRules.hem(choice.neck().hemEdge(), cloth));
         if (choice.splitCm() > 0) {
-            all.add(HemRules.hem(slit(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), sizes.chestCm() / 2, choice.seamCm()), cloth));
+            all.add(HemRules.hem(
+                    slit(HemEdge.Kind.SIDE_SPLIT, 4 * choice.splitCm(), sizes.chestCm() / 2, choice.seamCm()), cloth));
         }
         if (choice.bandCm() > 0) {
-            all.add(HemRules.hem(slit(HemEdge.Kind.WRIST_SLIT, 4 * choice.wristSlitCm(), sizes.sleeveTopWidthCm(), choice.seamCm()), cloth));
+            all.add(HemRules.hem(
+                    slit(HemEdge.Kind.WRIST_SLIT, 4 * choice.wristSlitCm(), sizes.sleeveTopWidthCm(), choice.seamCm()),
+                    cloth));
         }
         return new BodyHems(body, cuff, List.copyOf(all));
     }

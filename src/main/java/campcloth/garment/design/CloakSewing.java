@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
@@ -12,6 +10,8 @@ import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;

@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
@@ -14,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
@@ -107,8 +107,7 @@ final class GoredSewing {
                     "casing"));
         } else {
             if (choice.placketCm() > 0) {
-                steps.add(SewingStep.seams(
-                        SewingStage.EDGES, "Bind the opening with the placket facing.", "placket"));
+                steps.add(SewingStep.seams(SewingStage.EDGES, "Bind the opening with the placket facing.", "placket"));
             }
             steps.add(SewingStep.seams(
                     SewingStage.BANDS,

@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
@@ -14,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,9 +121,10 @@ final class HoodSewing {
                                 SewingStage.BODY,
                                 "Sew crown and back in one seam from the face to the hem; clip the round and press.",
                                 "crown and back"));
-        steps.add(SewingStep.of(
-                SewingStage.FITTING,
-                "Try it on: the neck must pass the head and the cape lie flat on the shoulders; pin what is too much."));
+        steps.add(
+                SewingStep.of(
+                        SewingStage.FITTING,
+                        "Try it on: the neck must pass the head and the cape lie flat on the shoulders; pin what is too much."));
         steps.add(front(cut));
         steps.add(SewingStep.hems(
                 SewingStage.HEMS,
@@ -136,9 +137,7 @@ final class HoodSewing {
     private static SewingStep front(HoodCut cut) {
         double slitCm = cut.choice().slitCm();
         boolean seam = frontCm(cut) > 0;
-        String open = slitCm > 0
-                ? "hem the slit and set buttons and loops."
-                : "";
+        String open = slitCm > 0 ? "hem the slit and set buttons and loops." : "";
         SewingStep step = SewingStep.of(
                 SewingStage.CLOSING,
                 seam

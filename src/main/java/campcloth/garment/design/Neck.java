@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.GarmentPiece;
@@ -9,6 +7,8 @@ import campcloth.garment.HemEdge;
 import campcloth.garment.Opening;
 import campcloth.garment.Scrap;
 import campcloth.garment.Seam;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import campcloth.layout.Outline;
@@ -148,8 +148,7 @@ record Neck(double acrossCm, double slitCm, boolean square, double headCm) {
     List<SewingStep> steps(String folded) {
         String cut = "cut the neck and stay-stitch its edge.";
         SewingStep shoulders = folded.isEmpty()
-                ? SewingStep.seams(
-                        SewingStage.BODY, "Sew the shoulder seams, press them open, " + cut, SHOULDER_SEAM)
+                ? SewingStep.seams(SewingStage.BODY, "Sew the shoulder seams, press them open, " + cut, SHOULDER_SEAM)
                 : SewingStep.of(SewingStage.BODY, "Fold the " + folded + " at the shoulder, " + cut);
         SewingStep facing = SewingStep.seams(
                         SewingStage.NECK,

@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
@@ -13,6 +11,8 @@ import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import campcloth.layout.Outline;
@@ -152,8 +152,7 @@ record TabardCut(TabardSizes sizes, TabardChoice choice, SewnCloth cloth) {
                 SewingStage.HEMS,
                 "Hem the sides from end to end" + (ties ? ", the ties caught in at the waist." : "."),
                 HemEdge.Kind.SIDE));
-        steps.add(SewingStep.hems(
-                SewingStage.HEMS, "Let it hang a day, level the hem and sew it.", HemEdge.Kind.BODY));
+        steps.add(SewingStep.hems(SewingStage.HEMS, "Let it hang a day, level the hem and sew it.", HemEdge.Kind.BODY));
         if (choice.belt()) {
             steps.add(SewingStep.seams(
                     SewingStage.LAST,

@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
@@ -14,6 +12,8 @@ import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
@@ -118,8 +118,7 @@ final class TrouserSewing {
                             + " twice in the curve; leave a gap for the cord in front where the casing will be.",
                     "centre front and back"));
         }
-        steps.add(SewingStep.of(
-                SewingStage.FITTING, "Try it on, sit down and squat in it: mark waist and leg ends."));
+        steps.add(SewingStep.of(SewingStage.FITTING, "Try it on, sit down and squat in it: mark waist and leg ends."));
         steps.add(SewingStep.seams(
                 SewingStage.BANDS,
                 "Fold the top in 1 and 3 cm, stitch the casing down and draw the cord in.",

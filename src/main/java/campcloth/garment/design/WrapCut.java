@@ -1,7 +1,5 @@
 package campcloth.garment.design;
 
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
@@ -15,6 +13,8 @@ import campcloth.garment.Options;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.SewnCloth;
 import campcloth.layout.Outline;
 import java.util.ArrayList;
@@ -129,8 +129,7 @@ record WrapCut(WrapSizes sizes, Choice choice, SewnCloth cloth) {
         steps.add(
                 cloth.holdsItsCutEdge()
                         ? SewingStep.of(SewingStage.HEMS, "Trim the edges straight; felted cloth needs no hem.")
-                        : SewingStep.hems(
-                                SewingStage.HEMS, "Hem both long edges and both ends.", HemEdge.Kind.SIDE));
+                        : SewingStep.hems(SewingStage.HEMS, "Hem both long edges and both ends.", HemEdge.Kind.SIDE));
         steps.add(SewingStep.of(
                 SewingStage.LAST, "Roll them up from the upper end, so that they are wound on from the roll."));
         return steps;

@@ -1,16 +1,16 @@
 package campcloth.garment.design;
 
-import campcloth.garment.HemEdge;
-import campcloth.garment.SewingStage;
-import campcloth.garment.SewingStep;
 import campcloth.figure.Words;
 import campcloth.garment.Fitting;
 import campcloth.garment.Garment;
+import campcloth.garment.HemEdge;
 import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
 import campcloth.garment.Seam;
 import campcloth.garment.SeamRoom;
 import campcloth.garment.Sewing;
+import campcloth.garment.SewingStage;
+import campcloth.garment.SewingStep;
 import campcloth.garment.Stitch;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,9 +74,10 @@ final class WrappedSewing {
                     "Lay the width above the band in pleats at sides and back, none where the ends overlap."));
         }
         if (cut.ties()) {
-            steps.add(SewingStep.of(
-                    SewingStage.SMALL_PARTS,
-                    "Sew and turn the ties; leave a gap in the band's seam at the side for the long tie to pass through."));
+            steps.add(
+                    SewingStep.of(
+                            SewingStage.SMALL_PARTS,
+                            "Sew and turn the ties; leave a gap in the band's seam at the side for the long tie to pass through."));
         }
         steps.add(SewingStep.seams(
                 SewingStage.BANDS,

@@ -130,7 +130,9 @@ public class AskedForm {
         if (path.startsWith(WEARER)) {
             return "measures[" + path.substring(WEARER.length()) + "]";
         }
-        return path.startsWith(GARMENT) ? path.substring(GARMENT.length()) : path.replace("fire.distanceM", "fireDistanceM");
+        return path.startsWith(GARMENT)
+                ? path.substring(GARMENT.length())
+                : path.replace("fire.distanceM", "fireDistanceM");
     }
 
     private boolean dayIsEmpty() {

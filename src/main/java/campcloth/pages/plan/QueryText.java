@@ -13,7 +13,8 @@ final class QueryText {
 
     QueryText add(String name, @Nullable Object value) {
         if (value != null) {
-            parts.add(encoded(name) + "=" + encoded(value instanceof Double number ? Words.exact(number) : value.toString()));
+            parts.add(encoded(name) + "="
+                    + encoded(value instanceof Double number ? Words.exact(number) : value.toString()));
         }
         return this;
     }

@@ -63,7 +63,8 @@ public final class SpellForm {
         if (fireRole == null && fireDistanceM == null && fireKind == null) {
             return usual;
         }
-        boolean same = fireRole == null || usual.filter(fire -> fire.role() == fireRole).isPresent();
+        boolean same = fireRole == null
+                || usual.filter(fire -> fire.role() == fireRole).isPresent();
         Optional<Double> distance = Optional.ofNullable(fireDistanceM)
                 .or(() -> same ? usual.flatMap(OpenFire::distanceM) : Optional.empty());
         FireRole role = or(fireRole, usual.map(OpenFire::role).orElse(FireRole.PASSING));
