@@ -44,7 +44,9 @@ class HouseTest {
             Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",
-                    Set.of("figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand", "demo")),
+                    Set.of(
+                            "figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand",
+                            "demo")),
             Map.entry(
                     "rest",
                     Set.of(

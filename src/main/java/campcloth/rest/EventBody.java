@@ -210,7 +210,8 @@ record EventBody(
 
     private Optional<EventDates> dates() {
         return EventDates.told(
-                DayText.day("startsOn", Optional.ofNullable(startsOn)), DayText.day("endsOn", Optional.ofNullable(endsOn)));
+                DayText.day("startsOn", Optional.ofNullable(startsOn)),
+                DayText.day("endsOn", Optional.ofNullable(endsOn)));
     }
 
     static <T> List<T> each(String field, int count, IntFunction<T> part) {

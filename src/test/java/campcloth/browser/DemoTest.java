@@ -18,7 +18,8 @@ import org.springframework.test.context.TestPropertySource;
 @TestPropertySource(properties = "campcloth.demo=true")
 class DemoTest {
 
-    private static final String NOTE = "The Wendlow river camp demo is there to try, and can be removed with one click.";
+    private static final String NOTE =
+            "The Wendlow river camp demo is there to try, and can be removed with one click.";
 
     @LocalServerPort
     private int port;

@@ -66,16 +66,18 @@ class EventFormTest {
         form.rules.add(rule);
         form.rules.add(new RuleForm());
         assertThatThrownBy(() -> form.event(seasons, fibres, Optional.empty()))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.refusals())
-                        .extracting(Refusal::field)
-                        .extracting(EventForm::field)
-                        .containsExactlyInAnyOrder(
-                                "spells[0].airC",
-                                "spells[1].windMs",
-                                "spells[2].fireRole",
-                                "startsOn",
-                                "rules[0].forbiddenFibres",
-                                "rules[1].authority"));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.refusals())
+                                .extracting(Refusal::field)
+                                .extracting(EventForm::field)
+                                .containsExactlyInAnyOrder(
+                                        "spells[0].airC",
+                                        "spells[1].windMs",
+                                        "spells[2].fireRole",
+                                        "startsOn",
+                                        "rules[0].forbiddenFibres",
+                                        "rules[1].authority"));
     }
 
     @Test
@@ -107,9 +109,11 @@ class EventFormTest {
     @Test
     void usualSpellsCountAsPresumedAndChangedOnesAsTold() {
         EventForm form = EventForm.usual(Season.WINTER, seasons);
-        assertThat(form.event(seasons, fibres, Optional.empty()).spellsPresumed()).isTrue();
+        assertThat(form.event(seasons, fibres, Optional.empty()).spellsPresumed())
+                .isTrue();
         form.spells.get(0).airC = -4.0;
-        assertThat(form.event(seasons, fibres, Optional.empty()).spellsPresumed()).isFalse();
+        assertThat(form.event(seasons, fibres, Optional.empty()).spellsPresumed())
+                .isFalse();
     }
 
     private Event event(SplittableRandom random) {
@@ -144,11 +148,13 @@ class EventFormTest {
                 random.nextDouble(0, 40),
                 random.nextBoolean() ? Sun.PART : Sun.NONE,
                 one(random, Activity.values()),
-                maybe(random, new OpenFire(
-                        one(random, FireRole.values()),
-                        maybe(random, random.nextDouble(0.1, 20)),
-                        maybe(random, random.nextDouble(1, 1000)),
-                        maybe(random, one(random, FireKind.values())))),
+                maybe(
+                        random,
+                        new OpenFire(
+                                one(random, FireRole.values()),
+                                maybe(random, random.nextDouble(0.1, 20)),
+                                maybe(random, random.nextDouble(1, 1000)),
+                                maybe(random, one(random, FireKind.values())))),
                 sky.told(),
                 maybe(random, one(random, Wetness.values())));
     }
@@ -172,7 +178,11 @@ class EventFormTest {
                         maybe(random, random.nextDouble(0, 20)),
                         random.nextBoolean() ? Set.of() : Set.of(FireRole.COOKING, FireRole.SEATED)),
                 new Provenance(
-                        maybe(random, "a board"), maybe(random, DAY), maybe(random, "3"), maybe(random, DAY), maybe(random, DAY.plusDays(1))));
+                        maybe(random, "a board"),
+                        maybe(random, DAY),
+                        maybe(random, "3"),
+                        maybe(random, DAY),
+                        maybe(random, DAY.plusDays(1))));
     }
 
     private static <T> Optional<T> maybe(SplittableRandom random, T value) {
