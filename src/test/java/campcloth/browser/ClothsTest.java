@@ -125,7 +125,7 @@ class ClothsTest {
             visitor.button("Keep it").click();
             assertThat(visitor.heading("Market stall " + visit).first()).isVisible();
             assertThat(page.getByText("Far from what such cloth lets expect")).isVisible();
-            assertThat(page.getByText("Stop").first()).isVisible();
+            assertThat(page.getByText("Melts or must be taken to: 30 % of its mass.")).isVisible();
             visitor.holds();
             visitor.link("Edit").click();
             page.locator("#figures\\.weightGsm").fill("190");

@@ -23,8 +23,9 @@ class DemoPage {
         List<DemoThing> things = demo.things();
         model.addAttribute("things", things);
         model.addAttribute("demoThere", Demo.isThere(things));
-        model.addAttribute("canBringBack", things.isEmpty()
-                || things.stream().anyMatch(thing -> thing.standing() == DemoThing.Standing.REMOVED));
+        model.addAttribute(
+                "canBringBack",
+                things.isEmpty() || things.stream().anyMatch(thing -> thing.standing() == DemoThing.Standing.REMOVED));
         return "events/demo";
     }
 

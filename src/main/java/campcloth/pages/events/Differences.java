@@ -45,9 +45,7 @@ record Differences(String about, String kept, String typed) {
                 typed.stream().filter(one -> !kept.contains(one)).map(words).toList();
         for (int i = 0; i < Math.max(onlyKept.size(), onlyTyped.size()); i++) {
             found.add(new Differences(
-                    about,
-                    i < onlyKept.size() ? onlyKept.get(i) : "",
-                    i < onlyTyped.size() ? onlyTyped.get(i) : ""));
+                    about, i < onlyKept.size() ? onlyKept.get(i) : "", i < onlyTyped.size() ? onlyTyped.get(i) : ""));
         }
     }
 
@@ -63,7 +61,9 @@ record Differences(String about, String kept, String typed) {
     }
 
     private static String dates(Event event) {
-        return event.dates().map(days -> days.startsOn() + " - " + days.endsOn()).orElse("");
+        return event.dates()
+                .map(days -> days.startsOn() + " - " + days.endsOn())
+                .orElse("");
     }
 
     private static String latitude(Event event) {

@@ -33,7 +33,9 @@ record EventChoices(
                 List.of(Shelter.values()),
                 List.of(Wetness.values()),
                 List.of(FireRole.values()),
-                Arrays.stream(FireRole.values()).filter(role -> role != FireRole.NONE).toList(),
+                Arrays.stream(FireRole.values())
+                        .filter(role -> role != FireRole.NONE)
+                        .toList(),
                 List.of(FireKind.values()),
                 List.of(Authority.values()),
                 List.of(Beaufort.values()));

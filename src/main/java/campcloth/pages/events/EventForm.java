@@ -59,12 +59,18 @@ public final class EventForm {
 
     /** Numbers of the spells that are shown. */
     public List<Integer> spellsShown() {
-        return IntStream.range(0, spells.size()).filter(i -> !spells.get(i).gone).boxed().toList();
+        return IntStream.range(0, spells.size())
+                .filter(i -> !spells.get(i).gone)
+                .boxed()
+                .toList();
     }
 
     /** Numbers of the rules that are shown. */
     public List<Integer> rulesShown() {
-        return IntStream.range(0, rules.size()).filter(i -> !rules.get(i).gone).boxed().toList();
+        return IntStream.range(0, rules.size())
+                .filter(i -> !rules.get(i).gone)
+                .boxed()
+                .toList();
     }
 
     /** Where the form has the field that the core refuses by this path. */
@@ -80,10 +86,12 @@ public final class EventForm {
     Event event(Seasons seasons, Fibres fibres, Optional<Event> before) {
         List<Refusal> refusals = new ArrayList<>();
         List<Spell> typed = spellsShown().stream()
-                .flatMap(i -> part("spells[" + i + "]", refusals, () -> spells.get(i).spell(latitudeDeg != null)).stream())
+                .flatMap(i ->
+                        part("spells[" + i + "]", refusals, () -> spells.get(i).spell(latitudeDeg != null)).stream())
                 .toList();
         List<SafetyRule> ruled = rulesShown().stream()
-                .flatMap(i -> part("rules[" + i + "]", refusals, () -> rules.get(i).rule(fibres)).stream())
+                .flatMap(i ->
+                        part("rules[" + i + "]", refusals, () -> rules.get(i).rule(fibres)).stream())
                 .toList();
         Optional<Optional<EventDates>> dates = part("", refusals, this::dates);
         if (season == null) {
@@ -93,7 +101,8 @@ public final class EventForm {
             throw new Refused(refusals);
         }
         boolean presumed = typed.equals(seasons.spells(season))
-                || before.filter(e -> e.spellsPresumed() && e.spells().equals(typed)).isPresent();
+                || before.filter(e -> e.spellsPresumed() && e.spells().equals(typed))
+                        .isPresent();
         return new Event(
                 name == null ? "" : name,
                 season,
@@ -106,7 +115,8 @@ public final class EventForm {
 
     private Optional<EventDates> dates() {
         return EventDates.told(
-                DayText.day("startsOn", Optional.ofNullable(startsOn)), DayText.day("endsOn", Optional.ofNullable(endsOn)));
+                DayText.day("startsOn", Optional.ofNullable(startsOn)),
+                DayText.day("endsOn", Optional.ofNullable(endsOn)));
     }
 
     private static <T> Optional<T> part(String owner, List<Refusal> refusals, Supplier<T> part) {

@@ -10,9 +10,9 @@ import campcloth.event.KeptEvent;
 import campcloth.event.KeptRules;
 import campcloth.event.SafetyRule;
 import campcloth.fibre.Fibres;
+import campcloth.figure.Words;
 import campcloth.fire.MissingRules;
 import campcloth.fire.RuleConflicts;
-import campcloth.figure.Words;
 import campcloth.pages.NotHere;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
@@ -51,20 +51,32 @@ class EventPage {
         Event event = kept.event();
         model.addAttribute("kept", kept);
         model.addAttribute("event", event);
-        model.addAttribute("needs", event.spells().stream()
-                .map(spell -> SpellNeeds.of(spell, event.place()))
-                .toList());
-        model.addAttribute("winds", event.spells().stream()
-                .map(spell -> Beaufort.of(spell.windMs()))
-                .toList());
+        model.addAttribute(
+                "needs",
+                event.spells().stream()
+                        .map(spell -> SpellNeeds.of(spell, event.place()))
+                        .toList());
+        model.addAttribute(
+                "winds",
+                event.spells().stream()
+                        .map(spell -> Beaufort.of(spell.windMs()))
+                        .toList());
         model.addAttribute("plans", FirePlans.of(event));
         rules(event.rules(), model);
         model.addAttribute("history", events.rulesHistory(id, VERSIONS).orElseThrow(() -> new NotHere("event")));
-        model.addAttribute("others", events.latest(0, OTHERS).events().stream()
-                .filter(other -> !other.id().equals(kept.id()) && !other.event().rules().isEmpty())
-                .toList());
-        model.addAttribute("isDemo", demo.things().stream().anyMatch(thing -> thing.id().equals(kept.id())));
-        model.addAttribute("shared", ServletUriComponentsBuilder.fromCurrentRequest().replaceQuery(null).toUriString());
+        model.addAttribute(
+                "others",
+                events.latest(0, OTHERS).events().stream()
+                        .filter(other -> !other.id().equals(kept.id())
+                                && !other.event().rules().isEmpty())
+                        .toList());
+        model.addAttribute(
+                "isDemo", demo.things().stream().anyMatch(thing -> thing.id().equals(kept.id())));
+        model.addAttribute(
+                "shared",
+                ServletUriComponentsBuilder.fromCurrentRequest()
+                        .replaceQuery(null)
+                        .toUriString());
         return "events/event";
     }
 
@@ -128,9 +140,11 @@ class EventPage {
     private void rules(List<SafetyRule> rules, Model model) {
         model.addAttribute("rules", rules);
         model.addAttribute("conflicts", RuleConflicts.of(rules, fibres));
-        model.addAttribute("missing", MissingRules.of(rules).stream()
-                .map(authority -> new Missing(authority, MissingRules.sentence(authority)))
-                .toList());
+        model.addAttribute(
+                "missing",
+                MissingRules.of(rules).stream()
+                        .map(authority -> new Missing(authority, MissingRules.sentence(authority)))
+                        .toList());
     }
 
     /** An authority without a rule on file, and what to do about it. */

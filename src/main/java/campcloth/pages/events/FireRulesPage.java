@@ -40,20 +40,26 @@ class FireRulesPage {
         Event event = kept.event();
         model.addAttribute("kept", kept);
         model.addAttribute("event", event);
-        model.addAttribute("rules", event.rules().stream()
-                .sorted(Comparator.comparing(SafetyRule::authority))
-                .toList());
+        model.addAttribute(
+                "rules",
+                event.rules().stream()
+                        .sorted(Comparator.comparing(SafetyRule::authority))
+                        .toList());
         model.addAttribute("conflicts", RuleConflicts.of(event.rules(), fibres));
-        model.addAttribute("missing", MissingRules.of(event.rules()).stream()
-                .map(authority -> new EventPage.Missing(authority, MissingRules.sentence(authority)))
-                .toList());
+        model.addAttribute(
+                "missing",
+                MissingRules.of(event.rules()).stream()
+                        .map(authority -> new EventPage.Missing(authority, MissingRules.sentence(authority)))
+                        .toList());
         model.addAttribute("plans", FirePlans.of(event));
-        model.addAttribute("cautions", List.of(
-                FireCautions.MELTING,
-                FireCautions.RAISED_AND_LOOSE,
-                FireCautions.AT_THE_FIRE,
-                FireCautions.THREAD_AND_TRIMS,
-                FireCautions.FUEL_ON_CLOTH));
+        model.addAttribute(
+                "cautions",
+                List.of(
+                        FireCautions.MELTING,
+                        FireCautions.RAISED_AND_LOOSE,
+                        FireCautions.AT_THE_FIRE,
+                        FireCautions.THREAD_AND_TRIMS,
+                        FireCautions.FUEL_ON_CLOTH));
         model.addAttribute("inNeed", List.of(FireCautions.FIRST_AID, FireCautions.MEDICAL_HELP));
         model.addAttribute("whoseWord", List.of(FireCautions.RULES_WIN, FireCautions.FIRE_BAN));
         model.addAttribute("printedOn", LocalDate.now(clock));

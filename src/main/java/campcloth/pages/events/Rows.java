@@ -1,9 +1,9 @@
 package campcloth.pages.events;
 
 import campcloth.event.Event;
+import campcloth.event.SafetyRule.Authority;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
-import campcloth.event.SafetyRule.Authority;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 record Rows(Kind kind, int what) {
 
-    private static final Pattern BUTTON = Pattern.compile("(season|add-spell|add-rule|remove-spell|remove-rule)(?:-(\\d{1,3}))?");
+    private static final Pattern BUTTON =
+            Pattern.compile("(season|add-spell|add-rule|remove-spell|remove-rule)(?:-(\\d{1,3}))?");
 
     enum Kind {
         SEASON,
@@ -62,10 +63,11 @@ record Rows(Kind kind, int what) {
             case SEASON -> form.takeSpells(seasons.spells(form.season == null ? Season.SUMMER : form.season));
             case ADD_SPELL -> {
                 if (form.spellsShown().size() < Event.MOST_SPELLS) {
-                    form.spells.add(form.spellsShown().isEmpty()
-                            ? new SpellForm()
-                            : SpellForm.after(form.spells.get(
-                                    form.spellsShown().get(form.spellsShown().size() - 1))));
+                    form.spells.add(
+                            form.spellsShown().isEmpty()
+                                    ? new SpellForm()
+                                    : SpellForm.after(form.spells.get(form.spellsShown()
+                                            .get(form.spellsShown().size() - 1))));
                 }
             }
             case ADD_RULE -> {

@@ -140,7 +140,10 @@ public final class RuleForm {
     private static List<String> names(@Nullable String written) {
         return written == null
                 ? List.of()
-                : BETWEEN_FIBRES.splitAsStream(written).filter(name -> !name.isBlank()).toList();
+                : BETWEEN_FIBRES
+                        .splitAsStream(written)
+                        .filter(name -> !name.isBlank())
+                        .toList();
     }
 
     private static @Nullable String written(Set<String> keys) {

@@ -110,7 +110,8 @@ public final class SpellForm {
                     Optional.ofNullable(fireKind)));
         }
         if (fireDistanceM != null || fireKw != null || fireKind != null) {
-            throw Refused.of("fireRole", "is missing beside a fire", "say what the wearer does there, or empty the fire");
+            throw Refused.of(
+                    "fireRole", "is missing beside a fire", "say what the wearer does there, or empty the fire");
         }
         return Optional.empty();
     }

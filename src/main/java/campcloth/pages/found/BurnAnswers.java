@@ -40,7 +40,8 @@ public final class BurnAnswers {
 
     /** Whether the questions were sent, answered or not. */
     boolean isSent() {
-        return THREADS.stream().anyMatch(thread -> asked.keySet().stream().anyMatch(key -> key.startsWith(thread + ".")));
+        return THREADS.stream()
+                .anyMatch(thread -> asked.keySet().stream().anyMatch(key -> key.startsWith(thread + ".")));
     }
 
     /** Whether something was answered while other things were sent empty, so that a shorter address says the same. */
@@ -75,7 +76,9 @@ public final class BurnAnswers {
         for (String thread : THREADS) {
             seen(thread).forEach((feature, answer) -> address.queryParam(field(thread, feature), "{answer}"));
         }
-        List<String> answers = THREADS.stream().flatMap(thread -> seen(thread).values().stream()).toList();
+        List<String> answers = THREADS.stream()
+                .flatMap(thread -> seen(thread).values().stream())
+                .toList();
         return address.encode().buildAndExpand(answers.toArray()).toUriString();
     }
 

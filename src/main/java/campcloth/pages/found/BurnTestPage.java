@@ -63,7 +63,8 @@ class BurnTestPage {
             FlameFinding finding = key.finding(answers.threads());
             model.addAttribute("finding", finding);
             model.addAttribute("warnings", FlameKey.warnings(finding));
-            model.addAttribute("found", finding.threads().stream().map(BurntThread::new).toList());
+            model.addAttribute(
+                    "found", finding.threads().stream().map(BurntThread::new).toList());
         }
         return "found/burn-test";
     }
@@ -94,6 +95,9 @@ class BurnTestPage {
     }
 
     private List<Source> cited() {
-        return FlameKey.SOURCES.stream().map(sources::named).flatMap(Optional::stream).toList();
+        return FlameKey.SOURCES.stream()
+                .map(sources::named)
+                .flatMap(Optional::stream)
+                .toList();
     }
 }

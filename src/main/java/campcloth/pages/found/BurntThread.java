@@ -18,7 +18,14 @@ public record BurntThread(OfThread found) {
      * @param percent as it is read, such as {@code 83 %}
      * @param value 0 to 1
      */
-    public record Row(String name, Likely likely, String percent, double value, boolean melts, List<String> seen, List<String> against) {}
+    public record Row(
+            String name,
+            Likely likely,
+            String percent,
+            double value,
+            boolean melts,
+            List<String> seen,
+            List<String> against) {}
 
     public String thread() {
         return found.thread();

@@ -88,7 +88,8 @@ class SwatchPages {
             form.tidy();
             Optional<KeptSwatch> kept = FormErrors.caught(errors, SwatchForm::field, () -> kept(cloth, form));
             if (kept.isPresent()) {
-                return "redirect:/cloths/" + cloth.id() + "/swatches/" + kept.get().id();
+                return "redirect:/cloths/" + cloth.id() + "/swatches/"
+                        + kept.get().id();
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -119,7 +120,9 @@ class SwatchPages {
                 .limit(MOST_REFERENCES)
                 .map(kept -> new Choice(kept.id(), kept.cloth().name()))
                 .toList();
-        return known.isEmpty() ? known : Stream.concat(Stream.of(new Choice("", "-")), known.stream()).toList();
+        return known.isEmpty()
+                ? known
+                : Stream.concat(Stream.of(new Choice("", "-")), known.stream()).toList();
     }
 
     private static boolean isKnown(KeptCloth kept) {
@@ -133,19 +136,21 @@ class SwatchPages {
         return Stream.concat(
                         Stream.of(new Choice("", texts.getMessage("found.swatch.notTold", null, locale))),
                         Arrays.stream(values)
-                                .map(value -> new Choice(
-                                        value.name(), texts.getMessage(text + value.name(), null, locale))))
+                                .map(value ->
+                                        new Choice(value.name(), texts.getMessage(text + value.name(), null, locale))))
                 .toList();
     }
 
     @GetMapping("/{swatchId}")
-    String one(@PathVariable String id, @PathVariable String swatchId, @ModelAttribute("units") Units units, Model model) {
+    String one(
+            @PathVariable String id, @PathVariable String swatchId, @ModelAttribute("units") Units units, Model model) {
         show(id, swatchId, units, model);
         return "found/swatch";
     }
 
     @GetMapping("/{swatchId}/remove")
-    String sure(@PathVariable String id, @PathVariable String swatchId, @ModelAttribute("units") Units units, Model model) {
+    String sure(
+            @PathVariable String id, @PathVariable String swatchId, @ModelAttribute("units") Units units, Model model) {
         show(id, swatchId, units, model);
         return "found/swatch-remove";
     }

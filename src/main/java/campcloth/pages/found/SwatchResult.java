@@ -51,10 +51,11 @@ public record SwatchResult(
         Cloth before = Estimates.complete(without(cloth, history.olderThan(kept).figures()));
         List<Property> standing = history.standing(kept);
         List<Change> changes = new ArrayList<>();
-        found.figures().forEach((property, figure) -> changes.add(new Change(
-                ShownFigure.of(property, figure, units, sources),
-                before.figure(property).map(known -> ShownFigure.of(property, known, units, sources)),
-                standing.contains(property))));
+        found.figures()
+                .forEach((property, figure) -> changes.add(new Change(
+                        ShownFigure.of(property, figure, units, sources),
+                        before.figure(property).map(known -> ShownFigure.of(property, known, units, sources)),
+                        standing.contains(property))));
         List<Direction> directions = new ArrayList<>();
         found.warp().map(marks -> direction("warp", marks)).ifPresent(directions::add);
         found.weft().map(marks -> direction("weft", marks)).ifPresent(directions::add);

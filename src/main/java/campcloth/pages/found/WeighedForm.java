@@ -33,9 +33,7 @@ public class WeighedForm {
 
         WeighedPieces.Piece piece() {
             return new WeighedPieces.Piece(
-                    Typed.needed("lengthCm", lengthCm),
-                    Typed.needed("widthCm", widthCm),
-                    Typed.needed("massG", massG));
+                    Typed.needed("lengthCm", lengthCm), Typed.needed("widthCm", widthCm), Typed.needed("massG", massG));
         }
     }
 

@@ -73,7 +73,8 @@ class ImportPage {
             return FORM;
         }
         try {
-            return "redirect:/cloths/import/" + kept(file.get(), order.get(), form.onBadRow).id();
+            return "redirect:/cloths/import/"
+                    + kept(file.get(), order.get(), form.onBadRow).id();
         } catch (UploadedLists.Full full) {
             errors.reject("lists.full");
             busy(response);

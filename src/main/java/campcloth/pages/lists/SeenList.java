@@ -77,12 +77,15 @@ public record SeenList(
 
     /** Whether there is anything to take over. */
     public boolean isOfUse() {
-        return stage == Stage.LOOKED_AT && counts().map(c -> c.added() + c.changed() > 0).orElse(false) && !isHeldUp();
+        return stage == Stage.LOOKED_AT
+                && counts().map(c -> c.added() + c.changed() > 0).orElse(false)
+                && !isHeldUp();
     }
 
     /** Whether rows that cannot be used keep all others out. */
     public boolean isHeldUp() {
-        return onBadRow == OnBadRow.REFUSE_ALL && counts().map(c -> c.refused() > 0).orElse(false);
+        return onBadRow == OnBadRow.REFUSE_ALL
+                && counts().map(c -> c.refused() > 0).orElse(false);
     }
 
     public Optional<ListReport.Counts> counts() {
@@ -99,12 +102,15 @@ public record SeenList(
 
     /** The first rows that cannot be used. */
     public List<ListReport.Row> bad() {
-        return rows().filter(row -> row.outcome() == Outcome.REFUSED).limit(MOST_ROWS).toList();
+        return rows().filter(row -> row.outcome() == Outcome.REFUSED)
+                .limit(MOST_ROWS)
+                .toList();
     }
 
     /** The first rows that are used and of which there is something to know. */
     public List<ListReport.Row> noted() {
-        return rows().filter(row -> row.outcome() != Outcome.REFUSED && !row.notes().isEmpty())
+        return rows().filter(
+                        row -> row.outcome() != Outcome.REFUSED && !row.notes().isEmpty())
                 .limit(MOST_ROWS)
                 .toList();
     }

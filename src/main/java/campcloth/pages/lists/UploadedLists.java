@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
@@ -62,7 +61,12 @@ class UploadedLists {
                 desk,
                 clock,
                 new ThreadPoolExecutor(
-                        1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), task -> daemon(task, "lists")));
+                        1,
+                        1,
+                        0,
+                        TimeUnit.SECONDS,
+                        new ArrayBlockingQueue<>(MOST_WAITING),
+                        task -> daemon(task, "lists")));
     }
 
     UploadedLists(ListDesk desk, Clock clock, ThreadPoolExecutor work) {
@@ -168,7 +172,8 @@ class UploadedLists {
 
     void sweep() {
         synchronized (lists) {
-            List<UploadedList> over = lists.values().stream().filter(this::isOver).toList();
+            List<UploadedList> over =
+                    lists.values().stream().filter(this::isOver).toList();
             over.forEach(this::drop);
         }
     }

@@ -53,8 +53,7 @@ class Lengths {
     }
 
     private CuttingPlan plan(Cloth completed, CuttingOrder.Line line) {
-        return quick.plan(
-                CuttingOrder.of(ClothToCut.of(completed, UsableWidth.USUAL_SELVEDGE_CM, true), line));
+        return quick.plan(CuttingOrder.of(ClothToCut.of(completed, UsableWidth.USUAL_SELVEDGE_CM, true), line));
     }
 
     /** Empty too where so narrow a cloth takes no such garment. */
@@ -62,8 +61,7 @@ class Lengths {
         if (width.basis() != Basis.ESTIMATED) {
             return Optional.empty();
         }
-        Cloth narrow = completed.with(
-                Property.WIDTH_CM, Figure.exact(width.low(), width.basis(), width.source()));
+        Cloth narrow = completed.with(Property.WIDTH_CM, Figure.exact(width.low(), width.basis(), width.source()));
         try {
             return Optional.of(plan(narrow, line).buyLengthCm());
         } catch (Refused tooNarrow) {

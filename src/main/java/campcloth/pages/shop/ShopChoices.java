@@ -39,15 +39,18 @@ class ShopChoices {
     void into(Model model) {
         model.addAttribute("events", events());
         model.addAttribute("seasons", named("season", Season.values()));
-        model.addAttribute("designs", after("design", Designs.all(), design -> new Choice(design.key(), design.name())));
+        model.addAttribute(
+                "designs", after("design", Designs.all(), design -> new Choice(design.key(), design.name())));
         model.addAttribute("sizes", after("size", sizes.all(), size -> new Choice(size.key(), size.name())));
         model.addAttribute("faces", named("face", ShopForm.Face.values()));
         model.addAttribute("bounds", named("bound", ShopForm.Bound.values()));
         model.addAttribute("dones", named("done", ShopForm.Done.values()));
         model.addAttribute(
-                "currencies", CURRENCIES.stream().map(key -> new Choice(key, key)).toList());
+                "currencies",
+                CURRENCIES.stream().map(key -> new Choice(key, key)).toList());
         model.addAttribute(
-                "languages", after("language", List.copyOf(vocabulary.languages()), key -> new Choice(key, language(key))));
+                "languages",
+                after("language", List.copyOf(vocabulary.languages()), key -> new Choice(key, language(key))));
     }
 
     private List<Choice> events() {
@@ -65,8 +68,7 @@ class ShopChoices {
     }
 
     private List<Choice> named(String list, Enum<?>... values) {
-        return after(
-                list, Arrays.asList(values), value -> new Choice(value.name(), text(list + "." + value.name())));
+        return after(list, Arrays.asList(values), value -> new Choice(value.name(), text(list + "." + value.name())));
     }
 
     private <T> List<Choice> after(String list, List<T> values, Function<T, Choice> choice) {

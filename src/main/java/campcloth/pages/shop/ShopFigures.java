@@ -16,8 +16,9 @@ public record ShopFigures(Units units) {
         return switch (property) {
             case WEIGHT_GSM -> shown(figure, units::weight);
             case WIDTH_CM -> shown(figure, units::length);
-            case PRICE_PER_METRE -> Words.fixed(Units.Measure.PRICE_PER_METRE.fromCore(figure.value(), units), 2)
-                    + " " + units.sign(Units.Measure.PRICE_PER_METRE);
+            case PRICE_PER_METRE ->
+                Words.fixed(Units.Measure.PRICE_PER_METRE.fromCore(figure.value(), units), 2) + " "
+                        + units.sign(Units.Measure.PRICE_PER_METRE);
             default -> shown(figure, value -> Words.number(value) + " " + property.unit());
         };
     }
@@ -33,7 +34,7 @@ public record ShopFigures(Units units) {
     private static String shown(Figure figure, DoubleFunction<String> written) {
         return figure.low() == figure.high()
                 ? written.apply(figure.value())
-                : written.apply(figure.value()) + " (" + written.apply(figure.low()) + " to " + written.apply(figure.high())
-                        + ")";
+                : written.apply(figure.value()) + " (" + written.apply(figure.low()) + " to "
+                        + written.apply(figure.high()) + ")";
     }
 }

@@ -4,10 +4,10 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
-import campcloth.fire.Boundary;
-import campcloth.fire.ClothingUse;
 import campcloth.figure.Figure;
 import campcloth.figure.Words;
+import campcloth.fire.Boundary;
+import campcloth.fire.ClothingUse;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.Units;
@@ -99,8 +99,9 @@ class ShopPage {
     /** The same question with another label. */
     private static String withLabel(HttpServletRequest request, String label) {
         StringJoiner query = new StringJoiner("&", "/shop?", "#answer");
-        request.getParameterMap().forEach((name, values) -> query.add(
-                encoded(name) + "=" + encoded(name.equals(ASKED) ? label : values[0])));
+        request.getParameterMap()
+                .forEach((name, values) ->
+                        query.add(encoded(name) + "=" + encoded(name.equals(ASKED) ? label : values[0])));
         return query.toString();
     }
 
@@ -123,7 +124,8 @@ class ShopPage {
             return "redirect:/shop?" + request.getQueryString();
         }
         KeptCloth kept = cloths.add(named(cloth.get(), name, form));
-        return "redirect:" + (then.equals("plan") ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id());
+        return "redirect:"
+                + (then.equals("plan") ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id());
     }
 
     private static Cloth named(Cloth cloth, String name, ShopForm form) {

@@ -43,13 +43,14 @@ final class Watch {
     }
 
     private static boolean warns(Judged judged, String code) {
-        return judged.warnings().stream()
-                .anyMatch(w -> w.code().equals(code) && w.severity() != Warning.Severity.NOTE);
+        return judged.warnings().stream().anyMatch(w -> w.code().equals(code) && w.severity() != Warning.Severity.NOTE);
     }
 
     private static Optional<Assessment> poor(Judged judged, String criterion) {
         return judged.criteria().stream()
-                .filter(a -> a.criterion().equals(criterion) && a.score() < POOR && a.quantity().isPresent())
+                .filter(a -> a.criterion().equals(criterion)
+                        && a.score() < POOR
+                        && a.quantity().isPresent())
                 .findFirst();
     }
 }
