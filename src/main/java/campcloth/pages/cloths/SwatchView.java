@@ -9,7 +9,6 @@ import campcloth.figure.Sources;
 import campcloth.pages.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,9 +46,7 @@ public record SwatchView(
                 kept,
                 standing,
                 past,
-                Optional.ofNullable(found.absorbency().orElse(null))
-                        .map(Absorbency::words)
-                        .orElse(null),
+                found.absorbency().map(Absorbency::words).orElse(null),
                 notes);
     }
 }
