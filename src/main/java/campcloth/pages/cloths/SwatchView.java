@@ -43,10 +43,6 @@ public record SwatchView(
         List<String> notes = new ArrayList<>(history.doubts(kept));
         notes.addAll(found.notes());
         return new SwatchView(
-                kept,
-                standing,
-                past,
-                found.absorbency().map(Absorbency::words).orElse(null),
-                notes);
+                kept, standing, past, found.absorbency().map(Absorbency::words).orElse(null), notes);
     }
 }
