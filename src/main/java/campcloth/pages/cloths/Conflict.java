@@ -35,11 +35,7 @@ public record Conflict(String field, String kept, String typed) {
                 kept.flameTreatment().name(),
                 typed.flameTreatment().name());
         for (Property property : Property.values()) {
-            add(
-                    all,
-                    property.field(),
-                    amount(kept, property, units),
-                    amount(typed, property, units));
+            add(all, property.field(), amount(kept, property, units), amount(typed, property, units));
         }
         add(all, "note", kept.note(), typed.note());
         return all;

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 /** What is looked for, as it stands in the address. */
 public final class SearchForm {
 
+    private static final int LAST_PAGE = 1_000_000;
+
     public @Nullable String text;
     public List<String> fibre = new ArrayList<>();
     public List<WeightClass> weightClass = new ArrayList<>();
@@ -39,7 +41,7 @@ public final class SearchForm {
 
     /** Pages before the one asked for. */
     int before() {
-        return page == null || page < 1 ? 0 : page - 1;
+        return page == null || page < 1 ? 0 : Math.min(page, LAST_PAGE) - 1;
     }
 
     /** Whether anything but words narrows the search. */

@@ -9,7 +9,6 @@ import campcloth.figure.Sources;
 import campcloth.pages.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,12 +43,6 @@ public record SwatchView(
         List<String> notes = new ArrayList<>(history.doubts(kept));
         notes.addAll(found.notes());
         return new SwatchView(
-                kept,
-                standing,
-                past,
-                Optional.ofNullable(found.absorbency().orElse(null))
-                        .map(Absorbency::words)
-                        .orElse(null),
-                notes);
+                kept, standing, past, found.absorbency().map(Absorbency::words).orElse(null), notes);
     }
 }
