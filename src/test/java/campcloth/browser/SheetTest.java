@@ -142,7 +142,7 @@ class SheetTest {
             assertThat(answer.statusCode()).as(wrong).isEqualTo(422);
             assertThat(answer.body()).as(wrong).contains("aria-invalid=\"true\"");
         }
-        assertThat(samples.post("/plan/sheets", "asked=%ZZ&cloth=" + CLOTH).statusCode()).isEqualTo(422);
+        assertThat(samples.post("/plan/sheets", "asked=%25ZZ&cloth=" + CLOTH).statusCode()).isEqualTo(422);
         assertThat(samples.post("/plan/sheets", form.replace(CLOTH, "none")).statusCode()).isEqualTo(404);
         assertThat(samples.get("/sheets/nothing").statusCode()).isEqualTo(404);
         assertThat(samples.get("/sheets/nothing.pdf").statusCode()).isEqualTo(404);

@@ -9,8 +9,8 @@ import campcloth.layout.CuttingSheet;
  */
 public final class PagePicture {
 
-    /** Height at most: about seven tenths of what Letter leaves within margins of 10 mm, 259 mm; A4 leaves 277. */
-    public static final double HEIGHT_MM = 185;
+    /** Height at most: about two thirds of what Letter leaves within margins of 10 mm, 259 mm; A4 leaves 277. */
+    public static final double HEIGHT_MM = 168;
 
     private PagePicture() {}
 
