@@ -3,6 +3,7 @@ package campcloth;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
+import campcloth.errand.ErrandSheets;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelReader;
@@ -10,9 +11,13 @@ import campcloth.fibre.LabelVocabulary;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
+import campcloth.garment.Sizes;
+import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
+import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
+import campcloth.supply.SupplierLists;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -31,6 +36,11 @@ class Wiring {
     @Bean
     ListReader listReader(ListWords words, LabelReader labels, Fibres fibres) {
         return new ListReader(words, labels, fibres);
+    }
+
+    @Bean
+    ListDesk listDesk(SupplierLists lists, ListReader reader) {
+        return new ListDesk(lists, reader);
     }
 
     @Bean
@@ -54,7 +64,17 @@ class Wiring {
     }
 
     @Bean
+    ErrandSheets errandSheets(Adviser adviser, OutfitAdvice outfitAdvice, Sizes sizes, Fibres fibres) {
+        return new ErrandSheets(adviser, outfitAdvice, sizes, fibres);
+    }
+
+    @Bean
     CuttingPlanner cuttingPlanner() {
         return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+
+    @Bean
+    LayoutGate layoutGate() {
+        return new LayoutGate();
     }
 }

@@ -22,6 +22,7 @@ import campcloth.figure.Figure;
 import campcloth.fire.Exposure;
 import campcloth.fire.FireAdvice;
 import campcloth.fire.FireGrading;
+import campcloth.fire.FireHazard;
 import campcloth.fire.WornCloth;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -45,6 +46,9 @@ public final class UsualTraits implements ClothTraiter {
     static final Wear TUNIC_OVER_A_SHIRT = new Wear(false, Layer.OUTER, Fit.LOOSE, false, 65, 1.7);
 
     static final Exposure SEATED_AT_TWO_METRES = new Exposure(FireRole.SEATED, Optional.of(2.0), Optional.empty());
+
+    private static final Exposure HANDS_AT_THE_FIRE =
+            new Exposure(FireRole.COOKING, Optional.empty(), Optional.empty());
 
     /** What no trait hangs on, so that cloths that differ in nothing else are computed once. */
     private static final Set<Property> UNASKED = EnumSet.of(
@@ -98,9 +102,17 @@ public final class UsualTraits implements ClothTraiter {
                 .filter(suit -> suit.getValue().suits(completed))
                 .map(suit -> suit.getKey().name())
                 .collect(Collectors.toSet());
-        WornCloth worn = WornCloth.of(completed, TUNIC_OVER_A_SHIRT);
-        return new ClothTraits(
-                seasons, FireGrading.grade(worn, SEATED_AT_TWO_METRES).grade().name());
+        return new ClothTraits(seasons, seatedAtAFire(completed).grade().name());
+    }
+
+    /** How a completed cloth stands where it is usually worn by a fire: what its trait is the grade of. */
+    public static FireHazard seatedAtAFire(Cloth completed) {
+        return FireGrading.grade(WornCloth.of(completed, TUNIC_OVER_A_SHIRT), SEATED_AT_TWO_METRES);
+    }
+
+    /** The same tunic where its wearer's hands are at the fire, as in cooking. */
+    public static FireHazard handsAtAFire(Cloth completed) {
+        return FireGrading.grade(WornCloth.of(completed, TUNIC_OVER_A_SHIRT), HANDS_AT_THE_FIRE);
     }
 
     @Override

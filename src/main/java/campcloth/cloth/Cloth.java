@@ -1,6 +1,7 @@
 package campcloth.cloth;
 
 import campcloth.fibre.Blend;
+import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Refused;
 import java.util.Collections;
@@ -37,6 +38,7 @@ public record Cloth(
 
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_NOTE = 2000;
+    private static final String MEASURED_ON_ANOTHER = "measured on the cloth that this one was copied from";
 
     public Cloth {
         name = name.strip();
@@ -94,6 +96,22 @@ public record Cloth(
         more.putAll(figures);
         more.put(property, figure);
         return new Cloth(name, blend, weave, surface, finish, nap, stretch, more, note, flameTreatment);
+    }
+
+    /** The same cloth of which these figures are known, and no others. */
+    public Cloth with(Map<Property, Figure> others) {
+        return new Cloth(name, blend, weave, surface, finish, nap, stretch, others, note, flameTreatment);
+    }
+
+    /**
+     * The cloth as it is where another like it begins: what was measured on this very cloth is an estimate of the other, its interval
+     * as it was; all else stays.
+     */
+    public Cloth copied() {
+        EnumMap<Property, Figure> copied = new EnumMap<>(Property.class);
+        figures.forEach((property, figure) -> copied.put(
+                property, figure.basis() == Basis.MEASURED ? figure.asEstimate(MEASURED_ON_ANOTHER) : figure));
+        return with(copied);
     }
 
     public Cloth with(FlameTreatment treatment) {

@@ -53,25 +53,41 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
         }
 
         static Optional<Gap> of(KeptCloth kept) {
-            List<Property> measurable = measurable(kept.cloth());
+            List<Property> measurable = measurableOf(kept.cloth());
             List<Property> missing = measurable.stream()
                     .filter(property -> Trait.known(kept.cloth(), property).isEmpty())
                     .toList();
             return missing.isEmpty() ? Optional.empty() : Optional.of(new Gap(kept, measurable.size(), missing));
         }
+    }
 
-        private static List<Property> measurable(Cloth cloth) {
-            boolean hairy = FibreKind.percentIn(cloth.blend(), FibreKind.HAIR) > 0;
-            List<Property> measurable = new ArrayList<>();
-            for (Property property : Property.values()) {
-                boolean ofHair =
-                        property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
-                if (property != Property.PRICE_PER_METRE && (hairy || !ofHair)) {
-                    measurable.add(property);
-                }
-            }
-            return measurable;
+    /**
+     * How much is known of one cloth.
+     *
+     * @param known how many figures were measured, declared or published
+     * @param measurable how many could be measured
+     */
+    public record Known(int known, int measurable) {
+
+        public static Known of(Cloth cloth) {
+            List<Property> measurable = measurableOf(cloth);
+            long known = measurable.stream()
+                    .filter(property -> Trait.known(cloth, property).isPresent())
+                    .count();
+            return new Known((int) known, measurable.size());
         }
+    }
+
+    private static List<Property> measurableOf(Cloth cloth) {
+        boolean hairy = FibreKind.percentIn(cloth.blend(), FibreKind.HAIR) > 0;
+        List<Property> measurable = new ArrayList<>();
+        for (Property property : Property.values()) {
+            boolean ofHair = property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
+            if (property != Property.PRICE_PER_METRE && (hairy || !ofHair)) {
+                measurable.add(property);
+            }
+        }
+        return measurable;
     }
 
     /** Looks at each cloth once and never holds more than one gap beyond the limit. */

@@ -46,4 +46,13 @@ public record Swatch(
                     "give one or more of weighed, washed, stack, wind, drip");
         }
     }
+
+    /** The day of a measurement, today where none is told; what is later than tomorrow, as it is somewhere, is refused. */
+    public static LocalDate day(Optional<LocalDate> told, LocalDate today) {
+        LocalDate day = told.orElse(today);
+        if (day.isAfter(today.plusDays(1))) {
+            throw Refused.of("measuredOn", "is " + day + ", which is still to come", "give the day of the measurement");
+        }
+        return day;
+    }
 }

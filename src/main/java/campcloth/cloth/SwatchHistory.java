@@ -52,14 +52,22 @@ public record SwatchHistory(List<KeptSwatch> newestFirst, Map<Property, Figure> 
         return List.copyOf(standing);
     }
 
-    /** What is strange about a swatch beside the one before it, or beside what was known before any; in sentences. */
-    public List<String> doubts(KeptSwatch swatch) {
-        SwatchHistory older = new SwatchHistory(
+    public Optional<KeptSwatch> byId(String id) {
+        return newestFirst.stream().filter(kept -> kept.id().equals(id)).findFirst();
+    }
+
+    /** As it was when a swatch was measured: with the older swatches alone. */
+    public SwatchHistory olderThan(KeptSwatch swatch) {
+        return new SwatchHistory(
                 newestFirst.stream()
                         .filter(other -> KeptSwatch.NEWEST_FIRST.compare(other, swatch) > 0)
                         .toList(),
                 before);
-        Map<Property, Figure> known = older.figures();
+    }
+
+    /** What is strange about a swatch beside the one before it, or beside what was known before any; in sentences. */
+    public List<String> doubts(KeptSwatch swatch) {
+        Map<Property, Figure> known = olderThan(swatch).figures();
         List<String> doubts = new ArrayList<>();
         SwatchFigures.of(swatch.swatch())
                 .figures()

@@ -1,5 +1,6 @@
 package campcloth.cloth;
 
+import campcloth.figure.Refused;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -34,6 +35,15 @@ public interface Swatches {
         record NoSwatch() implements Outcome {}
 
         /** It has as many as are kept. */
-        record Full() implements Outcome {}
+        record Full() implements Outcome {
+
+            /** Why it was not added. */
+            public Refused refused() {
+                return Refused.of(
+                        "(body)",
+                        "would be swatch " + (MOST + 1) + " of this cloth",
+                        "remove swatches that say nothing any more; " + MOST + " of a cloth are kept");
+            }
+        }
     }
 }

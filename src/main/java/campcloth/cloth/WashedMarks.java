@@ -25,6 +25,9 @@ public record WashedMarks(
 
     public static final int MOST_PAIRS = 12;
 
+    /** Smallest step of a ruler of which nothing is told, mm. */
+    public static final double USUAL_RULER_STEP_MM = 1;
+
     static final Range RULER_STEP = new Range("rulerStepMm", 0.1, 10, "mm");
 
     private static final Range LENGTH = new Range("specimenLengthCm", 5, 500, "cm");

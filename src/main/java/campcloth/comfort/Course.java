@@ -137,17 +137,21 @@ public record Course(List<SpellNeeds> needs, List<Moment> moments) {
 
     /** Spell by spell. */
     public List<InSpell> spells() {
-        List<InSpell> spells = new ArrayList<>();
+        return parts().stream().map(Course::whole).toList();
+    }
+
+    /** Each spell's course by itself; minutes are still counted from the begin of the event. */
+    List<Course> parts() {
+        List<Course> parts = new ArrayList<>();
         for (int i = 0; i < needs.size(); i++) {
             int number = i;
-            Course part = new Course(
+            parts.add(new Course(
                     List.of(needs.get(i)),
                     moments.stream()
                             .filter(m -> m.dressed().stretch().spell() == number)
-                            .toList());
-            spells.add(part.whole());
+                            .toList()));
         }
-        return spells;
+        return parts;
     }
 
     private InSpell whole() {

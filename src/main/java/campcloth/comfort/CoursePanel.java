@@ -1,8 +1,8 @@
 package campcloth.comfort;
 
-import campcloth.figure.SvgText;
+import campcloth.figure.Canvas;
+import campcloth.figure.TextWidth;
 import campcloth.figure.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -10,51 +10,57 @@ import java.util.function.Function;
 /** One frame of the drawing of a course: lines over the same hours, each with its own stroke, named above the frame. */
 final class CoursePanel {
 
+    static final double KEY_LINE = 17;
+
     private static final double KEY_SIZE = 13;
-    private static final double CHARACTER = 0.56;
     private static final int MOST_POINTS = 700;
 
     /**
      * A line.
      *
      * @param name in words
-     * @param stroke attributes that tell it from the others in print
+     * @param stroke tells it from the others in print
      * @param value its value; empty where there is none
      */
-    record Line(String name, String stroke, Function<Moment, Optional<Double>> value) {}
+    record Line(String name, Stroke stroke, Function<Moment, Optional<Double>> value) {
+
+        static final Stroke FULL = new Stroke(2.2, Canvas.SOLID);
+        static final Stroke DASHED = new Stroke(1.8, "8 4");
+        static final Stroke DOTTED = new Stroke(2, "2 4");
+    }
+
+    /** How a line is drawn. */
+    record Stroke(double weight, String dash) {}
 
     private final List<Moment> moments;
-    private final double left;
-    private final double width;
+    private final CoursePage page;
     private final double top;
-    private final double height;
+    private final Canvas canvas;
     private double least = Double.POSITIVE_INFINITY;
     private double most = Double.NEGATIVE_INFINITY;
     private double step = 1;
 
-    CoursePanel(List<Moment> moments, double left, double width, double top, double height) {
+    CoursePanel(List<Moment> moments, CoursePage page, double top, Canvas canvas) {
         this.moments = moments;
-        this.left = left;
-        this.width = width;
+        this.page = page;
         this.top = top;
-        this.height = height;
+        this.canvas = canvas;
     }
 
-    String drawn(String title, List<Line> lines) {
+    void draw(String title, List<Line> lines) {
         scale(lines);
-        StringBuilder svg = new StringBuilder("<g>");
-        svg.append("<rect x=\"" + n(left) + "\" y=\"" + n(top) + "\" width=\"" + n(width) + "\" height=\"" + n(height)
-                + "\" fill=\"none\" stroke=\"#000\" stroke-width=\"1\"/>\n");
+        canvas.box(page.left(), top, page.width(), page.frame(), "none", 1);
+        double labels = Double.POSITIVE_INFINITY;
         for (double tick = least; tick <= most + step / 1000; tick += step) {
             double y = y(tick);
-            svg.append("<path d=\"M" + n(left) + " " + n(y) + "h" + n(width)
-                    + "\" stroke=\"#ccc\" stroke-width=\"0.6\"/>");
-            svg.append(text(left - 6, y + 4, 12, "end", Words.number(tick)));
+            canvas.shape(Canvas.segment(page.left(), y, page.left() + page.width(), y), "none", "#ccc", 0.6);
+            if (labels - y >= 12) {
+                canvas.text(page.left() - 4, y + 4, 12, "end", Words.number(tick));
+                labels = y;
+            }
         }
-        for (Line line : lines) {
-            path(line, svg);
-        }
-        return svg.append(key(title, lines)).append("</g>\n").toString();
+        lines.forEach(this::path);
+        key(title, lines.stream().filter(line -> !line.name.isEmpty()).toList());
     }
 
     private void scale(List<Line> lines) {
@@ -78,7 +84,7 @@ final class CoursePanel {
         most = Math.ceil(most / step + 0.1) * step;
     }
 
-    private void path(Line line, StringBuilder svg) {
+    private void path(Line line) {
         int every = Math.max(1, moments.size() / MOST_POINTS);
         StringBuilder path = new StringBuilder();
         boolean down = false;
@@ -96,48 +102,42 @@ final class CoursePanel {
             Optional<Double> value = line.value.apply(moment);
             if (value.isPresent()) {
                 double minute = first ? moment.minute() - 1 : moment.minute();
-                path.append(down ? 'L' : 'M').append(n(x(minute))).append(' ').append(n(y(value.get())));
+                path.append(down ? 'L' : 'M')
+                        .append(Canvas.n(x(minute)))
+                        .append(' ')
+                        .append(Canvas.n(y(value.get())));
             }
             down = value.isPresent();
         }
-        svg.append("<path d=\"" + path + "\" fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" " + line.stroke
-                + "/>\n");
+        canvas.path(path, line.stroke.weight(), line.stroke.dash());
     }
 
-    private String key(String title, List<Line> lines) {
-        StringBuilder svg = new StringBuilder();
-        double y = top - 8;
-        svg.append("<text x=\"" + n(left) + "\" y=\"" + n(y) + "\" font-size=\"" + n(KEY_SIZE)
-                + "\" font-weight=\"bold\">" + SvgText.of(title) + "</text>");
-        double x = left + title.length() * CHARACTER * KEY_SIZE * 1.1 + 16;
-        List<String> parts = new ArrayList<>();
+    private void key(String title, List<Line> lines) {
+        double y = top - 8 - (page.narrow() ? KEY_LINE * lines.size() : 0);
+        double x = page.left();
+        named(x, y, TextWidth.of(title, KEY_SIZE));
+        canvas.boldText(x, y, KEY_SIZE, "start", title);
+        x += page.narrow() ? 0 : TextWidth.of(title, KEY_SIZE) + 16;
         for (Line line : lines) {
-            if (line.name.isEmpty()) {
-                continue;
-            }
-            parts.add("<path d=\"M" + n(x) + " " + n(y - 4) + "h34\" fill=\"none\" stroke=\"#000\" " + line.stroke
-                    + "/>" + text(x + 40, y, KEY_SIZE, "start", line.name));
-            x += 40 + line.name.length() * CHARACTER * KEY_SIZE + 18;
+            y += page.narrow() ? KEY_LINE : 0;
+            double words = TextWidth.of(line.name, KEY_SIZE);
+            named(x, y, 40 + words);
+            canvas.line(x, y - 4, x + 34, y - 4, line.stroke.weight(), line.stroke.dash());
+            canvas.text(x + 40, y, KEY_SIZE, "start", line.name);
+            x += page.narrow() ? 0 : 40 + words + 18;
         }
-        String ground = "<rect x=\"" + n(left) + "\" y=\"" + n(y - 13) + "\" width=\"" + n(x - left)
-                + "\" height=\"17\" fill=\"#fff\"/>";
-        return ground + svg.append(String.join("", parts)).append('\n');
+    }
+
+    /** Clears the ground for words. */
+    private void named(double x, double y, double width) {
+        canvas.box(x - 2, y - 13, width + 4, 17, "#fff", 0);
     }
 
     private double x(double minute) {
-        return left + width * minute / moments.size();
+        return page.left() + page.width() * minute / moments.size();
     }
 
     private double y(double value) {
-        return top + height * (most - value) / (most - least);
-    }
-
-    static String text(double x, double y, double size, String anchor, String words) {
-        return "<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" font-size=\"" + n(size) + "\" text-anchor=\"" + anchor
-                + "\">" + SvgText.of(words) + "</text>\n";
-    }
-
-    static String n(double value) {
-        return Words.fixed(value, 1);
+        return top + page.frame() * (most - value) / (most - least);
     }
 }

@@ -19,6 +19,11 @@ public final class Canvas {
         return svg.toString();
     }
 
+    /** Lays over what is drawn what another has drawn. */
+    public void add(Canvas above) {
+        svg.append(above.svg);
+    }
+
     public void open(String id, String title) {
         svg.append("<g id=\"").append(id).append("\"><title>").append(SvgText.of(title));
         svg.append("</title>\n");

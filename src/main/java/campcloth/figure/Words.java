@@ -52,4 +52,15 @@ public final class Words {
                 ? at - 1
                 : at;
     }
+
+    /** Whether a text can be kept: no control characters but tab and line ends, no half of a surrogate pair. */
+    public static boolean canBeKept(String text) {
+        return text.codePoints().noneMatch(Words::isUnkeepable);
+    }
+
+    private static boolean isUnkeepable(int codePoint) {
+        boolean control =
+                Character.isISOControl(codePoint) && codePoint != '\t' && codePoint != '\n' && codePoint != '\r';
+        return control || codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
+    }
 }

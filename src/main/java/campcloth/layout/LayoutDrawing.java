@@ -1,6 +1,9 @@
 package campcloth.layout;
 
 import campcloth.layout.drawing.A4Pages;
+import campcloth.layout.drawing.CompactPicture;
+import campcloth.layout.drawing.CutRows;
+import campcloth.layout.drawing.PagePicture;
 import campcloth.layout.drawing.WholePicture;
 import java.util.List;
 
@@ -22,6 +25,21 @@ public final class LayoutDrawing {
     /** The whole cloth as one picture, as long as it must be. */
     public static String svg(CuttingSheet sheet) {
         return WholePicture.of(sheet);
+    }
+
+    /** The whole cloth for a phone: parts by number and their way up, no measures. */
+    public static String compactSvg(CuttingSheet sheet) {
+        return CompactPicture.of(sheet);
+    }
+
+    /** The same in figures and sentences, in an order in which the parts can be cut. */
+    public static List<CutRow> rows(CuttingSheet sheet) {
+        return CutRows.of(sheet);
+    }
+
+    /** The whole cloth as one picture that fits a page of A4 or US Letter, however long it is. */
+    public static String onePage(CuttingSheet sheet) {
+        return PagePicture.of(sheet);
     }
 
     /** The same over A4 pages, each a picture of its own. */

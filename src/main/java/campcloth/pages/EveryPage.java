@@ -1,7 +1,6 @@
 package campcloth.pages;
 
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.beans.propertyeditors.StringTrimmerEditor;
 import org.springframework.web.bind.WebDataBinder;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
@@ -17,13 +16,17 @@ class EveryPage {
     @InitBinder
     void forms(WebDataBinder binder) {
         binder.initDirectFieldAccess();
+        if (binder.getTarget() instanceof Units) {
+            // the units come from the reader's choice; no parameter of a form, such as a name, is for them
+            binder.setDisallowedFields("*");
+        }
         binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
         binder.addCustomFormatter(new TypedNumbers.Plain(), Double.class);
         if (binder.getTarget() != null) {
             TypedFields.of(binder.getTarget().getClass())
                     .forEach((path, measure) -> binder.addCustomFormatter(new TypedNumbers(measure), path));
         }
-        binder.registerCustomEditor(String.class, new StringTrimmerEditor(true));
+        binder.registerCustomEditor(String.class, new TypedText());
     }
 
     @ModelAttribute("units")

@@ -2,6 +2,7 @@ package campcloth.pages;
 
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
+import campcloth.layout.Busy;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
@@ -27,6 +28,8 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
 
     private static final Logger LOG = LoggerFactory.getLogger(PageProblems.class);
     private static final String RETRY_SECONDS = "5";
+    /** Key of its texts, beside those of the statuses. */
+    private static final String BUSY = "busy";
 
     @Override
     public int getOrder() {
@@ -44,14 +47,14 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
             LOG.error("Unforeseen failure on a page", failure);
         }
         if (status == HttpStatus.SERVICE_UNAVAILABLE) {
-            LOG.warn("The database does not answer: {}", failure.getMessage());
+            LOG.warn("Not now: {}", failure.getMessage());
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
         }
         ModelAndView page = new ModelAndView("problem");
         page.setStatus(status);
         page.addObject("units", ReadersUnits.shown(request));
         page.addObject("here", request.getMethod().equals("GET") ? request.getRequestURI() : "/");
-        page.addObject("status", status.value());
+        page.addObject("status", failure instanceof Busy ? BUSY : String.valueOf(status.value()));
         page.addObject("refusals", failure instanceof Refused refused ? refused.refusals() : List.<Refusal>of());
         return page;
     }
@@ -63,7 +66,8 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
         }
-        if (failure instanceof DataAccessResourceFailureException
+        if (failure instanceof Busy
+                || failure instanceof DataAccessResourceFailureException
                 || failure instanceof CannotCreateTransactionException) {
             return HttpStatus.SERVICE_UNAVAILABLE;
         }

@@ -47,7 +47,7 @@ public enum Units {
             return units == METRIC ? typed : typed * metricPerImperial;
         }
 
-        double fromCore(double core, Units units) {
+        public double fromCore(double core, Units units) {
             return units == METRIC ? core : core / metricPerImperial;
         }
 

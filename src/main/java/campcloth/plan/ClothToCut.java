@@ -123,6 +123,26 @@ public record ClothToCut(
         property.range().check(figure.high());
     }
 
+    /** The same cloth at a price. */
+    public ClothToCut at(Money perMetre) {
+        return new ClothToCut(
+                name,
+                widthCm,
+                selvedgeCm,
+                shrinkWarpPercent,
+                shrinkWeftPercent,
+                weightGsm,
+                thicknessMm,
+                surface,
+                weave,
+                finish,
+                mainFibre,
+                nap,
+                stretch,
+                prewash,
+                Optional.of(perMetre));
+    }
+
     /** The same cloth should it shrink as much as its figures allow. */
     ClothToCut shrinkingMost() {
         return with(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent), prewash);
@@ -152,13 +172,18 @@ public record ClothToCut(
     }
 
     /** Waxed and coated cloth is never washed, so nothing is reckoned for shrinkage. */
-    boolean isNeverWashed() {
+    public boolean isNeverWashed() {
         return finish.filter(Finish::closesPores).isPresent();
     }
 
     /** Whether it is washed before it is cut, as asked for and as its finish allows. */
-    boolean isWashedFirst() {
+    public boolean isWashedFirst() {
         return prewash && !isNeverWashed();
+    }
+
+    /** How to wash it before it is cut, in sentences; common practice, no source. */
+    public String washing() {
+        return WashingAdvice.sentence(this);
     }
 
     /** Whether the figures of shrinkage matter and have any spread. */
@@ -208,7 +233,7 @@ public record ClothToCut(
     }
 
     /** What sewing must know of it; shrinkage is still to come only where it is washed after cutting. */
-    SewnCloth sewn() {
+    public SewnCloth sewn() {
         boolean washedLater = !prewash && !isNeverWashed();
         return new SewnCloth(
                 weightGsm,

@@ -22,7 +22,7 @@ public record Money(double amount, String currency) {
     }
 
     /** So many times this amount, to a hundredth. */
-    Money times(double factor) {
+    public Money times(double factor) {
         return new Money(Math.round(amount * factor * 100) / 100.0, currency);
     }
 }

@@ -30,7 +30,7 @@ final class PlanNotes {
             CuttingPlanner.Bought bought,
             Making making) {
         List<String> notes = new ArrayList<>();
-        notes.add(WashingAdvice.sentence(order.cloth()));
+        notes.add(order.cloth().washing());
         shrinkage(order.cloth()).ifPresent(notes::add);
         measuredShrinkage(order.cloth()).ifPresent(notes::add);
         addWorstCase(order, bought, notes);
@@ -43,12 +43,7 @@ final class PlanNotes {
                 order.cloth().nap()
                         ? "The cloth has a nap: every piece lies the same way up."
                         : "Pieces may lie upside down; on cloth with a nap or a pattern that has an up, say so and plan again.");
-        notes.add(
-                order.cloth().sewn().holdsItsCutEdge()
-                        ? "The cut edges of felted cloth hold: nothing is neatened. Trim the seam allowances to 1 cm after"
-                                + " fitting."
-                        : "Neaten with a wide zigzag, stitches 1 mm long; of the seam allowances, trim to 1 cm after"
-                                + " fitting.");
+        notes.add(Neatening.sentence(order.cloth().sewn(), order.particulars().sewnBy()));
         notes.add("At hand: shears kept for cloth, small scissors or an unpicker, pins, chalk, tape measure, "
                 + scrap(pieces) + "matching thread"
                 + (order.cloth().finish().filter(Finish::closesPores).isPresent()

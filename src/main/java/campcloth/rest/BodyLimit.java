@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.supply.ListDesk;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ReadListener;
 import jakarta.servlet.ServletException;
@@ -10,7 +11,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Locale;
-import java.util.Set;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -26,10 +26,8 @@ class BodyLimit extends OncePerRequestFilter {
 
     static final String LISTS = "/api/cloths/import";
 
-    /** Where a form sends lists to. */
+    /** Where a form sends lists to; the web server holds it to the size of a list, and a page says so. */
     private static final String LISTS_OF_FORMS = "/cloths/import";
-
-    static final int MOST_BYTES_OF_A_LIST = 16 * MOST_BYTES;
 
     private final ProblemWriter problems;
 
@@ -40,9 +38,13 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean list = request.getMethod().equals("POST")
-                && Set.of(LISTS, LISTS_OF_FORMS).contains(request.getRequestURI());
-        if (request.getContentLengthLong() > (list ? MOST_BYTES_OF_A_LIST : MOST_BYTES)) {
+        boolean posted = request.getMethod().equals("POST");
+        if (posted && request.getRequestURI().equals(LISTS_OF_FORMS)) {
+            chain.doFilter(request, response);
+            return;
+        }
+        boolean list = posted && request.getRequestURI().equals(LISTS);
+        if (request.getContentLengthLong() > (list ? ListDesk.MOST_BYTES : MOST_BYTES)) {
             refuse(response, list);
             return;
         }

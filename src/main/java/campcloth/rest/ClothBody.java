@@ -7,6 +7,7 @@ import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.cloth.Surface;
+import campcloth.cloth.ToldFigure;
 import campcloth.cloth.Weave;
 import campcloth.fibre.Fibres;
 import campcloth.figure.Figure;
@@ -154,8 +155,11 @@ record ClothBody(
         }
         Map<Property, Figure> known = new EnumMap<>(Property.class);
         for (Property property : Property.values()) {
-            GivenFigure given = new GivenFigure(property, bare(property), whole.get(property.field()));
-            given.figure(Optional.ofNullable(before.get(property))).ifPresent(figure -> known.put(property, figure));
+            Optional<Figure> stated = Optional.ofNullable(whole.get(property.field()))
+                    .map(body -> Refused.within("figures." + property.field(), body::figure));
+            new ToldFigure(property, Optional.ofNullable(bare(property)), stated)
+                    .figure(Optional.ofNullable(before.get(property)))
+                    .ifPresent(figure -> known.put(property, figure));
         }
         return known;
     }

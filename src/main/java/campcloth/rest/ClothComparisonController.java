@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.layout.LayoutGate;
 import campcloth.garment.Sizes;
 import campcloth.plan.ClothComparison;
 import campcloth.plan.CuttingOrder;

@@ -4,6 +4,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.Property;
+import campcloth.cloth.ToldFigure;
 import campcloth.cloth.UsableWidth;
 import campcloth.fibre.Blend;
 import campcloth.fibre.Fibre;
@@ -114,7 +115,7 @@ class ClothsToCut {
     private static void put(Map<Property, Figure> figures, Property property, @Nullable Double value) {
         if (value != null) {
             property.range().check(value);
-            figures.put(property, FigureBody.declared(value));
+            figures.put(property, ToldFigure.declared(value));
         }
     }
 }

@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.cloth.KeptCloth.Origin;
+import campcloth.supply.Spool;
 import campcloth.supply.SupplierLists;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.cloth.ToldFigure;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -25,19 +26,16 @@ record FigureBody(
         @Schema(description = "id of a source, or words that say where the figure comes from") @Nullable
         String source) {
 
-    private static final String MAKER = "stated by the maker";
-
     static FigureBody of(Figure figure, String unit) {
         return new FigureBody(figure.value(), figure.low(), figure.high(), unit, figure.basis(), figure.source());
     }
 
     Figure figure() {
         return new Figure(
-                value, low == null ? value : low, high == null ? value : high, basis, source == null ? MAKER : source);
-    }
-
-    /** A bare number that a person gave. */
-    static Figure declared(double value) {
-        return Figure.exact(value, Basis.DECLARED, MAKER);
+                value,
+                low == null ? value : low,
+                high == null ? value : high,
+                basis,
+                source == null ? ToldFigure.MAKER : source);
     }
 }

@@ -1,9 +1,10 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.supply.ListDesk;
 import campcloth.supply.ListOrder;
-import campcloth.supply.ListReader;
 import campcloth.supply.ListReport;
+import campcloth.supply.Spool;
 import campcloth.supply.SupplierLists;
 import campcloth.supply.SupplierLists.OnBadRow;
 import campcloth.supply.SupplierLists.Watcher;
@@ -21,7 +22,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -35,7 +35,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Suppliers' lists. One at a time is taken over; the next one waits. */
+/** Suppliers' lists. */
 @RestController
 @Tag(
         name = "Lists",
@@ -44,14 +44,11 @@ class ListController {
 
     private static final String CSV = "text/csv";
 
-    private final SupplierLists lists;
-    private final ListReader reader;
+    private final ListDesk desk;
     private final JsonMapper json;
-    private final Semaphore turn = new Semaphore(1, true);
 
-    ListController(SupplierLists lists, ListReader reader, JsonMapper json) {
-        this.lists = lists;
-        this.reader = reader;
+    ListController(ListDesk desk, JsonMapper json) {
+        this.desk = desk;
         this.json = json;
     }
 
@@ -100,7 +97,9 @@ class ListController {
         ListOrder how = new ListOrder(supplier, currency, delimiter.map(ListController::sign));
         SupplierLists.Order order = new SupplierLists.Order(how.supplier(), onBadRow, dryRun);
         try (Spool spool = new Spool()) {
-            spool.take(request.getInputStream(), BodyLimit.MOST_BYTES_OF_A_LIST);
+            if (!spool.take(request.getInputStream(), ListDesk.MOST_BYTES)) {
+                throw TooLarge.list();
+            }
             Optional<Boolean> lines = wantsLines(accept);
             if (lines.isEmpty()) {
                 return answer(order, taken(spool, how, order, Watcher.NONE));
@@ -112,12 +111,7 @@ class ListController {
 
     private ListReport taken(Spool spool, ListOrder how, SupplierLists.Order order, Watcher watcher)
             throws IOException {
-        turn.acquireUninterruptibly();
-        try {
-            return lists.take(order, rows -> reader.read(spool.in(), how, rows), watcher);
-        } finally {
-            turn.release();
-        }
+        return desk.take(how, order.onBadRow(), order.dryRun(), spool, watcher);
     }
 
     private void tell(ListEvents events, Spool spool, ListOrder how, SupplierLists.Order order) throws IOException {

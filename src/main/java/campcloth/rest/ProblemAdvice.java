@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.layout.Busy;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import java.net.URI;

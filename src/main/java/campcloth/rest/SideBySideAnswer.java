@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.advice.Candidate;
+import campcloth.advice.ClothsBesides;
 import campcloth.advice.FireSideBySide;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ComparedFigure;
@@ -29,14 +30,9 @@ record SideBySideAnswer(
 
         List<String> notes) {
 
-    private static final List<String> NOTES = List.of(
+    private static final String DIFFERS =
             "differs is CLEAR where the intervals of at least two of the cloths do not meet, WITHIN_ERROR where all meet,"
-                    + " UNKNOWN where fewer than two of them have the figure.",
-            "Figures that were told without an interval are taken to hold within 5 %, shrinkage within one point, the price"
-                    + " of a metre as it is: a choice of this project.",
-            "The price for the area that can be used leaves out two selvedges of 1 cm and what washing takes.",
-            "What a cloth is best at counts for nothing where it is not for the fire, so nothing is named there; nor where the"
-                    + " event, the venue or the law does not allow it. Ask the advice for your event.");
+                    + " UNKNOWN where fewer than two of them have the figure.";
 
     private static final String NO_FIRE = "No fire was named, so none of these cloths was graded. Name it in fire.";
 
@@ -144,22 +140,27 @@ record SideBySideAnswer(
 
     static SideBySideAnswer of(List<Candidate> asked, SideBySideRequest request) {
         SideBySide compared = SideBySide.of(asked.stream().map(Candidate::cloth).toList());
-        Optional<FireSideBySide> fire = Optional.ofNullable(request.fire()).map(place -> place.of(compared.cloths()));
+        ClothsBesides besides = new ClothsBesides(
+                compared, Optional.ofNullable(request.fire()).map(place -> place.of(compared.cloths())));
         List<ClothColumn> columns = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
-            int place = i;
-            boolean ruledOut = fire.filter(f -> f.rulesOut(place)).isPresent();
-            columns.add(column(asked.get(i).id(), compared.cloths().get(i), ruledOut ? List.of() : compared.bestAt(i)));
-        }
-        List<String> notes = new ArrayList<>(NOTES);
-        if (fire.isEmpty()) {
-            notes.add(NO_FIRE);
+            columns.add(column(asked.get(i).id(), besides.cloths().get(i), besides.bestAt(i)));
         }
         return new SideBySideAnswer(
                 columns,
                 compared.figures().stream().map(Row::of).toList(),
-                fire.map(FireRow::of).orElse(null),
-                notes);
+                besides.fire().map(FireRow::of).orElse(null),
+                notes(besides));
+    }
+
+    private static List<String> notes(ClothsBesides besides) {
+        List<String> notes = new ArrayList<>();
+        notes.add(DIFFERS);
+        notes.addAll(ClothsBesides.NOTES);
+        if (besides.fire().isEmpty()) {
+            notes.add(NO_FIRE);
+        }
+        return notes;
     }
 
     private static ClothColumn column(String id, Cloth cloth, List<String> bestAt) {

@@ -3,6 +3,7 @@ package campcloth.rest;
 import campcloth.cloth.DripTest;
 import campcloth.cloth.LayerStack;
 import campcloth.cloth.Swatch;
+import campcloth.cloth.WashedMarks;
 import campcloth.cloth.WeighedPieces;
 import campcloth.figure.DayText;
 import campcloth.figure.Refused;
@@ -43,8 +44,6 @@ record SwatchBody(
         @Nullable @Valid StackBody stack,
         @Nullable @Valid WindBody wind,
         @Nullable @Valid DripBody drip) {
-
-    private static final double USUAL_RULER_STEP_MM = 1;
 
     /** Pieces of known area, weighed one by one. */
     @Schema(name = "WeighedPieces", description = "Pieces of known area, weighed one by one before washing")
@@ -137,13 +136,8 @@ record SwatchBody(
      * @param reference finds the cloth of a wind test
      */
     Swatch swatch(LocalDate today, WindBody.Known reference) {
-        LocalDate day =
-                DayText.day("measuredOn", Optional.ofNullable(measuredOn)).orElse(today);
-        if (day.isAfter(today.plusDays(1))) {
-            throw Refused.of("measuredOn", "is " + day + ", which is still to come", "give the day of the measurement");
-        }
         return new Swatch(
-                day,
+                Swatch.day(DayText.day("measuredOn", Optional.ofNullable(measuredOn)), today),
                 note == null ? "" : note,
                 conditioned != null && conditioned,
                 part("weighed", weighed, WeighedBody::weighed),
@@ -179,6 +173,6 @@ record SwatchBody(
     }
 
     static double ruler(@Nullable Double stepMm) {
-        return stepMm == null ? USUAL_RULER_STEP_MM : stepMm;
+        return stepMm == null ? WashedMarks.USUAL_RULER_STEP_MM : stepMm;
     }
 }

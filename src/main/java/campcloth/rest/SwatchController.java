@@ -1,15 +1,13 @@
 package campcloth.rest;
 
-import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
-import campcloth.cloth.Estimates;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Property;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Swatches;
 import campcloth.cloth.Swatches.Outcome;
-import campcloth.figure.Refused;
+import campcloth.cloth.WindReference;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
@@ -74,7 +72,7 @@ class SwatchController {
         if (cloths.byId(id).isEmpty()) {
             throw new Missing("cloth", id);
         }
-        Swatch swatch = body.swatch(LocalDate.now(clock), reference -> reference(id, reference));
+        Swatch swatch = body.swatch(LocalDate.now(clock), reference -> WindReference.kept(cloths, id, reference));
         Outcome.Done done = done(id, "", swatches.add(id, swatch));
         KeptSwatch kept = done.swatch();
         return ResponseEntity.created(URI.create("/api/cloths/" + kept.clothId() + "/swatches/" + kept.id()))
@@ -103,9 +101,7 @@ class SwatchController {
     @Operation(operationId = "getSwatch", summary = "One swatch and what follows from it")
     SwatchAnswer one(@PathVariable String id, @PathVariable String swatchId) {
         SwatchHistory history = history(id);
-        return history.newestFirst().stream()
-                .filter(kept -> kept.id().equals(swatchId))
-                .findFirst()
+        return history.byId(swatchId)
                 .map(kept -> SwatchAnswer.of(kept, history))
                 .orElseThrow(() -> new Missing("swatch", swatchId));
     }
@@ -125,26 +121,12 @@ class SwatchController {
         return swatches.of(id).orElseThrow(() -> new Missing("cloth", id));
     }
 
-    private WindBody.Reference reference(String measured, String id) {
-        if (id.equals(measured)) {
-            throw Refused.of("referenceClothId", "is the cloth itself", "compare with another cloth, which is known");
-        }
-        Cloth known = Estimates.complete(cloths.byId(id)
-                .orElseThrow(() ->
-                        Refused.of("referenceClothId", "is not in the catalogue", "take an id from GET /api/cloths"))
-                .cloth());
-        return new WindBody.Reference(known.name(), known.required(Property.AIR_PERMEABILITY_MM_S));
-    }
-
     private static Outcome.Done done(String id, String swatchId, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
             return done;
         }
-        if (outcome instanceof Outcome.Full) {
-            throw Refused.of(
-                    "(body)",
-                    "would be swatch " + (Swatches.MOST + 1) + " of this cloth",
-                    "remove swatches that say nothing any more; " + Swatches.MOST + " of a cloth are kept");
+        if (outcome instanceof Outcome.Full full) {
+            throw full.refused();
         }
         throw outcome instanceof Outcome.NoSwatch ? new Missing("swatch", swatchId) : new Missing("cloth", id);
     }

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.figure.Words;
 import tools.jackson.core.JsonParser;
 import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.KeyDeserializer;
@@ -20,16 +21,6 @@ final class Texts {
                 .addKeyDeserializer(String.class, new Key());
     }
 
-    static boolean canBeKept(String text) {
-        return text.codePoints().noneMatch(Texts::isUnkeepable);
-    }
-
-    private static boolean isUnkeepable(int codePoint) {
-        boolean control =
-                Character.isISOControl(codePoint) && codePoint != '\t' && codePoint != '\n' && codePoint != '\r';
-        return control || codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
-    }
-
     private static final class Text extends StdScalarDeserializer<String> {
 
         Text() {
@@ -39,7 +30,7 @@ final class Texts {
         @Override
         public String deserialize(JsonParser parser, DeserializationContext context) {
             String text = StringDeserializer.instance.deserialize(parser, context);
-            if (!canBeKept(text)) {
+            if (!Words.canBeKept(text)) {
                 throw context.weirdStringException(text, String.class, WANTED);
             }
             return text;
@@ -50,7 +41,7 @@ final class Texts {
 
         @Override
         public Object deserializeKey(String key, DeserializationContext context) {
-            if (!canBeKept(key)) {
+            if (!Words.canBeKept(key)) {
                 throw context.weirdKeyException(String.class, key, WANTED);
             }
             return key;

@@ -1,8 +1,8 @@
 package campcloth.rest;
 
 import campcloth.cloth.Property;
+import campcloth.cloth.WindReference;
 import campcloth.cloth.WindTest;
-import campcloth.figure.Figure;
 import campcloth.figure.Refused;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -41,43 +41,31 @@ record WindBody(
         @Schema(description = "area on which it presses the bag", example = "400") @NotNull
         Double areaCm2) {
 
-    private static final String NAMELESS = "the other cloth";
-
-    /** The air permeability of a cloth beside which this one was tested. */
-    record Reference(String name, Figure airPermeabilityMmS) {}
-
     /** Finds a cloth of the catalogue. */
     @FunctionalInterface
     interface Known {
-        Reference byId(String id);
+        WindReference byId(String id);
     }
 
     WindTest test(Known known) {
-        Reference beside = beside(known);
+        WindReference beside = beside(known);
         return new WindTest(beside.name(), beside.airPermeabilityMmS(), referenceSeconds, seconds, massG, areaCm2);
     }
 
-    private Reference beside(Known known) {
+    private WindReference beside(Known known) {
         String id = referenceClothId;
         FigureBody stated = reference;
         if (id != null && stated == null) {
             return known.byId(id);
         }
         if (id == null && stated != null) {
-            Figure figure = Refused.within("reference", () -> inRange(stated.figure()));
-            return new Reference(referenceName == null ? NAMELESS : referenceName, figure);
+            String name = referenceName == null ? "" : referenceName;
+            return Refused.within("reference", () -> WindReference.told(name, stated.figure()));
         }
         throw Refused.of(
                 "reference",
                 id == null ? "is missing" : "stands beside referenceClothId",
                 "give referenceClothId of a known cloth, or its air permeability as reference");
-    }
-
-    private static Figure inRange(Figure figure) {
-        Property.AIR_PERMEABILITY_MM_S.range().check(figure.value());
-        Property.AIR_PERMEABILITY_MM_S.range().check(figure.low());
-        Property.AIR_PERMEABILITY_MM_S.range().check(figure.high());
-        return figure;
     }
 
     static WindBody of(WindTest told) {

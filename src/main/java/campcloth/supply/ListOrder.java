@@ -35,6 +35,11 @@ public record ListOrder(String supplier, Optional<String> currency, Optional<Cha
         });
     }
 
+    /** Whether a figure's source says that a list gave it. */
+    public static boolean gave(String source) {
+        return source.startsWith(SOURCE);
+    }
+
     /** The source of its figures: the same each time the list is read. */
     String source() {
         return SOURCE + supplier;

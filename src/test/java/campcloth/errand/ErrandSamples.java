@@ -1,5 +1,6 @@
 package campcloth.errand;
 
+import campcloth.advice.Adviser;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
@@ -14,6 +15,16 @@ import campcloth.event.SafetyRule.Authority;
 import campcloth.event.Season;
 import campcloth.event.Spell;
 import campcloth.event.Sun;
+import campcloth.fire.FireAdvice;
+import campcloth.fire.FireRules;
+import campcloth.fire.OutfitAdvice;
+import campcloth.garment.SewnBy;
+import campcloth.plan.ClothToCut;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.CuttingPlan;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.Particulars;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -72,8 +83,34 @@ public final class ErrandSamples {
                 createdAt);
     }
 
-    /** The first of the catalogue. */
+    /** Linen of middling weight. */
     static ChosenCloth anyCloth() {
-        return cloth(CATALOGUE.cloths().keySet().iterator().next());
+        return cloth("linen-plain-185");
+    }
+
+    static final Adviser ADVISER;
+    static final ErrandSheets SHEETS;
+
+    static {
+        FireAdvice fire = new FireAdvice(new FireRules(CATALOGUE.fibres()));
+        ADVISER = new Adviser(fire);
+        SHEETS = new ErrandSheets(ADVISER, new OutfitAdvice(fire), CATALOGUE.sizes(), CATALOGUE.fibres());
+    }
+
+    /** The plan for an errand. */
+    static CuttingPlan plan(Errand errand, boolean prewash, SewnBy by) {
+        ClothToCut cloth = ClothToCut.of(errand.cloth().cloth(), 1, prewash);
+        CuttingOrder order = new CuttingOrder(
+                cloth,
+                List.of(errand.garment().line(CATALOGUE.sizes())),
+                Optional.empty(),
+                Fold.ANY,
+                CuttingOrder.USUAL_STEP_CM,
+                new Particulars(by, List.of(), Optional.empty()));
+        return new CuttingPlanner(0.02).plan(order);
+    }
+
+    static ErrandSheet sheet(Errand errand) {
+        return SHEETS.of(errand, plan(errand, true, SewnBy.MACHINE));
     }
 }

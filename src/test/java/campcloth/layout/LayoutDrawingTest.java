@@ -2,6 +2,8 @@ package campcloth.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.figure.PictureRules;
+import campcloth.figure.Shown;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,6 +74,74 @@ class LayoutDrawingTest {
                     .isEqualTo("img");
             assertThat(picture.all("script")).isEmpty();
             assertThat(svg).doesNotContain("NaN", "Infinity", "href", "style");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void onAPhoneEveryPartIsDrawnAndNamed(CuttingSheet sheet) throws Exception {
+        String svg = LayoutDrawing.compactSvg(sheet);
+        PictureRules picture =
+                PictureRules.read(svg, sheet.title()).readableOnAPhone().wordsKeepTheirPlaces();
+        for (String page : LayoutDrawing.a4Pages(sheet)) {
+            PictureRules.read(page, sheet.title());
+        }
+        PictureRules.read(LayoutDrawing.svg(sheet), sheet.title());
+        long outlines = picture.all("path").stream()
+                .filter(p -> p.getAttribute("fill").equals("#fff"))
+                .count();
+        assertThat(outlines).isEqualTo(sheet.parts().size());
+        List<String> words = picture.words();
+        String missing = String.join(" ", words);
+        List<CutRow> rows = LayoutDrawing.rows(sheet);
+        assertThat(rows).hasSize(sheet.parts().size());
+        for (CutRow row : rows) {
+            String number = Integer.toString(row.number());
+            assertThat(words.contains(number)
+                            || missing.matches(".*No room for the number of:.*\\b" + number + "\\b.*"))
+                    .as(number)
+                    .isTrue();
+            assertThat(words).as(number).anyMatch(w -> w.startsWith(number + ": "));
+            assertThat(row.sentence()).startsWith("Piece " + number + " of " + rows.size() + ", " + row.name());
+        }
+    }
+
+    @Test
+    void rowsSayWhereEachPartLies() throws Exception {
+        Shown.kept("layout-phone", LayoutDrawing.compactSvg(Sheets.hardShapes()));
+        Shown.kept("layout-phone-folded", LayoutDrawing.compactSvg(folded()));
+        Shown.kept("layout-phone-many", LayoutDrawing.compactSvg(Sheets.many(60)));
+        List<CutRow> rows = LayoutDrawing.rows(folded());
+        assertThat(rows)
+                .extracting(CutRow::sentence)
+                .containsExactlyInAnyOrder(
+                        "Piece 1 of 2, sleeve 1 and 2, through both layers: 5 cm from the left edge (both selvedges),"
+                                + " 4 cm from the cut end, 30 cm wide, 50 cm along the cloth, top down.",
+                        "Piece 2 of 2, back, half, on the fold: 40 cm from the left edge (both selvedges), 0 cm from the"
+                                + " cut end, 60 cm wide, 90 cm along the cloth.");
+        CutRow sleeve = rows.get(0).turned() ? rows.get(0) : rows.get(1);
+        assertThat(sleeve.fromLeftCm()).isEqualTo(5);
+        assertThat(sleeve.fromCutCm()).isEqualTo(4);
+        assertThat(sleeve.cut()).isEqualTo(SheetPart.Cut.BOTH_LAYERS);
+    }
+
+    @Test
+    void hostileNamesStayWordsOnAPhone() throws Exception {
+        for (String hostile : PictureRules.HOSTILE) {
+            SheetPart part = new SheetPart(hostile, Outline.rectangle(60, 90), true, true, SheetPart.Cut.ONE_LAYER);
+            CuttingSheet sheet = new CuttingSheet(
+                    hostile,
+                    List.of(hostile),
+                    70,
+                    90,
+                    ClothEdge.SELVEDGE,
+                    ClothEdge.SELVEDGE,
+                    List.of(part),
+                    false,
+                    List.of());
+            PictureRules.read(LayoutDrawing.compactSvg(sheet), "hostile")
+                    .readableOnAPhone()
+                    .wordsKeepTheirPlaces();
         }
     }
 

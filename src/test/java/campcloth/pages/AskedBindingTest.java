@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import campcloth.event.Season;
 import campcloth.pages.plan.AskedForm;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -55,7 +57,7 @@ class AskedBindingTest {
         AskedForm again = new AskedForm();
         MockHttpServletRequest request = new MockHttpServletRequest();
         for (String part : written.split("&")) {
-            String[] sides = java.net.URLDecoder.decode(part, java.nio.charset.StandardCharsets.UTF_8)
+            String[] sides = URLDecoder.decode(part, StandardCharsets.UTF_8)
                     .split("=");
             request.addParameter(sides[0], sides[1]);
         }

@@ -30,7 +30,9 @@ class TextsTest {
     private static final Pattern COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
     private static final Pattern TAG = Pattern.compile("<(?:[^>\"']|\"[^\"]*\"|'[^']*')*>");
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2,}");
-    private static final Pattern QUOTED = Pattern.compile("\"([a-z][\\w-]*(?:\\.[\\w-]+)+)\"");
+
+    /** A key in code, or the beginning of one that ends in a point. */
+    private static final Pattern QUOTED = Pattern.compile("\"([a-z][\\w-]*(?:\\.[\\w-]+)*(?:\\.|\\.[\\w-]+))\"");
 
     @Test
     void noTemplateHoldsTextOfItsOwn() {
@@ -85,6 +87,9 @@ class TextsTest {
 
     /** A key, or what begins and ends like one where a part of it varies. */
     private static Pattern pattern(String asked) {
+        if (asked.endsWith(".")) {
+            return Pattern.compile(Pattern.quote(asked) + "[\\w.-]+");
+        }
         String key = asked.startsWith("|") ? asked.substring(1, asked.length() - 1) : asked;
         return Pattern.compile(
                 Stream.of(key.split("\\$\\{[^}]*}", -1)).map(Pattern::quote).collect(Collectors.joining("[\\w-]+")));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
+import campcloth.layout.LayoutGate;
 import java.net.http.HttpResponse;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;

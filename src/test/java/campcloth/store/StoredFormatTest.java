@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.cloth.Absorbency;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.FlameTreatment;
+import campcloth.cloth.OutfitPart;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchFigures;
 import campcloth.cloth.Washing;
+import campcloth.errand.Errand;
+import campcloth.errand.TakenEvent;
+import campcloth.errand.WantedGarment;
 import campcloth.event.Event;
 import campcloth.event.EventDates;
 import campcloth.event.FireRole;
@@ -30,6 +34,7 @@ import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.CuttingPlanner;
 import campcloth.plan.Fold;
+import campcloth.plan.GarmentWork;
 import campcloth.plan.Particulars;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -189,6 +194,63 @@ class StoredFormatTest {
         assertThat(older.matchedSheet().orElseThrow().stripes()).hasSize(1);
         assertThat(older.making().orElseThrow().matched().orElseThrow().lineFromCutCm())
                 .isEmpty();
+    }
+
+    @Test
+    void aPlanFromBeforeStepsNamedTheirSeamsIsReadWithoutThem() {
+        CuttingPlan plan = new CuttingPlanner(0.02)
+                .plan(CuttingOrder.of(
+                        ClothToCut.plain(140, 6, 4, 200, true),
+                        new CuttingOrder.Line("apron", 1, Measurements.of(Map.of()), Options.USUAL)));
+        GarmentWork work = plan.making().orElseThrow().garments().get(0);
+        assertThat(work.order().orElseThrow()).hasSameSizeAs(work.steps());
+        assertThat(work.scraps().orElseThrow()).isNotEmpty();
+        String text = json.write(plan);
+        String without =
+                text.substring(0, text.indexOf(",\"order\":[")) + text.substring(text.indexOf("}],\"smallPieces\""));
+        assertThat(without).doesNotContain("\"order\"", "\"scraps\"");
+        GarmentWork old = json.read(without, CuttingPlan.class)
+                .making()
+                .orElseThrow()
+                .garments()
+                .get(0);
+        assertThat(old.steps()).isEqualTo(work.steps());
+        assertThat(old.order()).isEmpty();
+        assertThat(old.scraps()).isEmpty();
+    }
+
+    @Test
+    void anErrandOfItsFirstFormIsReadAndKeptAlike() throws IOException {
+        Errand errand = errand(read("v4/errand"));
+        assertThat(errand.title()).isEqualTo("Tunics for the cooks");
+        assertThat(errand.event().onFile()).contains(new TakenEvent.OnFile("0f6d3c5e-6a4e-4f4e-9c39-1f0f9f7f2b11", 3));
+        assertThat(errand.event().event().spells()).hasSize(2);
+        assertThat(errand.event().event().rules()).hasSize(1);
+        assertThat(errand.garment().wearerCm()).containsEntry("finishedChestCm", 118.0);
+        assertThat(errand.garment().size()).contains("M-M");
+        assertThat(errand.garment().touchesSkin()).contains(true);
+        assertThat(errand.garment().count()).isEqualTo(2);
+        assertThat(errand.garment().options()).containsEntry("sideSplits", true).containsEntry("splitLengthCm", 22.5);
+        OutfitPart shirt = errand.garment().outfit().parts().get(0);
+        assertThat(shirt.spells()).containsExactly("noon");
+        assertThat(shirt.cloth()).isPresent();
+        assertThat(errand.cloth().id()).isEqualTo("linen-plain-185");
+        assertThat(errand.cloth().cloth().required(Property.WEIGHT_GSM).value()).isEqualTo(185);
+        assertThat(errand.createdAt()).isEqualTo("2027-05-02T09:30:00Z");
+        assertThat(errand(json.write(ErrandBody.of(errand)))).isEqualTo(errand);
+    }
+
+    @Test
+    void anErrandThatLacksWhatCanBeLackedIsOneAsUsual() throws IOException {
+        String bare = read("v4/errand-bare");
+        Errand errand = errand(bare);
+        assertThat(errand.garment()).isEqualTo(WantedGarment.usual("tunic", Map.of()));
+        assertThat(errand.event().onFile()).isEmpty();
+        assertThat(errand(json.write(ErrandBody.of(errand)))).isEqualTo(errand);
+    }
+
+    private Errand errand(String text) {
+        return json.read(text, ErrandBody.class).errand(ShippedCatalogue.get().fibres());
     }
 
     @Test

@@ -22,11 +22,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Lists read for tests, with the words and fibres of the catalogue. */
-final class Lists {
+public final class Lists {
 
     static final Fibres FIBRES = reading(faults -> Fibres.read(open("fibres.csv"), faults));
     static final ListWords WORDS = reading(faults -> ListWords.read(open("list-columns.csv"), faults));
-    static final ListReader READER = new ListReader(WORDS, labels(), FIBRES);
+    public static final ListReader READER = new ListReader(WORDS, labels(), FIBRES);
 
     private Lists() {}
 

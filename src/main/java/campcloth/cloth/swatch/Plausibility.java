@@ -27,7 +27,8 @@ public final class Plausibility {
                 : Optional.empty();
     }
 
-    private static boolean isFar(Property property, double measured, Figure known) {
+    /** Whether a value lies so far from what is known. */
+    public static boolean isFar(Property property, double measured, Figure known) {
         return switch (property) {
             case SHRINK_WARP_PERCENT, SHRINK_WEFT_PERCENT ->
                 measured < known.low() - POINTS || measured > known.high() + POINTS;

@@ -40,6 +40,15 @@ final class TitleBlock {
         return y + 3;
     }
 
+    /** Draws what is needed to read the picture, where a page tells the rest. */
+    double drawBriefly(Scale scale, CutOrder order) {
+        y = 0;
+        drawScale(scale);
+        write(List.of("Lay it " + lies() + "."), FACTS_MM);
+        write(key(order), KEY_MM);
+        return y + 3;
+    }
+
     private void write(List<String> sentences, double sizeMm) {
         for (String sentence : sentences) {
             for (String line : TextWidth.lines(sentence, sizeMm, widthMm)) {

@@ -21,6 +21,7 @@ import campcloth.pages.Units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -104,6 +105,11 @@ public class AskedForm {
         return new Asking(of, chosenDesign(), measurements(sizes), Optional.ofNullable(nextToSkin), Outfit.UNTOLD);
     }
 
+    /** What it is wanted for; ordinary where nobody said. */
+    public ClothingUse use() {
+        return use == null ? ClothingUse.ORDINARY : use;
+    }
+
     /** Whether somebody told anything of a simple day, and it counts. */
     public boolean tellsDay() {
         return event == null && !dayIsEmpty();
@@ -114,15 +120,28 @@ public class AskedForm {
         return event != null && !dayIsEmpty();
     }
 
+    boolean tellsMeasures() {
+        return measures.values().stream().anyMatch(Objects::nonNull);
+    }
+
     /** The same as the part of an address behind the question mark, in metric units. */
     public String query() {
+        return written().toString();
+    }
+
+    /** The same as hidden fields of a form, in metric units. */
+    public List<QueryPart> parts() {
+        return written().parts();
+    }
+
+    private QueryText written() {
         QueryText query = new QueryText().add("event", event).add("season", season);
         day.write("day", query);
         evening.write("evening", query);
         night.write("night", query);
         query.add("design", design).add("size", size);
         measures.forEach((key, cm) -> query.add("measures[" + key + "]", cm));
-        return query.add("nextToSkin", nextToSkin).add("use", use).toString();
+        return query.add("nextToSkin", nextToSkin).add("use", use);
     }
 
     /** The field of this form that a path of the core means. */

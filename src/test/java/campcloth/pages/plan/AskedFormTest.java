@@ -13,6 +13,7 @@ import campcloth.event.Spell;
 import campcloth.event.Sun;
 import campcloth.figure.Refused;
 import campcloth.garment.Designs;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -89,7 +90,7 @@ class AskedFormTest {
         form.size = null;
         form.evening.fireDistanceM = null;
         form.measures.put("chestCm", 900.0);
-        assertThat(refusedField(() -> form.asking(told(), CATALOGUE.sizes()).about(java.util.List::of)))
+        assertThat(refusedField(() -> form.asking(told(), CATALOGUE.sizes()).about(List::of)))
                 .isEqualTo("measures[chestCm]");
     }
 

@@ -1,25 +1,25 @@
-package campcloth.rest;
+package campcloth.layout;
 
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
-import org.springframework.stereotype.Component;
 
 /**
  * Lets only so many layouts be searched at the same time as there are processors, so that the service answers everybody else.
  * Whoever finds all places taken waits a few seconds for one; a queue that is long already is not joined.
  */
-@Component
-class LayoutGate {
+public final class LayoutGate {
 
-    static final int PLACES = Runtime.getRuntime().availableProcessors();
+    /** How many are searched at once. */
+    public static final int PLACES = Runtime.getRuntime().availableProcessors();
 
     private static final int MOST_WAITING = 32;
     private static final long PATIENCE_SECONDS = 3;
 
     private final Semaphore places = new Semaphore(PLACES, true);
 
-    <T> T through(Supplier<T> search) {
+    /** Searches, or throws {@link Busy}. */
+    public <T> T through(Supplier<T> search) {
         if (places.getQueueLength() >= MOST_WAITING || !getsAPlace()) {
             throw new Busy();
         }

@@ -1,7 +1,7 @@
-package campcloth.rest;
+package campcloth.layout;
 
 /** All places for what takes long are taken. */
-final class Busy extends RuntimeException {
+public final class Busy extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 

@@ -1,0 +1,61 @@
+package campcloth.pages.plan;
+
+import campcloth.advice.Adviser;
+import campcloth.advice.Candidate;
+import campcloth.advice.Ranking;
+import campcloth.advice.RankingDrawing;
+import campcloth.advice.Robustness;
+import campcloth.cloth.ClothSearch;
+import campcloth.cloth.Cloths;
+import campcloth.fibre.Fibres;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** What is asked about a ranking on demand: how firm its order is, and what would better a verdict. */
+@Controller
+class FirmnessPage {
+
+    private final Planned planned;
+    private final Adviser adviser;
+    private final Cloths cloths;
+    private final Fibres fibres;
+
+    FirmnessPage(Planned planned, Adviser adviser, Cloths cloths, Fibres fibres) {
+        this.planned = planned;
+        this.adviser = adviser;
+        this.cloths = cloths;
+        this.fibres = fibres;
+    }
+
+    @GetMapping("/plan/firmness")
+    String firmness(@ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter, Model model) {
+        ClothSearch search = filter.search(fibres);
+        Planned.Question about = planned.question(
+                form,
+                () -> cloths.matching(search).stream().map(Planned::candidate).toList());
+        Ranking ranking = adviser.rank(about.asked().question());
+        Robustness robustness = adviser.robustness(about.asked().question(), ranking);
+        model.addAttribute("query", form.query() + filter.query());
+        model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("text", RankingDrawing.text(ranking, robustness));
+        model.addAttribute("robustness", robustness);
+        return "plan/firmness";
+    }
+
+    @GetMapping("/plan/better")
+    String better(@ModelAttribute("form") AskedForm form, @RequestParam String cloth, Model model) {
+        Candidate candidate = planned.cloth(cloth);
+        Planned.Question about = planned.question(form, () -> List.of(candidate));
+        model.addAttribute("query", form.query());
+        model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("cloth", candidate);
+        model.addAttribute(
+                "answer",
+                adviser.whatIfs(about.asked().question(), List.of(candidate)).get(candidate.id()));
+        return "plan/better";
+    }
+}

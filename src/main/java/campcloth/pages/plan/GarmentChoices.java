@@ -1,0 +1,137 @@
+package campcloth.pages.plan;
+
+import campcloth.errand.TakenEvent;
+import campcloth.event.Event;
+import campcloth.event.Events;
+import campcloth.event.KeptEvent;
+import campcloth.event.Season;
+import campcloth.event.Seasons;
+import campcloth.fibre.Fibres;
+import campcloth.fire.ClothingUse;
+import campcloth.garment.Design;
+import campcloth.garment.Designs;
+import campcloth.garment.Measurement;
+import campcloth.garment.MeasuringDrawing;
+import campcloth.garment.Sizes;
+import campcloth.pages.Choice;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+
+/** What can be chosen on the form for event and garment. */
+@Component
+class GarmentChoices {
+
+    /** More are not listed: who has so many comes from the list of events. */
+    private static final int MOST_EVENTS = 200;
+
+    private static final String FIRST_DESIGN = "tunic";
+
+    private final Events events;
+    private final Seasons seasons;
+    private final Sizes sizes;
+    private final Fibres fibres;
+    private final MessageSource texts;
+
+    GarmentChoices(Events events, Seasons seasons, Sizes sizes, Fibres fibres, MessageSource texts) {
+        this.events = events;
+        this.seasons = seasons;
+        this.sizes = sizes;
+        this.fibres = fibres;
+        this.texts = texts;
+    }
+
+    /** A measurement as the form asks for it. */
+    record MeasureLine(String key, String title, String how, double leastCm, double mostCm, boolean needed) {
+
+        private static MeasureLine of(Measurement measurement) {
+            return new MeasureLine(
+                    measurement.key(),
+                    measurement.tape().title(),
+                    String.join(" ", MeasuringDrawing.text(measurement)),
+                    measurement.range().least(),
+                    measurement.range().most(),
+                    measurement.usualCm().isEmpty());
+        }
+    }
+
+    /** Fills in what somebody who comes for the first time would take, and puts all choices into the page's model. */
+    void into(Model model, AskedForm form, BindingResult binding) {
+        if (form.season == null) {
+            form.season = Season.SUMMER;
+        }
+        Design design = Designs.all().stream()
+                .filter(known -> known.key().equals(form.design))
+                .findFirst()
+                .orElseGet(() -> Designs.named(FIRST_DESIGN));
+        form.design = design.key();
+        SimpleDay usual = SimpleDay.usual(form.season, seasons);
+        model.addAttribute(
+                "usual",
+                Map.of(
+                        "day", UsualSpell.of(usual.day()),
+                        "evening", UsualSpell.of(usual.evening()),
+                        "night", UsualSpell.of(usual.night())));
+        model.addAttribute("dayOpen", form.tellsDay() || hasErrors(binding, "day.", "evening.", "night."));
+        model.addAttribute("measuresOpen", form.tellsMeasures() || hasErrors(binding, "measures"));
+        model.addAttribute("events", eventChoices());
+        model.addAttribute("designs", Designs.all());
+        model.addAttribute("design", design);
+        model.addAttribute(
+                "measures", design.measurements().stream().map(MeasureLine::of).toList());
+        model.addAttribute("sizes", sizeChoices());
+        model.addAttribute("seasons", words("plan.season", Season.values()));
+        model.addAttribute("uses", words("plan.use", ClothingUse.values()));
+        chosen(form).ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
+    }
+
+    private static boolean hasErrors(BindingResult binding, String... starts) {
+        return binding.getFieldErrors().stream()
+                .anyMatch(error -> Arrays.stream(starts).anyMatch(error.getField()::startsWith));
+    }
+
+    private Optional<KeptEvent> chosen(AskedForm form) {
+        return Optional.ofNullable(form.event).flatMap(events::byId);
+    }
+
+    private List<Choice> eventChoices() {
+        List<Choice> choices = new ArrayList<>();
+        events.each(kept -> {
+            if (choices.size() < MOST_EVENTS) {
+                choices.add(new Choice(kept.id(), label(kept.event())));
+            }
+        });
+        choices.add(new Choice("", text("plan.event.none")));
+        return choices;
+    }
+
+    private String label(Event event) {
+        String name = event.name().isBlank() ? text("plan.event.unnamed") : Isolated.text(event.name());
+        return name + ", " + text("plan.season." + event.season())
+                + event.dates().map(days -> ", " + days.startsOn()).orElse("");
+    }
+
+    private List<Choice> sizeChoices() {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice("", text("plan.size.none")));
+        sizes.all().forEach(size -> choices.add(new Choice(size.key(), size.key() + ", " + size.name())));
+        return choices;
+    }
+
+    List<Choice> words(String family, Enum<?>[] values) {
+        return Arrays.stream(values)
+                .map(value -> new Choice(value.name(), text(family + "." + value.name())))
+                .toList();
+    }
+
+    String text(String key) {
+        return texts.getMessage(key, null, Locale.ENGLISH);
+    }
+}

@@ -1,0 +1,179 @@
+package campcloth.pages.sheet;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Cloths;
+import campcloth.cloth.Estimates;
+import campcloth.cloth.KeptCloth;
+import campcloth.cloth.Property;
+import campcloth.errand.ChosenCloth;
+import campcloth.errand.Errand;
+import campcloth.errand.Errands;
+import campcloth.errand.KeptErrand;
+import campcloth.errand.TakenEvent;
+import campcloth.errand.WantedGarment;
+import campcloth.event.Events;
+import campcloth.event.Seasons;
+import campcloth.fire.ClothingUse;
+import campcloth.garment.Design;
+import campcloth.garment.SewnBy;
+import campcloth.garment.Sizes;
+import campcloth.layout.LayoutGate;
+import campcloth.pages.Choice;
+import campcloth.pages.FormErrors;
+import campcloth.pages.NotHere;
+import campcloth.pages.plan.AskedForm;
+import campcloth.plan.CuttingOrder;
+import campcloth.plan.CuttingPlanner;
+import campcloth.plan.Fold;
+import campcloth.plan.KeptPlan;
+import campcloth.plan.Plans;
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.context.MessageSource;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The cloth is chosen: what the shop tells of it and how the garment is cut, and from that the sheet that is kept. */
+@Controller
+class BuyPage {
+
+    private static final int LONGEST_TITLE = 200;
+
+    private final Cloths cloths;
+    private final Events events;
+    private final Seasons seasons;
+    private final Sizes sizes;
+    private final CuttingPlanner planner;
+    private final LayoutGate gate;
+    private final Plans plans;
+    private final Errands errands;
+    private final Clock clock;
+    private final MessageSource texts;
+
+    BuyPage(
+            Cloths cloths,
+            Events events,
+            Seasons seasons,
+            Sizes sizes,
+            CuttingPlanner planner,
+            LayoutGate gate,
+            Plans plans,
+            Errands errands,
+            Clock clock,
+            MessageSource texts) {
+        this.cloths = cloths;
+        this.events = events;
+        this.seasons = seasons;
+        this.sizes = sizes;
+        this.planner = planner;
+        this.gate = gate;
+        this.plans = plans;
+        this.errands = errands;
+        this.clock = clock;
+        this.texts = texts;
+    }
+
+    /** There before it is bound, so that it is bound by its own rules. */
+    @ModelAttribute("form")
+    BuyForm empty() {
+        return new BuyForm();
+    }
+
+    @ModelAttribute("asked")
+    AskedForm nothingAsked() {
+        return new AskedForm();
+    }
+
+    @GetMapping("/plan/buy")
+    String form(@ModelAttribute("asked") AskedForm asked, @RequestParam String cloth, Model model) {
+        asked.event(events, seasons);
+        asked.measurements(sizes);
+        model.addAttribute("form", BuyForm.usual(asked.chosenDesign()));
+        return page(asked, kept(cloth), model);
+    }
+
+    @PostMapping("/plan/sheets")
+    String keep(
+            @RequestParam("asked") String askedText,
+            @RequestParam String cloth,
+            @ModelAttribute("form") BuyForm form,
+            BindingResult binding,
+            Model model,
+            HttpServletResponse response) {
+        AskedForm asked = AskedText.read(askedText);
+        KeptCloth kept = kept(cloth);
+        Design design = asked.chosenDesign();
+        boolean advised = ordinary(asked);
+        Optional<KeptErrand> errand = binding.hasErrors() || !advised
+                ? Optional.empty()
+                : FormErrors.caught(binding, path -> BuyForm.field(path, design), () -> kept(asked, kept, form));
+        if (errand.isPresent()) {
+            return "redirect:/sheets/" + errand.get().id();
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        return page(asked, kept, model);
+    }
+
+    private KeptErrand kept(AskedForm asked, KeptCloth chosen, BuyForm form) {
+        Design design = asked.chosenDesign();
+        TakenEvent event = asked.event(events, seasons);
+        WantedGarment garment = form.garment(asked.garment(), design);
+        Cloth told = form.told(chosen.cloth());
+        CuttingOrder order = form.order(told, garment, sizes);
+        String title = form.title == null ? title(design, event, told) : form.title;
+        Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+        Errand checked = new Errand(title, event, garment, new ChosenCloth(chosen.id(), told), "", now);
+        KeptPlan plan = plans.add(gate.through(() -> planner.plan(order)));
+        return errands.add(new Errand(title, event, garment, checked.cloth(), plan.id(), now));
+    }
+
+    private static String title(Design design, TakenEvent event, Cloth cloth) {
+        String name = event.event().name();
+        String title = name.isEmpty()
+                ? design.name() + ": " + cloth.name()
+                : design.name() + ", " + name + ": " + cloth.name();
+        return title.length() <= LONGEST_TITLE ? title : design.name();
+    }
+
+    private KeptCloth kept(String id) {
+        return cloths.byId(id).orElseThrow(() -> new NotHere("cloth"));
+    }
+
+    private static boolean ordinary(AskedForm asked) {
+        return asked.use == null || asked.use == ClothingUse.ORDINARY;
+    }
+
+    private String page(AskedForm asked, KeptCloth chosen, Model model) {
+        Cloth cloth = Estimates.complete(chosen.cloth());
+        model.addAttribute("asked", asked);
+        model.addAttribute("query", asked.query());
+        model.addAttribute("boundary", asked.use == null ? Optional.empty() : asked.use.boundary());
+        model.addAttribute("design", asked.chosenDesign());
+        model.addAttribute("folds", choices(Fold.values(), "sheet.fold."));
+        model.addAttribute("hands", choices(SewnBy.values(), "sheet.sewnBy."));
+        model.addAttribute("event", asked.event(events, seasons).event());
+        model.addAttribute("cloth", chosen);
+        model.addAttribute("width", cloth.required(Property.WIDTH_CM));
+        model.addAttribute("price", cloth.figure(Property.PRICE_PER_METRE));
+        model.addAttribute("washable", !cloth.finish().closesPores());
+        return "sheet/buy";
+    }
+
+    private List<Choice> choices(Enum<?>[] values, String key) {
+        return Arrays.stream(values)
+                .map(value -> new Choice(value.name(), texts.getMessage(key + value.name(), null, Locale.ENGLISH)))
+                .toList();
+    }
+}

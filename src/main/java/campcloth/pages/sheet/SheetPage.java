@@ -1,0 +1,95 @@
+package campcloth.pages.sheet;
+
+import campcloth.errand.Errands;
+import campcloth.figure.Refused;
+import campcloth.figure.Words;
+import campcloth.layout.CuttingSheet;
+import campcloth.layout.LayoutDrawing;
+import campcloth.layout.LayoutGate;
+import campcloth.pages.NotHere;
+import campcloth.pages.Units;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
+
+/** The kept plan sheets: the latest of them, and each by itself. */
+@Controller
+@RequestMapping("/sheets")
+class SheetPage {
+
+    private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml;charset=UTF-8");
+    private static final int MOST_LISTED = 50;
+
+    private final Errands errands;
+    private final KeptSheets sheets;
+    private final SheetPdf pdf;
+    private final LayoutGate gate;
+
+    SheetPage(Errands errands, KeptSheets sheets, SheetPdf pdf, LayoutGate gate) {
+        this.pdf = pdf;
+        this.gate = gate;
+        this.errands = errands;
+        this.sheets = sheets;
+    }
+
+    @GetMapping
+    String latest(Model model) {
+        model.addAttribute("kept", errands.latest(MOST_LISTED));
+        return "sheet/list";
+    }
+
+    @GetMapping("/{id}")
+    String one(@PathVariable String id, Model model) {
+        model.addAttribute("view", sheets.view(id));
+        model.addAttribute(
+                "address",
+                ServletUriComponentsBuilder.fromCurrentRequestUri().build().toUriString());
+        return "sheet/sheet";
+    }
+
+    /** The drawing that fits a page, or the large one to chalk from. */
+    @GetMapping("/{id}/layout.svg")
+    ResponseEntity<String> layout(@PathVariable String id, @RequestParam(defaultValue = "false") boolean large) {
+        CuttingSheet drawn = sheets.drawn(id);
+        return ResponseEntity.ok()
+                .contentType(SVG)
+                .body(large ? LayoutDrawing.svg(drawn) : LayoutDrawing.onePage(drawn));
+    }
+
+    /** The same to print and to carry; in turn with what else takes long. */
+    @GetMapping("/{id}.pdf")
+    ResponseEntity<byte[]> pdf(
+            @PathVariable String id,
+            @RequestParam(defaultValue = "a4") String paper,
+            @ModelAttribute("units") Units units) {
+        Paper chosen = Paper.of(paper)
+                .orElseThrow(
+                        () -> Refused.of("paper", Words.quoted(paper) + " is not known here", "give a4 or letter"));
+        SheetView view = sheets.view(id);
+        return ResponseEntity.ok()
+                .contentType(MediaType.APPLICATION_PDF)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"plan-sheet.pdf\"")
+                .body(gate.through(() -> pdf.of(view, chosen, units)));
+    }
+
+    @PostMapping("/{id}/delete")
+    String delete(@PathVariable String id, @RequestParam(defaultValue = "false") boolean sure, Model model) {
+        if (!sure) {
+            model.addAttribute("kept", sheets.kept(id));
+            return "sheet/delete";
+        }
+        if (!errands.remove(id)) {
+            throw new NotHere("sheet");
+        }
+        return "redirect:/sheets";
+    }
+}

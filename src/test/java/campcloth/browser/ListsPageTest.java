@@ -1,0 +1,139 @@
+package campcloth.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.supply.GeneratedList;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** Somebody takes over a supplier's list, and takes their own away. */
+@InBrowser
+class ListsPageTest {
+
+    private static final long SEED = 20261126;
+    private static final int ROWS = 1500;
+    private static final double PATIENCE_MS = 60_000;
+    private static final String HOSTILE = """
+            article no;name;composition;weight (g/m2);<svg onload=alert(1)>
+            H1;<script>alert(1)</script>;100% linen;185;x
+            H2;=HYPERLINK("http://example.org");100% wool;300;x
+            H3;"\u202Egnol <img src=x onerror=alert(1)>";"<script>alert(2)</script>";300;x
+            """;
+
+    @LocalServerPort
+    private int port;
+
+    @ParameterizedTest
+    @EnumSource
+    void aListIsLookedAtTakenOverWithItsProgressAndFound(Visit visit) throws IOException {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths/import");
+            visitor.holds();
+            send(visitor, "Mill " + UUID.randomUUID(), generated());
+            comes(page, "What would come of the list");
+            assertThat(page.getByRole(AriaRole.DEFINITION).first()).hasText("1,500");
+            assertThat(page.getByRole(AriaRole.TABLE).first()).containsText("weight");
+            visitor.holds();
+            String address = visitor.path();
+            visitor.button("Take it over").click();
+            assertThat(visitor.path()).isEqualTo(address);
+            comes(page, "The list is taken over");
+            assertThat(page.getByText("New", new Page.GetByTextOptions().setExact(true)))
+                    .isVisible();
+            visitor.holds();
+            visitor.link("To the cloths that were added").click();
+            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                    .isVisible();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatAListSaysRunsNowhere(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths/import");
+            send(
+                    visitor,
+                    "<script>alert(3)</script>\u202E" + UUID.randomUUID(),
+                    HOSTILE.getBytes(StandardCharsets.UTF_8));
+            comes(page, "What would come of the list");
+            assertThat(page.getByText("<svg onload=alert(1)>")).isVisible();
+            assertThat(page.getByRole(AriaRole.ROWHEADER, new Page.GetByRoleOptions().setName("4")))
+                    .isVisible();
+            visitor.holds();
+            visitor.button("Take it over").click();
+            comes(page, "The list is taken over");
+            visitor.holds();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatIsNoListIsToldAndTheFormKeepsWhatWasTyped(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths/import");
+            send(visitor, "Mill", "no list at all\n".getBytes(StandardCharsets.UTF_8));
+            comes(page, "The list cannot be read");
+            visitor.holds();
+            visitor.button("Send another list").click();
+            send(visitor, " ", "a;b\n1;2\n".getBytes(StandardCharsets.UTF_8));
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("printable characters");
+            visitor.holds();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"DESKTOP", "PHONE_WITHOUT_SCRIPTS"})
+    void aFileThatIsTooLargeIsToldOnAPage(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths/import");
+            send(visitor, "Mill", new byte[18 * 1024 * 1024]);
+            comes(page, "The file is too large");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"DESKTOP", "DESKTOP_WITHOUT_SCRIPTS"})
+    void theCatalogueIsTakenAway(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths/import");
+            Download list = page.waitForDownload(
+                    () -> visitor.link("The whole catalogue").click());
+            assertThat(list.suggestedFilename()).isEqualTo("cloths.csv");
+            Download own = page.waitForDownload(
+                    () -> visitor.link("Everything of your own").click());
+            assertThat(own.suggestedFilename()).isEqualTo("campcloth.zip");
+        }
+    }
+
+    private static void send(Visitor visitor, String supplier, byte[] list) {
+        Page page = visitor.page();
+        page.getByLabel("The list").setInputFiles(new FilePayload("list.csv", "text/csv", list));
+        page.getByLabel("Who sells by it").fill(supplier);
+        visitor.button("Look at it").click();
+    }
+
+    /** Waits until the page, which looks again by itself, says so. */
+    private static void comes(Page page, String heading) {
+        Locator first = page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1));
+        assertThat(first).hasText(heading, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MS));
+    }
+
+    private static byte[] generated() throws IOException {
+        ByteArrayOutputStream list = new ByteArrayOutputStream();
+        GeneratedList.write(SEED, ROWS, list);
+        return list.toByteArray();
+    }
+}

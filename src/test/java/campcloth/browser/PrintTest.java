@@ -1,0 +1,151 @@
+package campcloth.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.cloth.Cloth;
+import campcloth.cloth.Cloths;
+import campcloth.event.Event;
+import campcloth.event.Events;
+import campcloth.event.SafetyRule;
+import campcloth.event.Season;
+import campcloth.event.Seasons;
+import com.microsoft.playwright.Page;
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** Plan sheets on paper: printed by the browser, and as PDF by the service. */
+@InBrowser
+class PrintTest {
+
+    private static final List<String> SECTIONS = List.of(
+            "What to buy", "Fire and heat", "Rules of the event", "Still to ask", "Before cutting", "Sewing", "At hand",
+            "When it is made", "What was taken for granted", "Cutting layout", "End of the sheet");
+    private static final String CLOTH = "wool-diamond-twill-260";
+    private static final double A4_WIDTH_MM = 210;
+    private static final double A4_HEIGHT_MM = 297;
+    private static final double LETTER_WIDTH_MM = 215.9;
+    private static final double LETTER_HEIGHT_MM = 279.4;
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private Cloths cloths;
+
+    @Autowired
+    private Events events;
+
+    @Autowired
+    private Seasons seasons;
+
+    @ParameterizedTest
+    @CsvSource({
+        "season=SUMMER&design=tunic&size=M-M, linen-diamond-twill-230",
+        "season=WINTER&design=gown&size=M-L, wool-vadmal-480",
+        "season=AUTUMN&design=cloak&size=W-M, wool-vadmal-480",
+        "season=WINTER&design=shirt&size=M-L, cotton-wool-flannel-200",
+        "season=SUMMER&design=trousers&size=W-S, wool-diamond-twill-260"
+    })
+    void fitsBothPapers(String asked, String cloth) {
+        fitsBothPapers(new SheetSamples(port).made(asked, cloth, "&count=1"));
+    }
+
+    @Test
+    void manyOnStripedClothFitToo() {
+        fitsBothPapers(new SheetSamples(port)
+                .made("season=SUMMER&design=gown&size=M-L", CLOTH, "&count=6&repeatLengthCm=12&remnantLengthCm=90"));
+    }
+
+    @Test
+    void hostileNamesStayNames() {
+        Cloth known = cloths.byId(CLOTH).orElseThrow().cloth();
+        String cloth = cloths.add(new Cloth(
+                        SheetSamples.HOSTILE,
+                        known.blend(),
+                        known.weave(),
+                        known.surface(),
+                        known.finish(),
+                        known.nap(),
+                        known.stretch(),
+                        known.figures(),
+                        ""))
+                .id();
+        String event = events.add(new Event(
+                        SheetSamples.HOSTILE,
+                        Season.SUMMER,
+                        seasons.spells(Season.SUMMER),
+                        List.of(new SafetyRule(
+                                SafetyRule.Authority.EVENT,
+                                SheetSamples.HOSTILE,
+                                Optional.empty(),
+                                Set.of("acrylic"),
+                                Optional.empty(),
+                                false,
+                                Optional.of(5.0)))))
+                .id();
+        String path = new SheetSamples(port)
+                .made("event=" + event + "&design=tunic&size=M-M", cloth, "&title=" + SheetSamples.encoded(SheetSamples.HOSTILE));
+        fitsBothPapers(path);
+        try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
+            visitor.at(path);
+            assertThat(visitor.page().title()).startsWith("</text><script>");
+            visitor.at(path + "/layout.svg");
+            assertThat(visitor.page().title()).doesNotContain("taken'</script><");
+        }
+        String text = Printed.of(pdf(path, "a4")).text();
+        assertThat(text).contains("<script>document.title='taken'</script>").doesNotContain("root:");
+    }
+
+    @Test
+    void lettersOfManyLanguagesAreThereOrSaidToBeMissing() {
+        SheetSamples samples = new SheetSamples(port);
+        String asked = "season=SUMMER&design=apron&size=W-M";
+        String known = "Zástěra Łódź žluťoučký Őr Ærø Ωμέγα Кафтан";
+        String text = Printed.of(pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded(known)), "a4")).text();
+        assertThat(text).contains(known).doesNotContain("□").doesNotContain("has no signs for");
+        String unknown = Printed.of(pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded("上着 apron 𐍈")), "a4")).text();
+        assertThat(unknown).contains("□□ apron □").contains("has no signs for");
+    }
+
+    private void fitsBothPapers(String path) {
+        holds(Printed.of(printed(path, "A4")), A4_WIDTH_MM, A4_HEIGHT_MM, true);
+        holds(Printed.of(printed(path, "Letter")), LETTER_WIDTH_MM, LETTER_HEIGHT_MM, true);
+        holds(Printed.of(pdf(path, "a4")), A4_WIDTH_MM, A4_HEIGHT_MM, false);
+        holds(Printed.of(pdf(path, "letter")), LETTER_WIDTH_MM, LETTER_HEIGHT_MM, false);
+    }
+
+    private static void holds(Printed printed, double widthMm, double heightMm, boolean drawingHasLetters) {
+        printed.fits(widthMm, heightMm);
+        assertThat(printed.text()).contains(SECTIONS);
+        if (drawingHasLetters) {
+            String drawing = printed.texts().stream()
+                    .filter(text -> text.contains("of cloth; printed on A4"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(drawing).as("both ends of the cloth").contains("selvedge").contains("→ 0");
+            assertThat(drawing).as("the list below it").contains("End of the sheet");
+        }
+    }
+
+    private byte[] printed(String path, String paper) {
+        try (Visitor visitor = new Visitor(Visit.DESKTOP_DARK, port)) {
+            Page page = visitor.at(path);
+            page.locator(".layout-picture img").evaluate("img => { img.loading = 'eager'; return img.decode(); }");
+            return page.pdf(new Page.PdfOptions().setFormat(paper));
+        }
+    }
+
+    private byte[] pdf(String path, String paper) {
+        HttpResponse<byte[]> answer = new SheetSamples(port).get(path + ".pdf?paper=" + paper);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/pdf");
+        return answer.body();
+    }
+}
