@@ -85,6 +85,7 @@ public final class EventForm {
      */
     Event event(Seasons seasons, Fibres fibres, Optional<Event> before) {
         List<Refusal> refusals = new ArrayList<>();
+        Season chosen = season;
         List<Spell> typed = spellsShown().stream()
                 .flatMap(i ->
                         part("spells[" + i + "]", refusals, () -> spells.get(i).spell(latitudeDeg != null)).stream())
@@ -94,18 +95,18 @@ public final class EventForm {
                         part("rules[" + i + "]", refusals, () -> rules.get(i).rule(fibres)).stream())
                 .toList();
         Optional<Optional<EventDates>> dates = part("", refusals, this::dates);
-        if (season == null) {
+        if (chosen == null) {
             refusals.add(new Refusal("season", "is missing", "choose the season"));
         }
-        if (season == null || !refusals.isEmpty()) {
+        if (chosen == null || !refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-        boolean presumed = typed.equals(seasons.spells(season))
+        boolean presumed = typed.equals(seasons.spells(chosen))
                 || before.filter(e -> e.spellsPresumed() && e.spells().equals(typed))
                         .isPresent();
         return new Event(
                 name == null ? "" : name,
-                season,
+                chosen,
                 typed,
                 ruled,
                 presumed,
