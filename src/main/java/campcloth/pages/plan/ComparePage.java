@@ -39,23 +39,24 @@ class ComparePage {
 
     @GetMapping("/plan/compare")
     String compare(
-            @ModelAttribute("form") AskedForm form,
-            @RequestParam(defaultValue = "") List<String> cloth,
-            Model model) {
+            @ModelAttribute("form") AskedForm form, @RequestParam(defaultValue = "") List<String> cloth, Model model) {
         List<Candidate> ticked = planned.ticked(cloth);
         Planned.Question about = planned.question(form, () -> ticked);
         Question question = about.asked().question();
         Ranking ranking = adviser.rank(question);
-        List<Candidate> ranked = ranking.judged().stream().map(Judged::candidate).toList();
-        ClothsBesides besides =
-                new ClothsBesides(SideBySide.of(ranked.stream().map(Candidate::cloth).toList()), Optional.empty());
+        List<Candidate> ranked =
+                ranking.judged().stream().map(Judged::candidate).toList();
+        ClothsBesides besides = new ClothsBesides(
+                SideBySide.of(ranked.stream().map(Candidate::cloth).toList()), Optional.empty());
         model.addAttribute("query", form.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("garment", form.chosenDesign().name());
         model.addAttribute("heeding", Heeding.of(ranking.cautions()));
         model.addAttribute("presumed", about.asked().presumed(ranking));
         model.addAttribute("compared", compared(question, ranking, besides));
-        model.addAttribute("figures", besides.compared().figures().stream().map(FigureRow::of).toList());
+        model.addAttribute(
+                "figures",
+                besides.compared().figures().stream().map(FigureRow::of).toList());
         model.addAttribute("notes", ClothsBesides.NOTES);
         return "plan/compare";
     }

@@ -39,7 +39,11 @@ public record EventLine(
 
     /** A fire and the wearer's place at it; null where nobody said. */
     public record FireLine(
-            String spell, String role, @Nullable Double distanceM, @Nullable String kind, @Nullable Double fireKw) {
+            String spell,
+            String role,
+            @Nullable Double distanceM,
+            @Nullable String kind,
+            @Nullable Double fireKw) {
 
         private static FireLine of(Spell spell, OpenFire fire) {
             return new FireLine(

@@ -55,7 +55,9 @@ class Planned {
         List<String> asked = ids.stream().distinct().toList();
         if (asked.size() < LEAST || asked.size() > MOST) {
             throw Refused.of(
-                    "cloth", "is ticked " + asked.size() + " times", "tick " + LEAST + " to " + MOST + " cloths to compare");
+                    "cloth",
+                    "is ticked " + asked.size() + " times",
+                    "tick " + LEAST + " to " + MOST + " cloths to compare");
         }
         Map<String, Candidate> found = new LinkedHashMap<>();
         cloths.byIds(asked).forEach(kept -> found.put(kept.id(), candidate(kept)));

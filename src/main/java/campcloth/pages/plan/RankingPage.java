@@ -63,9 +63,11 @@ class RankingPage {
                 : FormErrors.caught(
                         binding,
                         AskedForm::field,
-                        () -> planned.question(form, () -> cloths.matching(search).stream()
-                                .map(Planned::candidate)
-                                .toList()));
+                        () -> planned.question(
+                                form,
+                                () -> cloths.matching(search).stream()
+                                        .map(Planned::candidate)
+                                        .toList()));
         if (binding.hasErrors() || narrowing.hasErrors()) {
             response.setStatus(PlanPage.UNUSABLE);
         }
