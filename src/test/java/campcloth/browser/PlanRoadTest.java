@@ -62,8 +62,7 @@ class PlanRoadTest {
                 Optional.empty(),
                 false,
                 Optional.of(3.0));
-        event = events.add(
-                new Event(HOSTILE, Season.AUTUMN, seasons.spells(Season.AUTUMN), List.of(rule)));
+        event = events.add(new Event(HOSTILE, Season.AUTUMN, seasons.spells(Season.AUTUMN), List.of(rule)));
         Cloth linen = cloths.byId("linen-150-plain").orElseGet(this::anyCloth).cloth();
         hostile = cloths.add(new Cloth(
                 HOSTILE,
@@ -101,7 +100,8 @@ class PlanRoadTest {
             if (!visit.scripts()) {
                 button(page, "Show what is known of it").click();
             }
-            assertThat(page.getByText("Nothing that melts within three metres <b>of fire</b>")).isVisible();
+            assertThat(page.getByText("Nothing that melts within three metres <b>of fire</b>"))
+                    .isVisible();
             page.getByLabel("Apron").check();
             if (!visit.scripts()) {
                 button(page, "Show what this garment needs").click();
@@ -114,13 +114,15 @@ class PlanRoadTest {
 
             looked(page, visit, "Cloths for this garment: Apron");
             assertThat(page.getByRole(AriaRole.ARTICLE).first()).containsText("1.");
-            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName("Ruled out"))).isVisible();
+            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName("Ruled out")))
+                    .isVisible();
             int first = page.locator("article").count();
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Show more")).first().click();
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Show more"))
+                    .first()
+                    .click();
             assertThat(page.locator("article")).hasCount(first + 15);
 
-            page.getByRole(
-                            AriaRole.LINK, new Page.GetByRoleOptions().setName("What would better the verdict?"))
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("What would better the verdict?"))
                     .last()
                     .click();
             assertThat(page.getByText("never at a change of a rule")).isVisible();
@@ -135,7 +137,8 @@ class PlanRoadTest {
             looked(page, visit, "Side by side for this garment: Apron");
             Locator columns = page.getByRole(AriaRole.TABLE).first().getByRole(AriaRole.COLUMNHEADER);
             assertThat(columns).hasCount(3);
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("How firm is this order?")).click();
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("How firm is this order?"))
+                    .click();
             looked(page, visit, "How firm the order is");
             assertQuiet();
         }
@@ -189,7 +192,8 @@ class PlanRoadTest {
     }
 
     private void looked(Page page, Visit visit, String heading) {
-        assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1))).hasText(heading);
+        assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                .hasText(heading);
         assertThat(page.content()).as("a text is missing on %s", page.url()).doesNotContain("??");
         if (visit.scripts()) {
             Accessible.isAccessible(page);

@@ -57,8 +57,7 @@ class AskedBindingTest {
         AskedForm again = new AskedForm();
         MockHttpServletRequest request = new MockHttpServletRequest();
         for (String part : written.split("&")) {
-            String[] sides = URLDecoder.decode(part, StandardCharsets.UTF_8)
-                    .split("=");
+            String[] sides = URLDecoder.decode(part, StandardCharsets.UTF_8).split("=");
             request.addParameter(sides[0], sides[1]);
         }
         assertThat(bind(again, request).hasErrors()).isFalse();

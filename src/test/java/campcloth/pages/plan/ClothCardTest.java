@@ -32,16 +32,23 @@ class ClothCardTest {
             Judged judged = ranking.judged().get(i);
             ClothCard card = ClothCard.of(i + 1, judged, ranking);
             assertThat(card.urgent()).doesNotContainAnyElementsOf(card.notes());
-            assertThat(card.urgent().size() + card.notes().size()).isEqualTo(judged.warnings().size());
+            assertThat(card.urgent().size() + card.notes().size())
+                    .isEqualTo(judged.warnings().size());
             assertThat(card.notes()).allMatch(note -> note.severity() == Warning.Severity.NOTE);
-            assertThat(card.urgent().stream().map(Warning::severity).map(Enum::ordinal).toList())
+            assertThat(card.urgent().stream()
+                            .map(Warning::severity)
+                            .map(Enum::ordinal)
+                            .toList())
                     .isSortedAccordingTo(Comparator.reverseOrder());
             assertThat(card.criteria()).hasSize(6);
-            assertThat(card.asks().size() + card.otherRules().size()).isEqualTo(judged.rules().size());
+            assertThat(card.asks().size() + card.otherRules().size())
+                    .isEqualTo(judged.rules().size());
             if (judged.verdict() == Verdict.RULED_OUT) {
                 assertThat(card.urgent()).as("why %s is ruled out", card.id()).isNotEmpty();
             }
-            stops += (int) card.urgent().stream().filter(w -> w.severity() == Warning.Severity.STOP).count();
+            stops += (int) card.urgent().stream()
+                    .filter(w -> w.severity() == Warning.Severity.STOP)
+                    .count();
         }
         assertThat(stops).isPositive();
     }
@@ -51,7 +58,8 @@ class ClothCardTest {
     void tellsOneMeritAndOneFaultOfThoseThatCount(Season season) {
         Ranking ranking = ranking(season);
         for (Judged judged : ranking.judged()) {
-            List<ClothCard.CriterionRow> telling = ClothCard.of(1, judged, ranking).telling();
+            List<ClothCard.CriterionRow> telling =
+                    ClothCard.of(1, judged, ranking).telling();
             assertThat(telling).hasSizeBetween(1, 2).allMatch(row -> row.value() != null);
             assertThat(telling.get(0).merit()).isTrue();
             assertThat(telling.stream().skip(1)).allMatch(row -> !row.merit());
@@ -66,9 +74,9 @@ class ClothCardTest {
         List<Candidate> all = CATALOGUE.cloths().entrySet().stream()
                 .map(entry -> new Candidate(entry.getKey(), entry.getValue()))
                 .toList();
-        return ADVISER.rank(form.asking(
-                        form.event(new NoEvents(), CATALOGUE.seasons()).event(), CATALOGUE.sizes())
-                .about(() -> all)
-                .question());
+        return ADVISER.rank(
+                form.asking(form.event(new NoEvents(), CATALOGUE.seasons()).event(), CATALOGUE.sizes())
+                        .about(() -> all)
+                        .question());
     }
 }
