@@ -69,7 +69,7 @@ public class SwatchForm {
         Typed.fill(weighed.pieces, 3 + more, WeighedPieces.MOST_PIECES, WeighedForm.PieceForm::new);
         washed.makeRoom(more);
         wind.makeRoom(more);
-        Typed.fill(drip.seconds, 5 + more, DripTest.MOST_DROPS, () -> null);
+        Typed.fill(drip.seconds, 5 + more, DripTest.MOST_DROPS);
     }
 
     /** The swatch meant, by the names of the core's fields. */

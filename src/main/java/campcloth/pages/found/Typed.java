@@ -46,9 +46,16 @@ final class Typed {
     }
 
     /** Adds empty ones until there are so many, at most so many as the core takes. */
-    static <T extends @Nullable Object> void fill(List<T> typed, int wanted, int most, Supplier<T> empty) {
+    static <T> void fill(List<T> typed, int wanted, int most, Supplier<T> empty) {
         while (typed.size() < Math.min(wanted, most)) {
             typed.add(empty.get());
+        }
+    }
+
+    /** The same for numbers. */
+    static void fill(List<@Nullable Double> typed, int wanted, int most) {
+        while (typed.size() < Math.min(wanted, most)) {
+            typed.add(null);
         }
     }
 }

@@ -76,7 +76,7 @@ public class WashedForm {
         int washes = Math.max(washes(), 3 + more);
         for (List<PairForm> way : List.of(warp, weft)) {
             Typed.fill(way, 3 + more, WashedMarks.MOST_PAIRS, PairForm::new);
-            way.forEach(pair -> Typed.fill(pair.afterCm, washes, MarkPair.MOST_WASHES, () -> null));
+            way.forEach(pair -> Typed.fill(pair.afterCm, washes, MarkPair.MOST_WASHES));
         }
     }
 

@@ -44,8 +44,8 @@ public class WindForm {
     }
 
     void makeRoom(int more) {
-        Typed.fill(referenceSeconds, 3 + more, WindTest.MOST_TIMES, () -> null);
-        Typed.fill(seconds, 3 + more, WindTest.MOST_TIMES, () -> null);
+        Typed.fill(referenceSeconds, 3 + more, WindTest.MOST_TIMES);
+        Typed.fill(seconds, 3 + more, WindTest.MOST_TIMES);
     }
 
     WindTest test(Cloths cloths, String clothId) {
