@@ -67,6 +67,7 @@ class ShopPage {
         choices.into(model);
         model.addAttribute("figures", new ShopFigures(units));
         model.addAttribute("carried", carried(form, binding));
+        model.addAttribute("swapped", request.getHeader("HX-Request") != null);
         if (request.getParameter(ASKED) != null) {
             answer(form, binding, model, request);
             if (binding.hasErrors()) {
