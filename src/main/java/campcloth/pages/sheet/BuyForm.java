@@ -97,7 +97,9 @@ public class BuyForm {
 
     /** Where an option is typed. */
     static String field(Option option) {
-        String map = option.value() instanceof Option.YesNo ? "yes" : option.value() instanceof Option.Cm ? "lengths" : "counts";
+        String map = option.value() instanceof Option.YesNo
+                ? "yes"
+                : option.value() instanceof Option.Cm ? "lengths" : "counts";
         return map + "[" + option.key() + "]";
     }
 
@@ -150,7 +152,9 @@ public class BuyForm {
     CuttingOrder order(Cloth told, WantedGarment garment, Sizes sizes) {
         ClothToCut cloth = ClothToCut.of(told, UsableWidth.USUAL_SELVEDGE_CM, prewash);
         return new CuttingOrder(
-                cloth.price().map(price -> cloth.at(new Money(price.amount(), currency()))).orElse(cloth),
+                cloth.price()
+                        .map(price -> cloth.at(new Money(price.amount(), currency())))
+                        .orElse(cloth),
                 List.of(garment.line(sizes)),
                 Optional.ofNullable(remnantLengthCm),
                 fold == null ? Fold.ANY : fold,

@@ -27,6 +27,7 @@ import campcloth.plan.CuttingPlanner;
 import campcloth.plan.Fold;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Plans;
+import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -43,7 +44,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import jakarta.servlet.http.HttpServletResponse;
 
 /** The cloth is chosen: what the shop tells of it and how the garment is cut, and from that the sheet that is kept. */
 @Controller
@@ -141,7 +141,9 @@ class BuyPage {
 
     private static String title(Design design, TakenEvent event, Cloth cloth) {
         String name = event.event().name();
-        String title = name.isEmpty() ? design.name() + ": " + cloth.name() : design.name() + ", " + name + ": " + cloth.name();
+        String title = name.isEmpty()
+                ? design.name() + ": " + cloth.name()
+                : design.name() + ", " + name + ": " + cloth.name();
         return title.length() <= LONGEST_TITLE ? title : design.name();
     }
 

@@ -23,7 +23,8 @@ record OwnFontsOnly(TrueTypeFont own) implements FontMapper {
     }
 
     @Override
-    public CIDFontMapping getCIDFont(String name, @Nullable PDFontDescriptor descriptor, @Nullable PDCIDSystemInfo info) {
+    public CIDFontMapping getCIDFont(
+            String name, @Nullable PDFontDescriptor descriptor, @Nullable PDCIDSystemInfo info) {
         return new CIDFontMapping(null, own, true);
     }
 }

@@ -21,6 +21,8 @@ enum Paper {
     }
 
     static Optional<Paper> of(String name) {
-        return Arrays.stream(values()).filter(paper -> paper.name().equalsIgnoreCase(name)).findFirst();
+        return Arrays.stream(values())
+                .filter(paper -> paper.name().equalsIgnoreCase(name))
+                .findFirst();
     }
 }

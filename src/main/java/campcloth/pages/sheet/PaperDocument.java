@@ -45,7 +45,10 @@ final class PaperDocument {
     private static String allowed(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.codePoints()
-                .filter(c -> c == '\t' || c == '\n' || c == '\r' || c >= ' ' && (c < 0xD800 || c > 0xDFFF) && (c & 0xFFFE) != 0xFFFE)
+                .filter(c -> c == '\t'
+                        || c == '\n'
+                        || c == '\r'
+                        || c >= ' ' && (c < 0xD800 || c > 0xDFFF) && (c & 0xFFFE) != 0xFFFE)
                 .forEach(kept::appendCodePoint);
         return kept.toString();
     }

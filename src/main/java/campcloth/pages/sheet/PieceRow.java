@@ -2,8 +2,8 @@ package campcloth.pages.sheet;
 
 import campcloth.layout.Point;
 import campcloth.plan.CuttingPlan;
-import campcloth.plan.Matched;
 import campcloth.plan.Making;
+import campcloth.plan.Matched;
 import campcloth.plan.PlacedPiece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

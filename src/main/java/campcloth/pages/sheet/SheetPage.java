@@ -1,9 +1,9 @@
 package campcloth.pages.sheet;
 
 import campcloth.errand.Errands;
-import campcloth.layout.CuttingSheet;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.layout.CuttingSheet;
 import campcloth.layout.LayoutDrawing;
 import campcloth.layout.LayoutGate;
 import campcloth.pages.NotHere;
@@ -68,9 +68,12 @@ class SheetPage {
     /** The same to print and to carry; in turn with what else takes long. */
     @GetMapping("/{id}.pdf")
     ResponseEntity<byte[]> pdf(
-            @PathVariable String id, @RequestParam(defaultValue = "a4") String paper, @ModelAttribute("units") Units units) {
+            @PathVariable String id,
+            @RequestParam(defaultValue = "a4") String paper,
+            @ModelAttribute("units") Units units) {
         Paper chosen = Paper.of(paper)
-                .orElseThrow(() -> Refused.of("paper", Words.quoted(paper) + " is not known here", "give a4 or letter"));
+                .orElseThrow(
+                        () -> Refused.of("paper", Words.quoted(paper) + " is not known here", "give a4 or letter"));
         SheetView view = sheets.view(id);
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
