@@ -25,8 +25,17 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 class PrintTest {
 
     private static final List<String> SECTIONS = List.of(
-            "What to buy", "Fire and heat", "Rules of the event", "Still to ask", "Before cutting", "Sewing", "At hand",
-            "When it is made", "What was taken for granted", "Cutting layout", "End of the sheet");
+            "What to buy",
+            "Fire and heat",
+            "Rules of the event",
+            "Still to ask",
+            "Before cutting",
+            "Sewing",
+            "At hand",
+            "When it is made",
+            "What was taken for granted",
+            "Cutting layout",
+            "End of the sheet");
     private static final String CLOTH = "wool-diamond-twill-260";
     private static final double A4_WIDTH_MM = 210;
     private static final double A4_HEIGHT_MM = 297;
@@ -91,7 +100,10 @@ class PrintTest {
                                 Optional.of(5.0)))))
                 .id();
         String path = new SheetSamples(port)
-                .made("event=" + event + "&design=tunic&size=M-M", cloth, "&title=" + SheetSamples.encoded(SheetSamples.HOSTILE));
+                .made(
+                        "event=" + event + "&design=tunic&size=M-M",
+                        cloth,
+                        "&title=" + SheetSamples.encoded(SheetSamples.HOSTILE));
         fitsBothPapers(path);
         try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             visitor.at(path);
@@ -108,9 +120,12 @@ class PrintTest {
         SheetSamples samples = new SheetSamples(port);
         String asked = "season=SUMMER&design=apron&size=W-M";
         String known = "Zástěra Łódź žluťoučký Őr Ærø Ωμέγα Кафтан";
-        String text = Printed.of(pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded(known)), "a4")).text();
+        String text = Printed.of(pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded(known)), "a4"))
+                .text();
         assertThat(text).contains(known).doesNotContain("□").doesNotContain("has no signs for");
-        String unknown = Printed.of(pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded("上着 apron 𐍈")), "a4")).text();
+        String unknown = Printed.of(
+                        pdf(samples.made(asked, CLOTH, "&title=" + SheetSamples.encoded("上着 apron 𐍈")), "a4"))
+                .text();
         assertThat(unknown).contains("□□ apron □").contains("has no signs for");
     }
 
@@ -129,7 +144,10 @@ class PrintTest {
                     .filter(text -> text.contains("of cloth; printed on A4"))
                     .findFirst()
                     .orElseThrow();
-            assertThat(drawing).as("both ends of the cloth").contains("selvedge").contains("→ 0");
+            assertThat(drawing)
+                    .as("both ends of the cloth")
+                    .contains("selvedge")
+                    .contains("→ 0");
             assertThat(drawing).as("the list below it").contains("End of the sheet");
         }
     }

@@ -14,8 +14,9 @@ import java.nio.charset.StandardCharsets;
 final class SheetSamples {
 
     /** A name that would take over a page, a drawing or a document that lets it. */
-    static final String HOSTILE = "</text><script>document.title='taken'</script>&\"']]>\u202Eemag <!DOCTYPE x [<!ENTITY e SYSTEM"
-            + " 'file:///etc/passwd'>]>&e;" + "w".repeat(60);
+    static final String HOSTILE =
+            "</text><script>document.title='taken'</script>&\"']]>\u202Eemag <!DOCTYPE x [<!ENTITY e SYSTEM"
+                    + " 'file:///etc/passwd'>]>&e;" + "w".repeat(60);
 
     private final HttpClient http = HttpClient.newHttpClient();
     private final int port;
@@ -26,17 +27,20 @@ final class SheetSamples {
 
     /** The path of a sheet made of a query that tells event and garment, a cloth and more fields of the form. */
     String made(String asked, String cloth, String more) {
-        HttpResponse<String> answer = post("/plan/sheets", "asked=" + encoded(asked) + "&cloth=" + encoded(cloth) + "&prewash=true" + more);
+        HttpResponse<String> answer =
+                post("/plan/sheets", "asked=" + encoded(asked) + "&cloth=" + encoded(cloth) + "&prewash=true" + more);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(302);
         String location = answer.headers().firstValue("Location").orElseThrow();
         return location.substring(location.indexOf("/sheets/"));
     }
 
     HttpResponse<String> post(String path, String form) {
-        return sent(HttpRequest.newBuilder(uri(path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(form))
-                .build(), HttpResponse.BodyHandlers.ofString());
+        return sent(
+                HttpRequest.newBuilder(uri(path))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(form))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
     }
 
     HttpResponse<byte[]> get(String path) {

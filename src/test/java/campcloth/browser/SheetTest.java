@@ -71,7 +71,9 @@ class SheetTest {
             assertThat(page.getByRole(AriaRole.IMG)).isVisible();
             visitor.holds();
             String path = visitor.path();
-            Errand kept = errands.byId(path.substring("/sheets/".length())).orElseThrow().errand();
+            Errand kept = errands.byId(path.substring("/sheets/".length()))
+                    .orElseThrow()
+                    .errand();
             assertThat(kept.cloth().cloth().figures().toString()).contains("told by the shop");
             visitor.at("/sheets");
             visitor.holds();
@@ -101,10 +103,14 @@ class SheetTest {
 
     @Test
     void theSheetStandsOnTheEventAsItWas() {
-        KeptEvent event = events.add(new Event("Wendlow camp", Season.SUMMER, seasons.spells(Season.SUMMER), List.of()));
+        KeptEvent event =
+                events.add(new Event("Wendlow camp", Season.SUMMER, seasons.spells(Season.SUMMER), List.of()));
         String path = new SheetSamples(port).made("event=" + event.id() + "&design=apron&size=W-M", CLOTH, "");
         assertThat(text(path)).contains("Wendlow camp").doesNotContain("has changed since");
-        events.replace(event.id(), event.version(), new Event("Other", Season.WINTER, seasons.spells(Season.WINTER), List.of()));
+        events.replace(
+                event.id(),
+                event.version(),
+                new Event("Other", Season.WINTER, seasons.spells(Season.WINTER), List.of()));
         assertThat(text(path)).contains("Wendlow camp").contains("has changed since");
         long now = events.byId(event.id()).orElseThrow().version();
         events.remove(event.id(), now);
@@ -115,7 +121,8 @@ class SheetTest {
     void numbersMeanTheUnitsTheyWereTypedIn() {
         String asked = "season=SUMMER&design=apron&measures[waistCm]=84";
         String path = new SheetSamples(port).made(asked, CLOTH, "&typedIn=imperial&widthCm=60&lengths[widthCm]=25.5");
-        Errand kept = errands.byId(path.substring("/sheets/".length())).orElseThrow().errand();
+        Errand kept =
+                errands.byId(path.substring("/sheets/".length())).orElseThrow().errand();
         assertThat(kept.garment().wearerCm()).containsEntry("waistCm", 84.0);
         assertThat(((Number) kept.garment().options().get("widthCm")).doubleValue())
                 .isCloseTo(25.5 * 2.54, org.assertj.core.api.Assertions.within(1e-9));
@@ -126,7 +133,9 @@ class SheetTest {
     void whatIsOutsideGetsNoSheet() {
         SheetSamples samples = new SheetSamples(port);
         String asked = ASKED + "&use=CHILDRENS_COSTUME";
-        assertThat(text("/plan/buy?" + asked + "&cloth=" + CLOTH)).contains("not graded").doesNotContain("Make the plan sheet");
+        assertThat(text("/plan/buy?" + asked + "&cloth=" + CLOTH))
+                .contains("not graded")
+                .doesNotContain("Make the plan sheet");
         HttpResponse<String> answer =
                 samples.post("/plan/sheets", "asked=" + SheetSamples.encoded(asked) + "&cloth=" + CLOTH);
         assertThat(answer.statusCode()).isEqualTo(422);
@@ -137,13 +146,21 @@ class SheetTest {
     void whatCannotBeUsedIsToldAtItsField() {
         SheetSamples samples = new SheetSamples(port);
         String form = "asked=" + SheetSamples.encoded(ASKED) + "&cloth=" + CLOTH;
-        for (String wrong : List.of("lengths[hemAllowanceCm]=99", "shopStepCm=0", "count=1000", "repeatLengthCm=0.01", "pricePerMetre=-2", "widthCm=wide")) {
+        for (String wrong : List.of(
+                "lengths[hemAllowanceCm]=99",
+                "shopStepCm=0",
+                "count=1000",
+                "repeatLengthCm=0.01",
+                "pricePerMetre=-2",
+                "widthCm=wide")) {
             HttpResponse<String> answer = samples.post("/plan/sheets", form + "&" + wrong);
             assertThat(answer.statusCode()).as(wrong).isEqualTo(422);
             assertThat(answer.body()).as(wrong).contains("aria-invalid=\"true\"");
         }
-        assertThat(samples.post("/plan/sheets", "asked=%25ZZ&cloth=" + CLOTH).statusCode()).isEqualTo(422);
-        assertThat(samples.post("/plan/sheets", form.replace(CLOTH, "none")).statusCode()).isEqualTo(404);
+        assertThat(samples.post("/plan/sheets", "asked=%25ZZ&cloth=" + CLOTH).statusCode())
+                .isEqualTo(422);
+        assertThat(samples.post("/plan/sheets", form.replace(CLOTH, "none")).statusCode())
+                .isEqualTo(404);
         assertThat(samples.get("/sheets/nothing").statusCode()).isEqualTo(404);
         assertThat(samples.get("/sheets/nothing.pdf").statusCode()).isEqualTo(404);
         assertThat(samples.get("/sheets/nothing/layout.svg").statusCode()).isEqualTo(404);
