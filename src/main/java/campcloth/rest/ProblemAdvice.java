@@ -1,8 +1,8 @@
 package campcloth.rest;
 
-import campcloth.layout.Busy;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.layout.Busy;
 import java.net.URI;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

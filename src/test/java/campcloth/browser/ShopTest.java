@@ -185,7 +185,8 @@ class ShopTest {
                 assertThat(verdict(page)).hasText("Ruled out");
                 assertThat(page.locator("#may")).containsText("cannot be read");
                 assertThat(page.locator("svg")).hasCount(0);
-                assertThat(page.getByLabel("What the label says")).hasValue(hostile.substring(0, Math.min(MOST_TYPED, hostile.length())));
+                assertThat(page.getByLabel("What the label says"))
+                        .hasValue(hostile.substring(0, Math.min(MOST_TYPED, hostile.length())));
                 if (visit.scripts()) {
                     Accessible.fitsItsScreen(page);
                 }

@@ -73,7 +73,9 @@ class EventsRoadTest {
         HttpResponse<String> stale = post("/events/" + kept.id() + "/remove", Map.of("version", "0"));
         assertThat(stale.statusCode()).isEqualTo(409);
         assertThat(events.byId(kept.id())).isPresent();
-        assertThat(post("/events/" + kept.id() + "/remove", Map.of("version", "1")).statusCode()).isEqualTo(302);
+        assertThat(post("/events/" + kept.id() + "/remove", Map.of("version", "1"))
+                        .statusCode())
+                .isEqualTo(302);
         assertThat(events.byId(kept.id())).isEmpty();
     }
 
@@ -84,9 +86,24 @@ class EventsRoadTest {
         HttpResponse<String> answer = post(
                 "/events/" + kept.id() + "/edit",
                 Map.of(
-                        "version", "0", "name", "Typed for nothing", "season", "SUMMER", "spells[0].name", "noon",
-                        "spells[0].hours", "3", "spells[0].airC", "20", "spells[0].humidityPercent", "50",
-                        "spells[0].windMs", "1", "spells[0].activity", "WALKING"));
+                        "version",
+                        "0",
+                        "name",
+                        "Typed for nothing",
+                        "season",
+                        "SUMMER",
+                        "spells[0].name",
+                        "noon",
+                        "spells[0].hours",
+                        "3",
+                        "spells[0].airC",
+                        "20",
+                        "spells[0].humidityPercent",
+                        "50",
+                        "spells[0].windMs",
+                        "1",
+                        "spells[0].activity",
+                        "WALKING"));
         assertThat(answer.statusCode()).isEqualTo(409);
         assertThat(answer.body()).contains("Typed for nothing", "action=\"/events/new\"");
     }
@@ -98,8 +115,10 @@ class EventsRoadTest {
         assertThat(picture.statusCode()).isEqualTo(200);
         assertThat(picture.headers().firstValue("Content-Type").orElseThrow()).startsWith("image/svg+xml");
         assertThat(picture.body()).contains("<svg", "50 kW");
-        assertThat(get("/events/" + kept.id() + "/pictures/fire.svg?fire=1").statusCode()).isEqualTo(404);
-        assertThat(get("/events/" + kept.id() + "/pictures/fire.svg?fire=-1").statusCode()).isEqualTo(404);
+        assertThat(get("/events/" + kept.id() + "/pictures/fire.svg?fire=1").statusCode())
+                .isEqualTo(404);
+        assertThat(get("/events/" + kept.id() + "/pictures/fire.svg?fire=-1").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
