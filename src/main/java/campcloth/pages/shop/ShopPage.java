@@ -50,12 +50,6 @@ class ShopPage {
         this.cloths = cloths;
     }
 
-    /** There before it is bound, so that its numbers keep the units they were typed in. */
-    @ModelAttribute("form")
-    ShopForm form() {
-        return new ShopForm();
-    }
-
     @GetMapping("/shop")
     String shop(
             @ModelAttribute("form") ShopForm form,
