@@ -58,7 +58,9 @@ class ClothsTest {
             assertThat(page.getByText("These are only named much alike.")).hasCount(0);
             visitor.at("/cloths?text=canvvas");
             assertThat(page.getByText("These are only named much alike.")).isVisible();
-            assertThat(page.locator(".hit h2").filter(new Locator.FilterOptions().setHasText("canvas")).first())
+            assertThat(page.locator(".hit h2")
+                            .filter(new Locator.FilterOptions().setHasText("canvas"))
+                            .first())
                     .isVisible();
             visitor.at("/cloths?text=qqzzxxjj&fibre=flax");
             assertThat(visitor.heading("Nothing matches")).isVisible();

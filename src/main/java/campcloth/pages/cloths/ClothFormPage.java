@@ -127,7 +127,8 @@ class ClothFormPage {
     }
 
     private ModelAndView read(ClothForm form, BindingResult binding, String act, Optional<Cloth> before, Units units) {
-        Optional<ReadLabel> read = FormErrors.caught(binding, () -> ReadLabel.into(form, binding, labels, part(act), view::text))
+        Optional<ReadLabel> read = FormErrors.caught(
+                        binding, () -> ReadLabel.into(form, binding, labels, part(act), view::text))
                 .flatMap(found -> found);
         HttpStatus status = read.isPresent() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT;
         ModelAndView page = view.shown(form, before, units, status);

@@ -119,7 +119,8 @@ public final class SearchForm {
 
     /** Drops what was sent empty. */
     void tidy() {
-        List.of(fibre, weightClass, season, fireGrade, origin, cloth).forEach(values -> values.removeIf(Objects::isNull));
+        List.of(fibre, weightClass, season, fireGrade, origin, cloth)
+                .forEach(values -> values.removeIf(Objects::isNull));
     }
 
     private static Set<String> names(Collection<? extends Enum<?>> values) {
