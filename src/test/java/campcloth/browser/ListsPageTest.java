@@ -120,7 +120,8 @@ class ListsPageTest {
 
     private static void send(Visitor visitor, String supplier, byte[] list) {
         Page page = visitor.page();
-        page.getByLabel("The list").setInputFiles(new FilePayload("list.csv", "text/csv", list));
+        page.getByLabel("The list", new Page.GetByLabelOptions().setExact(true))
+                .setInputFiles(new FilePayload("list.csv", "text/csv", list));
         page.getByLabel("Who sells by it").fill(supplier);
         visitor.button("Look at it").click();
     }
