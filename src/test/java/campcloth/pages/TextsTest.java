@@ -72,8 +72,8 @@ class TextsTest {
     void everyTextThatIsThereIsAskedFor() {
         List<Pattern> asked = Stream.concat(
                         templates().values().stream().flatMap(TextsTest::asked),
-                        code().flatMap(text ->
-                                Stream.concat(found(QUOTED, text), found(FAMILY_IN_CODE, text).map(TextsTest::family))))
+                        code().flatMap(text -> Stream.concat(
+                                found(QUOTED, text), found(FAMILY_IN_CODE, text).map(TextsTest::family))))
                 .distinct()
                 .map(TextsTest::pattern)
                 .toList();
@@ -87,7 +87,9 @@ class TextsTest {
 
     @Test
     void everyWayToAskForATextIsSeenAndNoOther() {
-        assertThat(asked("#{a.b} #{|a.c.${d}|} #messages.msg('a.d') ~{x/y :: choice('a.e', #{a.f}, 'a.g', ${ {'H'} })} 'a.i'"))
+        assertThat(
+                        asked(
+                                "#{a.b} #{|a.c.${d}|} #messages.msg('a.d') ~{x/y :: choice('a.e', #{a.f}, 'a.g', ${ {'H'} })} 'a.i'"))
                 .containsExactlyInAnyOrder("a.b", "|a.c.${d}|", "a.d", "a.f", "a.g.");
         assertThat(found(FAMILY_IN_CODE, "any(\"a.b\", Verdict.values()); many(\"a.c\", d); text(\"a.e\")"))
                 .containsExactly("a.b");
