@@ -99,7 +99,15 @@ class FrameRoadTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"x[128]", "x[2000000000].name", "x[0][5000]", "_x[128].gone", "x['5000']", "x[+5000]", "x[\u0665\u0660]"})
+            strings = {
+                "x[128]",
+                "x[2000000000].name",
+                "x[0][5000]",
+                "_x[128].gone",
+                "x['5000']",
+                "x[+5000]",
+                "x[\u0665\u0660]"
+            })
     void noListGrowsAsFarAsAForgedNameSays(String field) throws Exception {
         String name = URLEncoder.encode(field, StandardCharsets.UTF_8);
         isBadAddress(get("/plan?" + name + "=1"));
