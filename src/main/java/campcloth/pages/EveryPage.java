@@ -15,9 +15,6 @@ import org.springframework.web.servlet.HandlerMapping;
 @ControllerAdvice("campcloth.pages")
 class EveryPage {
 
-    /** Most entries of a list in a form: more than the core takes, so that it is the core that refuses. */
-    private static final int MOST_ENTRIES = 128;
-
     @InitBinder
     void forms(WebDataBinder binder) {
         binder.initDirectFieldAccess();
@@ -25,7 +22,6 @@ class EveryPage {
             // the units come from the reader's choice; no parameter of a form, such as a name, is for them
             binder.setDisallowedFields("*");
         }
-        binder.setAutoGrowCollectionLimit(MOST_ENTRIES);
         binder.addCustomFormatter(new TypedNumbers.Plain(), Double.class);
         if (binder.getTarget() != null) {
             TypedFields.of(binder.getTarget().getClass())

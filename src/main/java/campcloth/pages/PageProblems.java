@@ -6,6 +6,7 @@ import campcloth.layout.Busy;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -77,10 +78,17 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof TypeMismatchException || failure instanceof InvalidPropertyException) {
             return HttpStatus.BAD_REQUEST;
         }
-        if (failure instanceof ErrorResponse known) {
-            HttpStatus status = HttpStatus.resolve(known.getStatusCode().value());
-            return status == null ? HttpStatus.INTERNAL_SERVER_ERROR : status;
+        if (failure instanceof InvalidParameterException unreadable) {
+            return known(unreadable.getErrorCode());
+        }
+        if (failure instanceof ErrorResponse told) {
+            return known(told.getStatusCode().value());
         }
         return HttpStatus.INTERNAL_SERVER_ERROR;
+    }
+
+    private static HttpStatus known(int code) {
+        HttpStatus status = HttpStatus.resolve(code);
+        return status == null ? HttpStatus.INTERNAL_SERVER_ERROR : status;
     }
 }

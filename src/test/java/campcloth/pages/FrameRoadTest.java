@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.journey.WholeService;
 import java.io.IOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +89,42 @@ class FrameRoadTest {
         String style = get("/").body().replaceAll("(?s).*?\"(/look/base-[0-9a-f]{32}\\.css)\".*", "$1");
         assertThat(get(style).headers().firstValue("Cache-Control").orElseThrow())
                 .contains("max-age=31536000");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"units=%ZZ", "units=metric&back=%F", "units[%ZZ]=metric"})
+    void aFormWhoseSignsCannotBeReadIsToldOnAPage(String form) throws Exception {
+        isBadAddress(post("/preferences", form, Map.of()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "x[128]",
+                "x[2000000000].name",
+                "x[0][5000]",
+                "_x[128].gone",
+                "x['5000']",
+                "x[+5000]",
+                "x[\u0665\u0660]"
+            })
+    void noListGrowsAsFarAsAForgedNameSays(String field) throws Exception {
+        String name = URLEncoder.encode(field, StandardCharsets.UTF_8);
+        isBadAddress(get("/plan?" + name + "=1"));
+        isBadAddress(post("/preferences", "units=metric&" + name + "=1", Map.of()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"x[127].name", "x[0]", "x[chest]", "x128"})
+    void aRowInReachIsNoForgery(String field) throws Exception {
+        String name = URLEncoder.encode(field, StandardCharsets.UTF_8);
+        assertThat(get("/plan?" + name + "=1").statusCode()).isEqualTo(200);
+    }
+
+    private static void isBadAddress(HttpResponse<String> answer) {
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/html");
+        assertThat(answer.body()).contains("<h1>");
     }
 
     @ParameterizedTest

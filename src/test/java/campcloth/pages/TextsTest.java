@@ -27,6 +27,15 @@ class TextsTest {
     /** {@code #{key}}, {@code #{key(arguments)}} and, where a part of the key varies, {@code #{|start${...}end|}}. */
     private static final Pattern USED = Pattern.compile("#\\{(\\|[^|]*\\||[\\w.-]+)");
 
+    /** The same in the midst of an expression. */
+    private static final Pattern USED_WITHIN = Pattern.compile("#messages\\.msg\\('([\\w.-]+)'");
+
+    /** The family of texts that the entries of a choice in a template are read by. */
+    private static final Pattern FAMILY = Pattern.compile(":: choice\\(.*, '([\\w.-]+)', \\$\\{");
+
+    /** The same in code, for the values of an enum. */
+    private static final Pattern FAMILY_IN_CODE = Pattern.compile("\\b(?:any|words)\\(\"([\\w.-]+)\", ");
+
     private static final Pattern COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
     private static final Pattern TAG = Pattern.compile("<(?:[^>\"']|\"[^\"]*\"|'[^']*')*>");
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2,}");
@@ -63,7 +72,8 @@ class TextsTest {
     void everyTextThatIsThereIsAskedFor() {
         List<Pattern> asked = Stream.concat(
                         templates().values().stream().flatMap(TextsTest::asked),
-                        code().flatMap(text -> QUOTED.matcher(text).results().map(found -> found.group(1))))
+                        code().flatMap(text -> Stream.concat(
+                                found(QUOTED, text), found(FAMILY_IN_CODE, text).map(TextsTest::family))))
                 .distinct()
                 .map(TextsTest::pattern)
                 .toList();
@@ -76,13 +86,38 @@ class TextsTest {
     }
 
     @Test
+    void everyWayToAskForATextIsSeenAndNoOther() {
+        assertThat(
+                        asked(
+                                "#{a.b} #{|a.c.${d}|} #messages.msg('a.d') ~{x/y :: choice('a.e', #{a.f}, 'a.g', ${ {'H'} })} 'a.i'"))
+                .containsExactlyInAnyOrder("a.b", "|a.c.${d}|", "a.d", "a.f", "a.g.");
+        assertThat(found(FAMILY_IN_CODE, "any(\"a.b\", Verdict.values()); many(\"a.c\", d); text(\"a.e\")"))
+                .containsExactly("a.b");
+        assertThat(pattern("a.g.").matcher("a.g").matches()).isFalse();
+        assertThat(pattern("a.b").matcher("a.b.c").matches()).isFalse();
+    }
+
+    @Test
     void theRuleAboutTextsInTemplatesCanFail() {
         String bare = TAG.matcher("<p th:text=\"#{a.b}\">words</p>").replaceAll(" ");
         assertThat(LETTERS.matcher(bare).find()).isTrue();
     }
 
     private static Stream<String> asked(String template) {
-        return USED.matcher(template).results().map(found -> found.group(1));
+        return Stream.of(
+                        found(USED, template),
+                        found(USED_WITHIN, template),
+                        found(FAMILY, template).map(TextsTest::family))
+                .flatMap(keys -> keys);
+    }
+
+    private static Stream<String> found(Pattern pattern, String text) {
+        return pattern.matcher(text).results().map(found -> found.group(1));
+    }
+
+    /** What all keys of a family begin with. */
+    private static String family(String name) {
+        return name + ".";
     }
 
     /** A key, or what begins and ends like one where a part of it varies. */
