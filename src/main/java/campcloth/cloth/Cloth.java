@@ -114,6 +114,12 @@ public record Cloth(
         return with(copied);
     }
 
+    /** The same cloth under another name, with another note. */
+    public Cloth named(String otherName, String otherNote) {
+        return new Cloth(
+                otherName, blend, weave, surface, finish, nap, stretch, figures, otherNote, flameTreatment);
+    }
+
     public Cloth with(FlameTreatment treatment) {
         return new Cloth(name, blend, weave, surface, finish, nap, stretch, figures, note, treatment);
     }

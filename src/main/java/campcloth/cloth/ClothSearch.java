@@ -17,6 +17,7 @@ import java.util.Set;
  * @param fireGrades names of fire grades: {@link ClothTraits}
  * @param minPricePerMetre least price, EUR/m
  * @param maxPricePerMetre greatest price, EUR/m
+ * @param origins who put the cloth there
  */
 public record ClothSearch(
         Optional<String> text,
@@ -27,7 +28,8 @@ public record ClothSearch(
         Set<String> seasons,
         Set<String> fireGrades,
         Optional<Double> minPricePerMetre,
-        Optional<Double> maxPricePerMetre) {
+        Optional<Double> maxPricePerMetre,
+        Set<KeptCloth.Origin> origins) {
 
     /** Length of the longest text to look for, characters. */
     public static final int LONGEST_TEXT = 200;
@@ -50,6 +52,31 @@ public record ClothSearch(
         weightClasses = Set.copyOf(weightClasses);
         seasons = Set.copyOf(seasons);
         fireGrades = Set.copyOf(fireGrades);
+        origins = Set.copyOf(origins);
+    }
+
+    /** A search among cloths of every origin. */
+    public ClothSearch(
+            Optional<String> text,
+            Set<String> fibres,
+            Optional<Double> minWeightGsm,
+            Optional<Double> maxWeightGsm,
+            Set<WeightClass> weightClasses,
+            Set<String> seasons,
+            Set<String> fireGrades,
+            Optional<Double> minPricePerMetre,
+            Optional<Double> maxPricePerMetre) {
+        this(
+                text,
+                fibres,
+                minWeightGsm,
+                maxWeightGsm,
+                weightClasses,
+                seasons,
+                fireGrades,
+                minPricePerMetre,
+                maxPricePerMetre,
+                Set.of());
     }
 
     /** A search by words, fibre and weight. */

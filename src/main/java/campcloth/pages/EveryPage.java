@@ -1,10 +1,15 @@
 package campcloth.pages;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.beans.BeanUtils;
+import org.springframework.core.MethodParameter;
+import org.springframework.ui.Model;
 import org.springframework.web.bind.WebDataBinder;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.method.HandlerMethod;
+import org.springframework.web.servlet.HandlerMapping;
 
 /** What every page and every form has. Forms are classes with public fields; an empty field is null. */
 @ControllerAdvice("campcloth.pages")
@@ -27,6 +32,19 @@ class EveryPage {
                     .forEach((path, measure) -> binder.addCustomFormatter(new TypedNumbers(measure), path));
         }
         binder.registerCustomEditor(String.class, new TypedText());
+    }
+
+    /** Forms are there before they are filled: what the framework would make itself loses the ways of reading set above. */
+    @ModelAttribute
+    void emptyForms(HttpServletRequest request, Model model) {
+        if (request.getAttribute(HandlerMapping.BEST_MATCHING_HANDLER_ATTRIBUTE) instanceof HandlerMethod page) {
+            for (MethodParameter parameter : page.getMethodParameters()) {
+                ModelAttribute form = parameter.getParameterAnnotation(ModelAttribute.class);
+                if (form != null && TypedFields.isForm(parameter.getParameterType())) {
+                    model.addAttribute(form.name(), BeanUtils.instantiateClass(parameter.getParameterType()));
+                }
+            }
+        }
     }
 
     @ModelAttribute("units")

@@ -46,7 +46,8 @@ final class TypedFields {
         return parts.length == 0 ? type.toClass() : parts[parts.length - 1].toClass();
     }
 
-    private static boolean isForm(Class<?> type) {
+    /** Whether it is a class of ours to be filled by a request. */
+    static boolean isForm(Class<?> type) {
         return !type.isEnum() && !type.isRecord() && type.getName().startsWith(FORMS);
     }
 }

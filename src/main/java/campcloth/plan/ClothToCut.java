@@ -125,34 +125,19 @@ public record ClothToCut(
 
     /** The same cloth at a price. */
     public ClothToCut at(Money perMetre) {
-        return new ClothToCut(
-                name,
-                widthCm,
-                selvedgeCm,
-                shrinkWarpPercent,
-                shrinkWeftPercent,
-                weightGsm,
-                thicknessMm,
-                surface,
-                weave,
-                finish,
-                mainFibre,
-                nap,
-                stretch,
-                prewash,
-                Optional.of(perMetre));
+        return with(shrinkWarpPercent, shrinkWeftPercent, prewash, Optional.of(perMetre));
     }
 
     /** The same cloth should it shrink as much as its figures allow. */
     ClothToCut shrinkingMost() {
-        return with(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent), prewash);
+        return with(mostOf(shrinkWarpPercent), mostOf(shrinkWeftPercent), prewash, price);
     }
 
     private static Figure mostOf(Figure figure) {
         return Figure.exact(figure.high(), figure.basis(), figure.source());
     }
 
-    private ClothToCut with(Figure warp, Figure weft, boolean washedFirst) {
+    private ClothToCut with(Figure warp, Figure weft, boolean washedFirst, Optional<Money> perMetre) {
         return new ClothToCut(
                 name,
                 widthCm,
@@ -168,7 +153,7 @@ public record ClothToCut(
                 nap,
                 stretch,
                 washedFirst,
-                price);
+                perMetre);
     }
 
     /** Waxed and coated cloth is never washed, so nothing is reckoned for shrinkage. */
@@ -195,7 +180,7 @@ public record ClothToCut(
 
     /** The same cloth cut as it comes, the garment washed afterwards. */
     ClothToCut washedAfterwards() {
-        return with(shrinkWarpPercent, shrinkWeftPercent, false);
+        return with(shrinkWarpPercent, shrinkWeftPercent, false, price);
     }
 
     double nominalWidthCm() {

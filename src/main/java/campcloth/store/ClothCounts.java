@@ -44,7 +44,7 @@ final class ClothCounts {
                 "\n",
                 "with hit as materialized (select fibres, weight_class, seasons, fire_grade, price_per_metre from"
                         + " cloth_index",
-                "where " + reading.condition() + " and " + where.weight() + ")",
+                "where " + reading.condition() + " and " + where.uncounted() + ")",
                 "select '" + ALL
                         + "' as of, null as value, count(*) as count, cast(null as double precision) as least,",
                 "cast(null as double precision) as most from hit where " + where.facetsBut(),

@@ -35,7 +35,7 @@ class ClothFinder {
 
         String ids() {
             return "select cloth_id from cloth_index where "
-                    + String.join(" and ", reading.condition(), where.weight(), where.facetsBut());
+                    + String.join(" and ", reading.condition(), where.uncounted(), where.facetsBut());
         }
 
         /** The same, a page of it. */

@@ -14,11 +14,11 @@ import java.util.stream.Stream;
 /**
  * The conditions of a search in SQL, but for its words. All that anybody wrote goes in as parameters.
  *
- * @param weight the bounds of weight, which no facet counts
+ * @param uncounted what no facet counts: the bounds of weight, and the origin
  * @param byFacet the condition of each facet
  * @param params values of the parameters
  */
-record ClothWhere(String weight, Map<Facet, String> byFacet, Map<String, Object> params) {
+record ClothWhere(String uncounted, Map<Facet, String> byFacet, Map<String, Object> params) {
 
     /** A condition that does not narrow. */
     static final String ALWAYS = "true";
@@ -50,7 +50,12 @@ record ClothWhere(String weight, Map<Facet, String> byFacet, Map<String, Object>
         facets.put(
                 Facet.PRICE, between("price_per_metre", search.minPricePerMetre(), search.maxPricePerMetre(), params));
         String weight = between("weight_gsm", search.minWeightGsm(), search.maxWeightGsm(), params);
-        return new ClothWhere(weight, facets, params);
+        String origin = listed(
+                "cloth_id in (select id from cloth where origin = any(cast(:origins as text[])))",
+                "origins",
+                search.origins().stream().map(Enum::name).toList(),
+                params);
+        return new ClothWhere(weight + " and " + origin, facets, params);
     }
 
     /** The conditions of all facets but those. */

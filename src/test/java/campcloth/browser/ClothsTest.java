@@ -54,13 +54,18 @@ class ClothsTest {
             assertThat(visitor.link("medium linen")).hasCount(0);
             visitor.holds();
             visitor.at("/cloths?text=linnen");
+            assertThat(page.locator(".hit").first()).isVisible();
+            assertThat(page.getByText("These are only named much alike.")).hasCount(0);
+            visitor.at("/cloths?text=canvvas");
             assertThat(page.getByText("These are only named much alike.")).isVisible();
+            assertThat(page.locator(".hit h2").filter(new Locator.FilterOptions().setHasText("canvas")).first())
+                    .isVisible();
             visitor.at("/cloths?text=qqzzxxjj&fibre=flax");
             assertThat(visitor.heading("Nothing matches")).isVisible();
             visitor.holds();
             visitor.link("Leave the words out").click();
             assertThat(page.locator(".hit")).hasCount(20);
-            visitor.link("More cloths").click();
+            visitor.button("More cloths").click();
             assertThat(page.locator("#told")).containsText("Shown: 21 to");
         }
     }
@@ -103,6 +108,38 @@ class ClothsTest {
             visitor.at("/cloths/compare?cloth=" + LINEN);
             visitor.holds();
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void ticksOutlastPagingAndNarrowing(Visit visit) {
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/cloths?origin=CATALOGUE");
+            String one = tickFirst(page);
+            visitor.button("More cloths").click();
+            assertThat(page.locator("#told")).containsText("Shown: 21 to");
+            assertThat(page.locator("#chosen-" + one)).isChecked();
+            String other = tickFirst(page);
+            visitor.holds();
+            visitor.button("Cloths before").click();
+            assertThat(page.locator("#told")).containsText("Shown: 1 to");
+            assertThat(page.locator("#tick-" + one)).isChecked();
+            assertThat(page.locator("#chosen-" + other)).isChecked();
+            page.getByLabel("Words in name, fibres or note").fill("qqzzxxjj");
+            visitor.button("Search").click();
+            assertThat(visitor.heading("Nothing matches")).isVisible();
+            assertThat(page.locator("#chosen-" + one)).isChecked();
+            visitor.button("Compare the ticked ones").click();
+            assertThat(visitor.heading("Figure by figure")).isVisible();
+            assertThat(visitor.path()).startsWith("/cloths/compare?cloth=").contains(one, other);
+            assertThat(visitor.path()).doesNotContain("qqzzxxjj");
+        }
+    }
+
+    private static String tickFirst(Page page) {
+        Locator first = page.locator(".hit input[type=checkbox]").first();
+        first.check();
+        return first.inputValue();
     }
 
     @ParameterizedTest
@@ -209,7 +246,12 @@ class ClothsTest {
                 Page page = visitor.at(address);
                 assertThat(page.locator("svg[onload], main script")).hasCount(0);
                 assertThat(page.title()).isNotEqualTo("taken");
-                assertThat(page.getByText(mark).first()).isAttached();
+                if (address.endsWith("/edit")) {
+                    assertThat(page.locator("#name")).hasValue(worst.name());
+                    assertThat(page.locator("#note")).hasValue(worst.note());
+                } else {
+                    assertThat(page.getByText(mark).first()).isAttached();
+                }
                 visitor.holds();
             }
         }

@@ -54,8 +54,10 @@ class ListsPageTest {
                     .isVisible();
             visitor.holds();
             visitor.link("To the cloths that were added").click();
-            assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
-                    .isVisible();
+            assertThat(page.locator("#origin-OWN")).isChecked();
+            assertThat(page.locator(".hit .hint").first()).containsText("added here");
+            assertThat(page.locator(".hit .hint").filter(new Locator.FilterOptions().setHasText("from the catalogue")))
+                    .hasCount(0);
         }
     }
 

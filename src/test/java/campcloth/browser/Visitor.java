@@ -25,7 +25,7 @@ final class Visitor implements AutoCloseable {
         this.page = context.newPage();
         // a refusal or a conflict answers with a page; Chromium notes its status, nothing else
         page.onConsoleMessage(message -> {
-            if (!message.text().contains("the server responded with a status of 4")) {
+            if (!message.text().contains("the server responded with a status of 4") && !isReplaced(message.text())) {
                 complaints.add(message.text());
             }
         });
@@ -35,6 +35,11 @@ final class Visitor implements AutoCloseable {
                 complaints.add(request.url());
             }
         });
+    }
+
+    /** A newer search takes the place of one under way; htmx notes both of these. What fails in earnest it notes besides. */
+    private static boolean isReplaced(String message) {
+        return message.startsWith("htmx:sendAbort,") || message.startsWith("htmx:afterRequest,");
     }
 
     Page page() {

@@ -89,6 +89,18 @@ class FrameRoadTest {
                 .contains("max-age=31536000");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "measures%5BchestCm%5D=38%2C5&typedIn=imperial, 97.79",
+        "measures%5BchestCm%5D=98%2C5, 98.5",
+        "measures%5BchestCm%5D=%2098.5%20&typedIn=nonsense, 98.5",
+        "measures%5BchestCm%5D=wide, wide",
+    })
+    void numbersAreReadAsPeopleTypeThem(String typed, String shown) throws Exception {
+        assertThat(get("/plan?season=SUMMER&design=tunic&" + typed).body())
+                .contains("name=\"measures[chestCm]\" value=\"" + shown + "\"");
+    }
+
     private HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return http.send(HttpRequest.newBuilder(uri(path)).build(), HttpResponse.BodyHandlers.ofString());
     }

@@ -230,6 +230,30 @@ class ClothFinderTest {
     }
 
     @Test
+    void whoPutAClothThereNarrowsWhatIsFound() {
+        KeptCloth own = cloths.add(shipped().get(0).cloth());
+        List<KeptCloth> theirs = cloths.matching(from(KeptCloth.Origin.OWN));
+        assertThat(ids(theirs)).contains(own.id());
+        assertThat(theirs).allMatch(kept -> kept.origin() == KeptCloth.Origin.OWN);
+        assertThat(ids(cloths.matching(from(KeptCloth.Origin.CATALOGUE)))).isEqualTo(ids(shipped()));
+        cloths.remove(own.id(), own.version());
+    }
+
+    private static ClothSearch from(KeptCloth.Origin origin) {
+        return new ClothSearch(
+                Optional.empty(),
+                Set.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(),
+                Set.of(),
+                Set.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(origin));
+    }
+
+    @Test
     void anExclusiveFacetAddsUpToWhatIsFoundWithoutIt() {
         SplittableRandom random = new SplittableRandom(SEED + 1);
         for (int i = 0; i < SEARCHES / 5; i++) {
@@ -269,7 +293,8 @@ class ClothFinderTest {
                 some(Arrays.stream(Season.values()).map(Enum::name).toList(), 3, random),
                 some(Arrays.stream(FireGrade.values()).map(Enum::name).toList(), 2, random),
                 perhaps(random, 1, 30),
-                perhaps(random, 10, 100));
+                perhaps(random, 10, 100),
+                some(List.of(KeptCloth.Origin.values()), 4, random));
     }
 
     private static String text(List<String> names, SplittableRandom random) {
@@ -320,7 +345,8 @@ class ClothFinderTest {
                 search.seasons(),
                 grades,
                 search.minPricePerMetre(),
-                search.maxPricePerMetre());
+                search.maxPricePerMetre(),
+                search.origins());
     }
 
     private SearchedInMemory memory() {

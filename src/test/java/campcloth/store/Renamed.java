@@ -9,16 +9,6 @@ final class Renamed {
 
     /** The cloth, like it was in all but its name. */
     static Cloth named(String name, Cloth cloth) {
-        return new Cloth(
-                name,
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                cloth.figures(),
-                cloth.note(),
-                cloth.flameTreatment());
+        return cloth.named(name, cloth.note());
     }
 }

@@ -107,6 +107,9 @@ final class SearchedInMemory {
                 known -> meets(search.seasons(), known.traits().seasons()),
                 "fireGrade",
                 known -> meets(search.fireGrades(), Set.of(known.traits().fireGrade())),
+                "origin",
+                known -> search.origins().isEmpty()
+                        || search.origins().contains(known.kept().origin()),
                 "price",
                 known -> within(
                         known.figure(Property.PRICE_PER_METRE), search.minPricePerMetre(), search.maxPricePerMetre()));

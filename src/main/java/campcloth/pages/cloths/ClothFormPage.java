@@ -127,7 +127,7 @@ class ClothFormPage {
     }
 
     private ModelAndView read(ClothForm form, BindingResult binding, String act, Optional<Cloth> before, Units units) {
-        Optional<ReadLabel> read = FormErrors.caught(binding, () -> ReadLabel.into(form, binding, labels, part(act)))
+        Optional<ReadLabel> read = FormErrors.caught(binding, () -> ReadLabel.into(form, binding, labels, part(act), view::text))
                 .flatMap(found -> found);
         HttpStatus status = read.isPresent() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT;
         ModelAndView page = view.shown(form, before, units, status);
@@ -146,7 +146,7 @@ class ClothFormPage {
             return Optional.empty();
         }
         if (form.label != null && !form.hasBlend()) {
-            FormErrors.caught(binding, () -> ReadLabel.into(form, binding, labels, Optional.empty()));
+            FormErrors.caught(binding, () -> ReadLabel.into(form, binding, labels, Optional.empty(), view::text));
         }
         Map<Property, Figure> shown = before.map(Cloth::figures).orElse(Map.of());
         return binding.hasErrors()

@@ -95,7 +95,7 @@ class ClothFormView {
         form.version = now.version();
         Cloth typed = form.cloth(known, now.cloth().figures());
         return shown(form, Optional.of(now.cloth()), units, HttpStatus.CONFLICT)
-                .addObject("conflicts", Conflict.between(now.cloth(), typed, units));
+                .addObject("conflicts", Conflict.between(now.cloth(), typed, units, this::text));
     }
 
     private List<Line> lines(List<Property> properties, Optional<Cloth> before, Units units) {
@@ -156,7 +156,7 @@ class ClothFormView {
         return new Choice("", text("cloths.form.untold"));
     }
 
-    private String text(String key, Object... with) {
+    String text(String key, Object... with) {
         return texts.getMessage(key, with, Locale.ENGLISH);
     }
 }

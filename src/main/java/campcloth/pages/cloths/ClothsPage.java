@@ -44,16 +44,16 @@ class ClothsPage {
      * @param total how many match in all
      * @param nearMatches whether these are only named much alike
      * @param first number of the first hit, from 1
-     * @param previous address of the page before; empty on the first
-     * @param next address of the page after; empty on the last
+     * @param previous number of the page before; empty on the first
+     * @param next number of the page after; empty on the last
      */
     public record Found(
             List<Hit> hits,
             long total,
             boolean nearMatches,
             int first,
-            Optional<String> previous,
-            Optional<String> next) {
+            Optional<Integer> previous,
+            Optional<Integer> next) {
 
         public int last() {
             return first + hits.size() - 1;
@@ -81,8 +81,15 @@ class ClothsPage {
         model.addAttribute("chosen", chosen(form, page));
         model.addAttribute("wordsAlone", form.wordsAlone());
         model.addAttribute("withoutWords", form.withoutWords());
+        model.addAttribute("origins", KeptCloth.Origin.values());
         model.addAttribute("removed", removed != null);
         return "cloths/list";
+    }
+
+    /** From the list to the cloths that are ticked there; what was looked for does not matter any more. */
+    @GetMapping(value = "/cloths", params = "compare")
+    String compare(@RequestParam(defaultValue = "") List<String> cloth) {
+        return "redirect:" + new Address("/cloths/compare").addAll("cloth", cloth);
     }
 
     private static Found found(Cloths.Page page, SearchForm form, Units units) {
@@ -93,8 +100,8 @@ class ClothsPage {
                 page.total(),
                 page.nearMatches(),
                 before * PAGE_SIZE + 1,
-                before == 0 ? Optional.empty() : Optional.of(form.address(before)),
-                more ? Optional.of(form.address(before + 2)) : Optional.empty());
+                before == 0 ? Optional.empty() : Optional.of(before),
+                more ? Optional.of(before + 2) : Optional.empty());
     }
 
     /** Cloths chosen for a comparison before, that do not stand on this page. */

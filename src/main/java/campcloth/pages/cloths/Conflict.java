@@ -19,21 +19,23 @@ import org.jspecify.annotations.Nullable;
 public record Conflict(String field, String kept, String typed) {
 
     private static final String NOTHING = "–";
+    private static final String SURFACE = "cloths.surface.";
+    private static final String TREATMENT = "cloths.treatment.";
 
-    static List<Conflict> between(Cloth kept, Cloth typed, Units units) {
+    static List<Conflict> between(Cloth kept, Cloth typed, Units units, Wording words) {
         List<Conflict> all = new ArrayList<>();
         add(all, "name", kept.name(), typed.name());
         add(all, "blend", kept.blend().words(), typed.blend().words());
         add(all, "weave", kept.weave().words(), typed.weave().words());
-        add(all, "surface", kept.surface().name(), typed.surface().name());
+        add(all, "surface", words.of(SURFACE + kept.surface()), words.of(SURFACE + typed.surface()));
         add(all, "finish", kept.finish().words(), typed.finish().words());
-        add(all, "nap", yes(kept.nap()), yes(typed.nap()));
-        add(all, "stretch", yes(kept.stretch()), yes(typed.stretch()));
+        add(all, "nap", yes(kept.nap(), words), yes(typed.nap(), words));
+        add(all, "stretch", yes(kept.stretch(), words), yes(typed.stretch(), words));
         add(
                 all,
                 "flameTreatment",
-                kept.flameTreatment().name(),
-                typed.flameTreatment().name());
+                words.of(TREATMENT + kept.flameTreatment()),
+                words.of(TREATMENT + typed.flameTreatment()));
         for (Property property : Property.values()) {
             add(all, property.field(), amount(kept, property, units), amount(typed, property, units));
         }
@@ -55,8 +57,8 @@ public record Conflict(String field, String kept, String typed) {
         return text == null || text.isEmpty() ? NOTHING : text;
     }
 
-    private static String yes(boolean said) {
-        return said ? "yes" : "no";
+    private static String yes(boolean said, Wording words) {
+        return words.of(said ? "cloths.form.yes" : "cloths.form.no");
     }
 
     private static String amount(Cloth cloth, Property property, Units units) {

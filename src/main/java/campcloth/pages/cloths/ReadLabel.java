@@ -21,11 +21,11 @@ public record ReadLabel(List<String> notes, List<LabelReading.Part> parts, boole
      * @param chosen place of the part that was chosen, where the label names several
      */
     static Optional<ReadLabel> into(
-            ClothForm form, BindingResult binding, LabelReader reader, Optional<Integer> chosen) {
+            ClothForm form, BindingResult binding, LabelReader reader, Optional<Integer> chosen, Wording words) {
         String text = form.label == null ? "" : form.label;
         LabelReading reading = form.language == null ? reader.read(text) : reader.read(text, form.language);
         if (reading instanceof LabelReading.NotRead notRead) {
-            binding.rejectValue("label", "label", told(notRead));
+            binding.rejectValue("label", "label", told(notRead, words));
             return Optional.empty();
         }
         LabelReading.Read read = (LabelReading.Read) reading;
@@ -37,10 +37,11 @@ public record ReadLabel(List<String> notes, List<LabelReading.Part> parts, boole
         return Optional.of(new ReadLabel(read.notes(), part.isPresent() ? List.of() : parts, part.isPresent()));
     }
 
-    private static String told(LabelReading.NotRead notRead) {
-        String place = notRead.place().isEmpty() ? "" : " (at: " + notRead.place() + ")";
-        String readings =
-                notRead.readings().isEmpty() ? "" : " It may mean: " + String.join(", or ", notRead.readings()) + ".";
+    private static String told(LabelReading.NotRead notRead, Wording words) {
+        String place = notRead.place().isEmpty() ? "" : " " + words.of("cloths.form.label.at", notRead.place());
+        String readings = notRead.readings().isEmpty()
+                ? ""
+                : " " + words.of("cloths.form.label.mayMean", String.join("; ", notRead.readings()));
         return notRead.because() + place + "; " + notRead.remedy() + readings;
     }
 }

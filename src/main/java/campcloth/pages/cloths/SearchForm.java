@@ -1,6 +1,7 @@
 package campcloth.pages.cloths;
 
 import campcloth.cloth.ClothSearch;
+import campcloth.cloth.KeptCloth;
 import campcloth.cloth.WeightClass;
 import campcloth.event.Season;
 import campcloth.fibre.Fibres;
@@ -26,6 +27,7 @@ public final class SearchForm {
     public List<WeightClass> weightClass = new ArrayList<>();
     public List<Season> season = new ArrayList<>();
     public List<FireGrade> fireGrade = new ArrayList<>();
+    public List<KeptCloth.Origin> origin = new ArrayList<>();
 
     @TypedIn(Units.Measure.PRICE_PER_METRE)
     public @Nullable Double minPricePerMetre;
@@ -50,6 +52,7 @@ public final class SearchForm {
                 || !weightClass.isEmpty()
                 || !season.isEmpty()
                 || !fireGrade.isEmpty()
+                || !origin.isEmpty()
                 || minPricePerMetre != null
                 || maxPricePerMetre != null;
     }
@@ -64,39 +67,59 @@ public final class SearchForm {
                 names(season),
                 names(fireGrade),
                 Optional.ofNullable(minPricePerMetre),
-                Optional.ofNullable(maxPricePerMetre));
+                Optional.ofNullable(maxPricePerMetre),
+                Set.copyOf(origin));
     }
 
-    /** The same search as an address, on another page. */
-    String address(int onPage) {
-        Address address = narrowed().add("text", text);
-        return (onPage > 1 ? address.add("page", onPage) : address).toString();
+    /** A field and what it holds. */
+    public record Part(String name, String value) {}
+
+    /** What is looked for, apart from the page and the cloths that are chosen. */
+    public List<Part> parts() {
+        List<Part> parts = narrowing();
+        add(parts, "text", text);
+        return parts;
     }
 
-    /** The same without its words. */
+    /** The address of the same without its words. */
     String withoutWords() {
-        return narrowed().toString();
+        return address(narrowing());
     }
 
-    /** The words alone. */
+    /** The address of the words alone. */
     String wordsAlone() {
-        return new Address("/cloths").add("text", text).addAll("cloth", cloth).toString();
+        List<Part> words = new ArrayList<>();
+        add(words, "text", text);
+        return address(words);
     }
 
-    private Address narrowed() {
-        return new Address("/cloths")
-                .addAll("fibre", fibre)
-                .addAll("weightClass", weightClass)
-                .addAll("season", season)
-                .addAll("fireGrade", fireGrade)
-                .add("minPricePerMetre", minPricePerMetre)
-                .add("maxPricePerMetre", maxPricePerMetre)
-                .addAll("cloth", cloth);
+    private List<Part> narrowing() {
+        List<Part> parts = new ArrayList<>();
+        fibre.forEach(key -> add(parts, "fibre", key));
+        weightClass.forEach(value -> add(parts, "weightClass", value));
+        season.forEach(value -> add(parts, "season", value));
+        fireGrade.forEach(value -> add(parts, "fireGrade", value));
+        origin.forEach(value -> add(parts, "origin", value));
+        add(parts, "minPricePerMetre", minPricePerMetre);
+        add(parts, "maxPricePerMetre", maxPricePerMetre);
+        return parts;
+    }
+
+    private static void add(List<Part> parts, String name, @Nullable Object value) {
+        if (value != null) {
+            parts.add(new Part(name, value.toString()));
+        }
+    }
+
+    private String address(List<Part> parts) {
+        Address address = new Address("/cloths");
+        parts.forEach(part -> address.add(part.name(), part.value()));
+        return address.addAll("cloth", cloth).toString();
     }
 
     /** Drops what was sent empty. */
     void tidy() {
-        List.of(fibre, weightClass, season, fireGrade, cloth).forEach(values -> values.removeIf(Objects::isNull));
+        List.of(fibre, weightClass, season, fireGrade, origin, cloth).forEach(values -> values.removeIf(Objects::isNull));
     }
 
     private static Set<String> names(Collection<? extends Enum<?>> values) {

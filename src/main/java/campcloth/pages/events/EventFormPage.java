@@ -42,12 +42,6 @@ class EventFormPage {
         this.fibres = fibres;
     }
 
-    /** There before it is bound, so that its numbers keep the units they were typed in. */
-    @ModelAttribute("form")
-    EventForm form() {
-        return new EventForm();
-    }
-
     @InitBinder("form")
     void rowsThatGo(WebDataBinder binder, @RequestParam(name = "do", required = false) @Nullable String button) {
         Rows.pressed(button).flatMap(Rows::unread).ifPresent(binder::setDisallowedFields);

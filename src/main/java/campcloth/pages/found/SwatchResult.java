@@ -48,7 +48,7 @@ public record SwatchResult(
 
     static SwatchResult of(KeptSwatch kept, SwatchHistory history, Cloth cloth, Units units, Sources sources) {
         SwatchFigures found = SwatchFigures.of(kept.swatch());
-        Cloth before = Estimates.complete(without(cloth, history.olderThan(kept).figures()));
+        Cloth before = Estimates.complete(cloth.with(history.olderThan(kept).figures()));
         List<Property> standing = history.standing(kept);
         List<Change> changes = new ArrayList<>();
         found.figures()
@@ -78,19 +78,5 @@ public record SwatchResult(
                         .map(percent -> Words.fixed(percent, 1) + " %")
                         .toList(),
                 marks.course());
-    }
-
-    private static Cloth without(Cloth cloth, Map<Property, Figure> figures) {
-        return new Cloth(
-                cloth.name(),
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                figures,
-                cloth.note(),
-                cloth.flameTreatment());
     }
 }

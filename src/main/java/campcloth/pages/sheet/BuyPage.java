@@ -85,17 +85,6 @@ class BuyPage {
         this.texts = texts;
     }
 
-    /** There before it is bound, so that it is bound by its own rules. */
-    @ModelAttribute("form")
-    BuyForm empty() {
-        return new BuyForm();
-    }
-
-    @ModelAttribute("asked")
-    AskedForm nothingAsked() {
-        return new AskedForm();
-    }
-
     @GetMapping("/plan/buy")
     String form(@ModelAttribute("asked") AskedForm asked, @RequestParam String cloth, Model model) {
         asked.event(events, seasons);

@@ -50,12 +50,6 @@ class ShopPage {
         this.cloths = cloths;
     }
 
-    /** There before it is bound, so that its numbers keep the units they were typed in. */
-    @ModelAttribute("form")
-    ShopForm form() {
-        return new ShopForm();
-    }
-
     @GetMapping("/shop")
     String shop(
             @ModelAttribute("form") ShopForm form,
@@ -141,16 +135,7 @@ class ShopPage {
         if (form.currency != null && !form.currency.equals(KEPT_CURRENCY)) {
             figures.remove(Property.PRICE_PER_METRE);
         }
-        return new Cloth(
-                name,
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.nap(),
-                cloth.stretch(),
-                figures,
-                note(form.label));
+        return cloth.with(figures).named(name, note(form.label));
     }
 
     private static String note(@Nullable String label) {

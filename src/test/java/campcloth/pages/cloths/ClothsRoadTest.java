@@ -29,6 +29,8 @@ class ClothsRoadTest {
     @CsvSource({
         "/cloths?fibre=unobtainium, 422",
         "/cloths?weightClass=FEATHER, 422",
+        "/cloths?origin=OWN, 200",
+        "/cloths?origin=NOBODY, 422",
         "/cloths?minPricePerMetre=cheap, 422",
         "/cloths?page=-7, 200",
         "/cloths?page=99999, 200",
