@@ -42,7 +42,8 @@ public record Better(List<Change> changes, FireCase before, Gate from, FireJudge
     public String text() {
         String todo = changes.stream().map(change -> change.todo(before)).collect(Collectors.joining(" "));
         String both = changes.size() > 1 ? "Both together: " : "";
-        return both + todo + " For fire and rules it would then be \"" + words(wouldBe()) + "\" instead of \"" + words(from) + "\"" + outcome();
+        return both + todo + " For fire and rules it would then be \"" + words(wouldBe()) + "\" instead of \""
+                + words(from) + "\"" + outcome();
     }
 
     private String outcome() {

@@ -82,7 +82,8 @@ public enum Units {
 
     /** How far to keep from a fire at least: never written nearer than it is. */
     public String keepAway(double m) {
-        return distance(Math.ceil((this == METRIC ? m : m / M_PER_FOOT) * 10 - 1e-9) / 10 * (this == METRIC ? 1 : M_PER_FOOT));
+        return distance(
+                Math.ceil((this == METRIC ? m : m / M_PER_FOOT) * 10 - 1e-9) / 10 * (this == METRIC ? 1 : M_PER_FOOT));
     }
 
     /** A mass by area: {@code 190 g/m²}, {@code 5.6 oz/yd²}. */

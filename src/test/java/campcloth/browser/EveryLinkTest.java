@@ -37,8 +37,8 @@ class EveryLinkTest {
     private static final Pattern LINK = Pattern.compile("\\s(?:href|src|hx-get)=\"([^\"]*)\"");
     private static final Pattern ASKING = Pattern.compile("<form\\b[^>]*\\bmethod=\"get\"[^>]*\\baction=\"([^\"]*)\"");
     private static final Pattern PLACE = Pattern.compile("\\sid=\"([^\"]*)\"");
-    private static final Pattern MADE_UP_NAME =
-            Pattern.compile("(?<=/)(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}|[0-9]+|[a-z0-9]+(?:-[a-z0-9]+){2,})(?=/|$)");
+    private static final Pattern MADE_UP_NAME = Pattern.compile(
+            "(?<=/)(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}|[0-9]+|[a-z0-9]+(?:-[a-z0-9]+){2,})(?=/|$)");
     private static final Pattern NAME_AND_VALUE = Pattern.compile("=[^&]*");
 
     /** Nothing may be missing of these, or the crawl has lost its way. */
@@ -137,10 +137,11 @@ class EveryLinkTest {
         if (parts.length < 2) {
             return path;
         }
-        return path + "?" + String.join("&", new TreeSet<>(List.of(NAME_AND_VALUE
-                .matcher(parts[1])
-                .replaceAll("")
-                .split("&"))));
+        return path + "?"
+                + String.join(
+                        "&",
+                        new TreeSet<>(List.of(
+                                NAME_AND_VALUE.matcher(parts[1]).replaceAll("").split("&"))));
     }
 
     private static String expectedType(String path) {

@@ -185,12 +185,14 @@ class WhatIfPropertiesTest {
         };
     }
 
-    private static final Map<Gate, String> WORDS = Map.of(
-            Gate.CLEAR, "nothing found against it", Gate.CAUTION, "with care", Gate.RULED_OUT, "ruled out");
+    private static final Map<Gate, String> WORDS =
+            Map.of(Gate.CLEAR, "nothing found against it", Gate.CAUTION, "with care", Gate.RULED_OUT, "ruled out");
 
     private static void claimWords(Better better, Gate from) {
         String text = better.text();
-        claim(text.contains("would then be \"" + WORDS.get(better.wouldBe()) + "\" instead of \"" + WORDS.get(from)), text);
+        claim(
+                text.contains("would then be \"" + WORDS.get(better.wouldBe()) + "\" instead of \"" + WORDS.get(from)),
+                text);
         claim(better.wouldBe() == Gate.CLEAR || text.contains(", no better, because "), text);
         claim(
                 better.wouldBe() != Gate.CLEAR || from != Gate.RULED_OUT || text.contains("two steps"),

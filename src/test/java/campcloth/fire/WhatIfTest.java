@@ -159,7 +159,8 @@ class WhatIfTest {
                 .containsExactly("PLAIN_SURFACE PLAIN + OTHER_BLEND 5 % acrylic, rest wool/flax/cotton: CLEAR -");
         assertThat(better.get(0).text())
                 .startsWith("Both together: Take the same fibres with a plain face")
-                .endsWith("would then be \"nothing found against it\" instead of \"ruled out\", two steps. The cautions hold all the same.");
+                .endsWith(
+                        "would then be \"nothing found against it\" instead of \"ruled out\", two steps. The cautions hold all the same.");
     }
 
     /** A rule that only a person can judge asks of every cloth. */
