@@ -17,12 +17,12 @@ final class EventCautions {
 
     /** The fibre: Crow 1996, abstract read; that wool takes up rain more slowly: common practice, no source. */
     static final String RAIN =
-            "Rain and wet clothes count only where a spell says DAMP or WET. Measured on cotton, polyester and underwear, the"
+            "Rain and wet clothes count only where a spell says damp or wet. Measured on cotton, polyester and underwear, the"
                     + " water in a cloth chills, not its fibre; dense wool is said to take up rain more slowly (common practice, no"
                     + " source). Have a dry layer to change into.";
 
     static final String WET =
-            "Clothes told DAMP or WET are counted as that wet through the whole spell, and in the cold alone: heat is judged as"
+            "Clothes told damp or wet are counted as that wet through the whole spell, and in the cold alone: heat is judged as"
                     + " though they were dry.";
 
     /** Air this cold or this hot is dangerous whatever is worn, and the models say nothing there: project choice. */

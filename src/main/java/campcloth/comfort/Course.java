@@ -20,7 +20,7 @@ public record Course(List<SpellNeeds> needs, List<Moment> moments) {
 
     /** What it leaves out, a sentence each. */
     public static final List<String> LEFT_OUT = List.of(
-            "Clothes told DAMP or WET insulate less in the cold for as long as that spell lasts and no longer: neither soaking nor"
+            "Clothes told damp or wet insulate less in the cold for as long as that spell lasts and no longer: neither soaking nor"
                     + " drying out is followed. Sweat that stays in them is, and the chill when it dries, but not the insulation"
                     + " it takes.",
             "Layers are put on and off between spells only, as told or as presumed of each spell's cold; the sweat in the clothing goes"

@@ -5,6 +5,7 @@ import campcloth.fire.FireWarning.Severity;
 import campcloth.fire.RuleOutcome.Outcome;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -41,7 +42,8 @@ public record Better(List<Change> changes, FireCase before, Gate from, FireJudge
     public String text() {
         String todo = changes.stream().map(change -> change.todo(before)).collect(Collectors.joining(" "));
         String both = changes.size() > 1 ? "Both together: " : "";
-        return both + todo + " For fire and rules it would then be " + wouldBe() + " instead of " + from + outcome();
+        return both + todo + " For fire and rules it would then be \"" + words(wouldBe()) + "\" instead of \""
+                + words(from) + "\"" + outcome();
     }
 
     private String outcome() {
@@ -49,7 +51,15 @@ public record Better(List<Change> changes, FireCase before, Gate from, FireJudge
             String steps = from == Gate.RULED_OUT ? ", two steps" : "";
             return steps + ". The cautions hold all the same.";
         }
-        return ", not CLEAR, because " + String.join("; ", remaining()) + ".";
+        return ", no better, because " + String.join("; ", remaining()) + ".";
+    }
+
+    private static String words(Gate gate) {
+        return switch (gate) {
+            case CLEAR -> "nothing found against it";
+            case CAUTION -> "with care";
+            case RULED_OUT -> "ruled out";
+        };
     }
 
     /** What still speaks against it, as clauses. */
@@ -64,7 +74,7 @@ public record Better(List<Change> changes, FireCase before, Gate from, FireJudge
         then.worst()
                 .filter(worst -> worst.hazard().grade() == FireGrade.HIGH)
                 .ifPresent(worst -> remaining.add("the grade at the fire in \"" + worst.spell() + "\" is still "
-                        + worst.hazard().grade()));
+                        + worst.hazard().grade().name().toLowerCase(Locale.ROOT)));
         if (then.meltWarning() == MeltWarning.WARN) {
             remaining.add("what melts in it can still be reached by heat or flame");
         }

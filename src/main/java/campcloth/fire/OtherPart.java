@@ -31,7 +31,7 @@ record OtherPart(List<OutfitPart> parts) implements Change {
         return thread
                 ? "Sew it with another thread: cotton, linen or silk."
                 : "Take another " + names()
-                        + ", of wool, linen or cotton: it is judged by itself and has to be CLEAR too.";
+                        + ", of wool, linen or cotton: it is judged by itself, and nothing may be found against it either.";
     }
 
     @Override

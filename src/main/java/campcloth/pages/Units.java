@@ -80,6 +80,12 @@ public enum Units {
         return this == METRIC ? fixed(m, 1) + " m" : fixed(m / M_PER_FOOT, 1) + " ft";
     }
 
+    /** How far to keep from a fire at least: never written nearer than it is. */
+    public String keepAway(double m) {
+        return distance(
+                Math.ceil((this == METRIC ? m : m / M_PER_FOOT) * 10 - 1e-9) / 10 * (this == METRIC ? 1 : M_PER_FOOT));
+    }
+
     /** A mass by area: {@code 190 g/m²}, {@code 5.6 oz/yd²}. */
     public String weight(double gsm) {
         return this == METRIC ? shortest(gsm, 0) + " g/m²" : fixed(gsm / GSM_PER_OUNCE_PER_SQUARE_YARD, 1) + " oz/yd²";

@@ -13,6 +13,7 @@ import campcloth.fire.model.PointSource;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -184,10 +185,15 @@ class WhatIfPropertiesTest {
         };
     }
 
+    private static final Map<Gate, String> WORDS =
+            Map.of(Gate.CLEAR, "nothing found against it", Gate.CAUTION, "with care", Gate.RULED_OUT, "ruled out");
+
     private static void claimWords(Better better, Gate from) {
         String text = better.text();
-        claim(text.contains("would then be " + better.wouldBe() + " instead of " + from), text);
-        claim(better.wouldBe() == Gate.CLEAR || text.contains(", not CLEAR, because "), text);
+        claim(
+                text.contains("would then be \"" + WORDS.get(better.wouldBe()) + "\" instead of \"" + WORDS.get(from)),
+                text);
+        claim(better.wouldBe() == Gate.CLEAR || text.contains(", no better, because "), text);
         claim(
                 better.wouldBe() != Gate.CLEAR || from != Gate.RULED_OUT || text.contains("two steps"),
                 "steps not told",

@@ -84,8 +84,8 @@ class WhatIfTest {
                 .isEqualTo(
                         "Leave the work at the flame to somebody else, and sit at least 1.5 m from the centre of the fire."
                                 + " Standing further off at that work does not help: hands and sleeves come to the flame. For fire and"
-                                + " rules it would then be CAUTION instead of RULED_OUT, not CLEAR, because the grade at the fire in"
-                                + " \"fireside 1\" is still HIGH.");
+                                + " rules it would then be \"with care\" instead of \"ruled out\", no better, because the grade at the fire in"
+                                + " \"fireside 1\" is still high.");
     }
 
     /** The rule allows 33 %, but from 10 % on the cotton would hold the melt; at 5 % no melting is warned of with radiant heat. */
@@ -159,7 +159,8 @@ class WhatIfTest {
                 .containsExactly("PLAIN_SURFACE PLAIN + OTHER_BLEND 5 % acrylic, rest wool/flax/cotton: CLEAR -");
         assertThat(better.get(0).text())
                 .startsWith("Both together: Take the same fibres with a plain face")
-                .endsWith("would then be CLEAR instead of RULED_OUT, two steps. The cautions hold all the same.");
+                .endsWith(
+                        "would then be \"nothing found against it\" instead of \"ruled out\", two steps. The cautions hold all the same.");
     }
 
     /** A rule that only a person can judge asks of every cloth. */

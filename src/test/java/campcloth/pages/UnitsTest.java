@@ -45,6 +45,10 @@ class UnitsTest {
         assertThat(Units.METRIC.clothLength(220)).isEqualTo("220 cm");
         assertThat(Units.METRIC.weight(189.6)).isEqualTo("190 g/m²");
         assertThat(Units.METRIC.distance(2)).isEqualTo("2.0 m");
+        assertThat(Units.METRIC.keepAway(3)).isEqualTo("3.0 m");
+        assertThat(Units.METRIC.keepAway(1.21)).isEqualTo("1.3 m");
+        assertThat(Units.IMPERIAL.keepAway(3)).isEqualTo("9.9 ft");
+        assertThat(Units.IMPERIAL.keepAway(1.524)).isEqualTo("5.0 ft");
         assertThat(Units.METRIC.price(14.5, "EUR")).isEqualTo("14.50 EUR per m");
         assertThat(Units.METRIC.mass(0.4)).isEqualTo("0.40 kg");
     }
