@@ -116,8 +116,7 @@ public record Cloth(
 
     /** The same cloth under another name, with another note. */
     public Cloth named(String otherName, String otherNote) {
-        return new Cloth(
-                otherName, blend, weave, surface, finish, nap, stretch, figures, otherNote, flameTreatment);
+        return new Cloth(otherName, blend, weave, surface, finish, nap, stretch, figures, otherNote, flameTreatment);
     }
 
     public Cloth with(FlameTreatment treatment) {

@@ -34,7 +34,9 @@ class ScreenshotsTest {
         String camp;
         try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             visitor.at("/events");
-            camp = visitor.link("Wendlow river camp (demo)").getAttribute("href").substring("/events/".length());
+            camp = visitor.link("Wendlow river camp (demo)")
+                    .getAttribute("href")
+                    .substring("/events/".length());
             String asked = "event=" + camp + "&design=tunic&size=M-M";
             visitor.at("/plan/cloths?" + asked);
             taken(visitor.page(), "ranking", ".card", 900);
@@ -57,7 +59,10 @@ class ScreenshotsTest {
     private static void taken(Page page, String name, String from, int heightPx) throws IOException {
         page.waitForLoadState();
         double top = Math.max(
-                0, ((Number) page.locator(from).first().evaluate("one => one.getBoundingClientRect().top + scrollY")).doubleValue() - 24);
+                0,
+                ((Number) page.locator(from).first().evaluate("one => one.getBoundingClientRect().top + scrollY"))
+                                .doubleValue()
+                        - 24);
         double end = ((Number) page.evaluate("document.documentElement.scrollHeight")).doubleValue();
         int width = page.viewportSize().width;
         Files.createDirectories(TAKEN);

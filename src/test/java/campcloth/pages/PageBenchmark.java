@@ -103,8 +103,9 @@ class PageBenchmark {
     private String sheet(String asked) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(uri("/plan/sheets"))
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString("cloth=linen-plain-185-washed&count=1&fold=ANY&sewnBy=MACHINE&asked="
-                        + URLEncoder.encode(asked, StandardCharsets.UTF_8)))
+                .POST(HttpRequest.BodyPublishers.ofString(
+                        "cloth=linen-plain-185-washed&count=1&fold=ANY&sewnBy=MACHINE&asked="
+                                + URLEncoder.encode(asked, StandardCharsets.UTF_8)))
                 .build();
         HttpResponse<Void> answer = http.send(request, HttpResponse.BodyHandlers.discarding());
         return URI.create(answer.headers().firstValue("Location").orElseThrow()).getPath();

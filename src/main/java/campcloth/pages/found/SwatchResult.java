@@ -9,14 +9,12 @@ import campcloth.cloth.MarkedShrinkage;
 import campcloth.cloth.Property;
 import campcloth.cloth.SwatchFigures;
 import campcloth.cloth.SwatchHistory;
-import campcloth.figure.Figure;
 import campcloth.figure.Sources;
 import campcloth.figure.Words;
 import campcloth.pages.Units;
 import campcloth.pages.cloths.ShownFigure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What follows from a swatch, as the page shows it. */
