@@ -26,7 +26,7 @@ class OddRequestsTest {
                 "/api/cloths/a%2Fb",
                 "/api/cloths/{x}",
                 "/api/cloths/%ff%fe",
-                "/nowhere",
+                "/api/nowhere",
                 "/error"
             })
     void addressesThatAreNoneAreProblems(String path) throws IOException {
