@@ -39,18 +39,20 @@ class ScreenshotsTest {
                     .substring("/events/".length());
             String asked = "event=" + camp + "&design=tunic&size=M-M";
             visitor.at("/plan/cloths?" + asked);
-            taken(visitor.page(), "ranking", ".card", 900);
+            taken(visitor.page(), "ranking", "article", 900);
             visitor.at("/plan/compare?" + asked + "&cloth=linen-plain-185-washed&cloth=polycotton-65-35-200");
             taken(visitor.page(), "side-by-side", "h1", 1000);
             visitor.at("/plan/buy?" + asked + "&cloth=linen-plain-185-washed");
             visitor.button("Make the plan sheet").click();
             visitor.page().locator(".layout-picture img").waitFor();
-            taken(visitor.page(), "plan-sheet", ".layout-picture", 900);
+            taken(visitor.page(), "plan-sheet", ".layout-picture", 720);
             visitor.at("/events/" + camp + "/fire-rules");
             taken(visitor.page(), "fire-rules", "h1", 1000);
         }
         try (Visitor visitor = new Visitor(Visit.PHONE, port)) {
-            visitor.at("/shop?label=65%2F35+polyester%2Fcotton&design=tunic&season=SUMMER&event=" + camp);
+            visitor.at(
+                    "/shop?label=65%2F35+polyester%2Fcotton&design=tunic&size=M-M&weightGsm=200&widthCm=150&season=SUMMER&event="
+                            + camp);
             taken(visitor.page(), "shop-on-a-phone", "#answer", 740);
         }
     }
