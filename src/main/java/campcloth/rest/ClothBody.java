@@ -88,7 +88,15 @@ record ClothBody(
         @Schema(accessMode = Schema.AccessMode.READ_ONLY) KeptCloth.@Nullable Origin origin) {
 
     static ClothBody of(KeptCloth kept) {
-        Cloth cloth = kept.cloth();
+        return of(kept.id(), kept.cloth(), kept.origin());
+    }
+
+    /** One as it was when something was made of it. */
+    static ClothBody of(String id, Cloth cloth) {
+        return of(id, cloth, null);
+    }
+
+    private static ClothBody of(String id, Cloth cloth, KeptCloth.@Nullable Origin origin) {
         Map<String, FigureBody> known = new LinkedHashMap<>();
         Map<String, FigureBody> estimated = new LinkedHashMap<>();
         Estimates.complete(cloth).figures().forEach((property, figure) -> {
@@ -96,7 +104,7 @@ record ClothBody(
             group.put(property.field(), FigureBody.of(figure, property.unit()));
         });
         return new ClothBody(
-                kept.id(),
+                id,
                 cloth.name(),
                 ShareBody.of(cloth.blend()),
                 cloth.weave(),
@@ -118,7 +126,7 @@ record ClothBody(
                 estimated,
                 cloth.note(),
                 cloth.flameTreatment(),
-                kept.origin());
+                origin);
     }
 
     /** The cloth meant; refuses figures out of range, unknown fibres and figures of no property. */

@@ -39,6 +39,7 @@ class ExportController {
             plans.json   cutting plans as GET /api/cutting-plans/{id} answers
             swatches.json  what you measured on pieces of a cloth; "swatch" is what
                          POST /api/cloths/{clothId}/swatches takes
+            errands.json  plan sheets: a garment for an event from a cloth, both as they were; its plan is in plans.json
 
             Other files hold what was kept besides, named by what they hold.
             """;

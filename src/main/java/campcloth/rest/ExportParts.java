@@ -3,6 +3,10 @@ package campcloth.rest;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Swatches;
+import campcloth.errand.Errand;
+import campcloth.errand.Errands;
+import campcloth.errand.KeptErrand;
+import campcloth.errand.TakenEvent;
 import campcloth.event.Events;
 import campcloth.plan.Plans;
 import campcloth.supply.ListWriter;
@@ -14,13 +18,15 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The files of the export: cloths, events with their rules, plans, swatches. */
+/** The files of the export: cloths, events with their rules, plans, swatches, errands. */
 @Configuration
 class ExportParts {
 
@@ -59,6 +65,46 @@ class ExportParts {
         return new Part(
                 "swatches.json",
                 out -> array(out, json, each -> swatches.each(kept -> each.accept(ExportedSwatch.of(kept)))));
+    }
+
+    @Bean
+    ExportPart ownErrands(Errands errands, JsonMapper json) {
+        return new Part(
+                "errands.json",
+                out -> array(out, json, each -> errands.each(kept -> each.accept(ExportedErrand.of(kept)))));
+    }
+
+    /** A garment for an event as it is kept, with event and cloth as they were; its plan stands among the plans. */
+    private record ExportedErrand(
+            String id,
+            String title,
+            String createdAt,
+            @Nullable String eventId,
+            EventBody event,
+            String design,
+            Map<String, Double> wearer,
+            @Nullable String size,
+            int count,
+            Map<String, Object> options,
+            ClothBody cloth,
+            String planId) {
+
+        static ExportedErrand of(KeptErrand kept) {
+            Errand errand = kept.errand();
+            return new ExportedErrand(
+                    kept.id(),
+                    errand.title(),
+                    errand.createdAt().toString(),
+                    errand.event().onFile().map(TakenEvent.OnFile::id).orElse(null),
+                    EventBody.of(null, errand.event().event()),
+                    errand.garment().design(),
+                    errand.garment().wearerCm(),
+                    errand.garment().size().orElse(null),
+                    errand.garment().count(),
+                    errand.garment().options(),
+                    ClothBody.of(errand.cloth().id(), errand.cloth().cloth()),
+                    errand.planId());
+        }
     }
 
     /** A swatch as it was told; what follows from it stands in the figures of its cloth. */

@@ -7,7 +7,9 @@ import campcloth.fibre.Fibres;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.springframework.data.domain.Limit;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -18,11 +20,13 @@ class ErrandsInPostgres implements Errands {
     private final ErrandRows rows;
     private final Json json;
     private final Fibres fibres;
+    private final JdbcTemplate sql;
 
-    ErrandsInPostgres(ErrandRows rows, Json json, Fibres fibres) {
+    ErrandsInPostgres(ErrandRows rows, Json json, Fibres fibres, JdbcTemplate sql) {
         this.rows = rows;
         this.json = json;
         this.fibres = fibres;
+        this.sql = sql;
     }
 
     @Override
@@ -48,13 +52,25 @@ class ErrandsInPostgres implements Errands {
     }
 
     @Override
+    @Transactional(readOnly = true)
+    public void each(Consumer<KeptErrand> each) {
+        Cursor.each(
+                sql,
+                "select id, body from errand order by created_at, id",
+                row -> each.accept(kept(row.getString("id"), row.getString("body"))));
+    }
+
+    @Override
     @Transactional
     public boolean remove(String id) {
         return Ids.uuid(id).map(rows::removeRow).orElse(0) > 0;
     }
 
     private KeptErrand kept(ErrandRow row) {
-        return new KeptErrand(
-                row.getId().toString(), json.read(row.body(), ErrandBody.class).errand(fibres));
+        return kept(row.getId().toString(), row.body());
+    }
+
+    private KeptErrand kept(String id, String body) {
+        return new KeptErrand(id, json.read(body, ErrandBody.class).errand(fibres));
     }
 }

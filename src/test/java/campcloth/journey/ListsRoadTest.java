@@ -232,6 +232,10 @@ class ListsRoadTest {
                         .POST(HttpRequest.BodyPublishers.ofString("{\"note\": \"steel ruler\", \"washed\": {\"warp\":"
                                 + " [{\"beforeCm\": 50, \"afterCm\": [47.3]}]}}")))
                 .body();
+        send(HttpRequest.newBuilder(uri("/plan/sheets"))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString("asked=season%3DSUMMER%26design%3Dtunic%26size%3DM-M"
+                        + "&cloth=linen-plain-185-washed&count=1&fold=ANY&sewnBy=MACHINE&title=For+the+export")));
         HttpResponse<byte[]> zip =
                 http.send(HttpRequest.newBuilder(uri("/api/export")).build(), HttpResponse.BodyHandlers.ofByteArray());
         Map<String, String> files = new HashMap<>();
@@ -240,7 +244,15 @@ class ListsRoadTest {
                 files.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
             }
         }
-        assertThat(files).containsKeys("README.txt", "cloths.csv", "events.json", "plans.json", "swatches.json");
+        assertThat(files).containsKeys("README.txt", "cloths.csv", "events.json", "plans.json", "swatches.json", "errands.json");
+        assertThat(JSON.readTree(files.get("errands.json")).valueStream())
+                .filteredOn(one -> one.path("title").asString().equals("For the export"))
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.path("cloth").path("id").asString()).isEqualTo("linen-plain-185-washed");
+                    assertThat(one.path("event").path("season").asString()).isEqualTo("SUMMER");
+                    assertThat(files.get("plans.json")).contains(one.path("planId").asString());
+                });
         assertThat(files.get("cloths.csv")).contains(supplier);
         assertThat(JSON.readTree(files.get("plans.json")).isArray()).isTrue();
         List<JsonNode> swatches = new ArrayList<>();

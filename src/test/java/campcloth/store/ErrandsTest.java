@@ -8,6 +8,7 @@ import campcloth.errand.Errands;
 import campcloth.errand.KeptErrand;
 import campcloth.journey.WholeService;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,9 @@ class ErrandsTest {
         KeptErrand oldest = errands.add(ErrandSamples.tunic(late.minusSeconds(60)));
         assertThat(errands.latest(3)).containsExactly(newest, older, oldest);
         assertThat(errands.latest(2)).containsExactly(newest, older);
+        List<KeptErrand> all = new ArrayList<>();
+        errands.each(all::add);
+        assertThat(all).endsWith(oldest, older, newest);
         List.of(newest, older, oldest).forEach(kept -> errands.remove(kept.id()));
     }
 
