@@ -63,7 +63,8 @@ class ApiDocument {
                                 "Export",
                                 new StringSchema()
                                         .format("binary")
-                                        .description("a ZIP file: cloths.csv, events.json, plans.json, swatches.json, errands.json, README.txt"))
+                                        .description(
+                                                "a ZIP file: cloths.csv, events.json, plans.json, swatches.json, errands.json, README.txt"))
                         .addSchemas("Picture", new StringSchema().description("a picture in SVG"))
                         .addSchemas(
                                 "SwatchCard", new StringSchema().description("a page of A4 in SVG; one unit is a mm")))

@@ -80,10 +80,10 @@ class EveryPageTest {
                 2,
                 Sun.FULL,
                 Activity.SEATED,
-                Optional.of(new OpenFire(
-                        FireRole.SEATED, Optional.of(2.0), Optional.of(50.0), Optional.empty()))));
+                Optional.of(new OpenFire(FireRole.SEATED, Optional.of(2.0), Optional.of(50.0), Optional.empty()))));
         event = events.add(new Event(HOSTILE, Season.SUMMER, spells, List.of(rule)));
-        cloth = cloths.add(cloths.byId("linen-plain-185-washed").orElseThrow().cloth().named(HOSTILE, LONG_WORD));
+        cloth = cloths.add(
+                cloths.byId("linen-plain-185-washed").orElseThrow().cloth().named(HOSTILE, LONG_WORD));
     }
 
     @AfterEach
@@ -104,7 +104,9 @@ class EveryPageTest {
                 if (known.add(address) && kinds.add(kind(address))) {
                     Page page = visitor.at(address);
                     visitor.holds();
-                    assertThat(page.evaluate(TAKEN)).as("names are text on %s", address).isEqualTo(true);
+                    assertThat(page.evaluate(TAKEN))
+                            .as("names are text on %s", address)
+                            .isEqualTo(true);
                     links(page).forEach(toVisit::add);
                 }
             }
@@ -158,8 +160,8 @@ class EveryPageTest {
     /** What leads on to pages; what is fetched or drawn is no page. */
     @SuppressWarnings("unchecked")
     private static List<String> links(Page page) {
-        List<String> all = (List<String>)
-                page.evaluate("[...document.querySelectorAll('a[href^=\"/\"]')].map(link => link.getAttribute('href'))");
+        List<String> all = (List<String>) page.evaluate(
+                "[...document.querySelectorAll('a[href^=\"/\"]')].map(link => link.getAttribute('href'))");
         return all.stream()
                 .map(link -> link.replaceFirst("#.*", ""))
                 .filter(link -> !link.startsWith("/api/") && !link.startsWith("/v3/"))

@@ -200,9 +200,11 @@ class ShopTest {
     }
 
     private static void ask(Page page, String garment, String season) {
-        page.getByLabel("Garment").selectOption(new SelectOption().setLabel(garment));
-        page.getByLabel("Size").selectOption("W-M");
-        page.getByLabel("Season").selectOption(new SelectOption().setLabel(season));
+        page.getByLabel("Garment", new Page.GetByLabelOptions().setExact(true))
+                .selectOption(new SelectOption().setLabel(garment));
+        page.getByLabel("Size", new Page.GetByLabelOptions().setExact(true)).selectOption("W-M");
+        page.getByLabel("Season", new Page.GetByLabelOptions().setExact(true))
+                .selectOption(new SelectOption().setLabel(season));
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?"))
                 .click();
         assertThat(page.locator("#answer")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MS));

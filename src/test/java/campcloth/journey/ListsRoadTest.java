@@ -244,14 +244,16 @@ class ListsRoadTest {
                 files.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
             }
         }
-        assertThat(files).containsKeys("README.txt", "cloths.csv", "events.json", "plans.json", "swatches.json", "errands.json");
+        assertThat(files)
+                .containsKeys("README.txt", "cloths.csv", "events.json", "plans.json", "swatches.json", "errands.json");
         assertThat(JSON.readTree(files.get("errands.json")).valueStream())
                 .filteredOn(one -> one.path("title").asString().equals("For the export"))
                 .singleElement()
                 .satisfies(one -> {
                     assertThat(one.path("cloth").path("id").asString()).isEqualTo("linen-plain-185-washed");
                     assertThat(one.path("event").path("season").asString()).isEqualTo("SUMMER");
-                    assertThat(files.get("plans.json")).contains(one.path("planId").asString());
+                    assertThat(files.get("plans.json"))
+                            .contains(one.path("planId").asString());
                 });
         assertThat(files.get("cloths.csv")).contains(supplier);
         assertThat(JSON.readTree(files.get("plans.json")).isArray()).isTrue();
