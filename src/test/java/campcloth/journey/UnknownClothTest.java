@@ -7,10 +7,13 @@ import campcloth.fire.RuleOutcome.Outcome;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.annotation.DirtiesContext.ClassMode;
 import tools.jackson.databind.JsonNode;
 
-/** Over HTTP too, a cloth of which nobody knows anything stands no better than any cloth of the catalogue. */
+/** Over HTTP too, a cloth of which nobody knows anything stands no better than any cloth of the catalogue, and of nothing else. */
 @WholeService
+@DirtiesContext(classMode = ClassMode.BEFORE_CLASS)
 class UnknownClothTest {
 
     private static final String UNKNOWN =

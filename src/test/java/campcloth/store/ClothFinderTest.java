@@ -29,9 +29,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.annotation.DirtiesContext.ClassMode;
 
-/** The search over a real PostgreSQL against a search in memory, cloth by cloth. */
+/** The search over a real PostgreSQL against a search in memory, cloth by cloth; on a database without others' cloths. */
 @WholeService
+@DirtiesContext(classMode = ClassMode.BEFORE_CLASS)
 class ClothFinderTest {
 
     private static final long SEED = 20_260_501;

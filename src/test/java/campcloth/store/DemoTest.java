@@ -22,7 +22,7 @@ import org.springframework.test.context.TestPropertySource;
 
 /** The demo is put in once, on an empty database; it never takes away or replaces what somebody made theirs. */
 @WholeService
-@TestPropertySource(properties = "campcloth.demo=true")
+@TestPropertySource(properties = {"campcloth.demo=true", "a.database=of this class alone"})
 @DirtiesContext
 class DemoTest {
 
