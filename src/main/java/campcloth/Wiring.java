@@ -1,5 +1,7 @@
 package campcloth;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
@@ -71,6 +73,12 @@ class Wiring {
     @Bean
     CuttingPlanner cuttingPlanner() {
         return new CuttingPlanner(LAYOUT_SECONDS);
+    }
+
+    /** Nobody logs in: whoever asks is the one owner. */
+    @Bean
+    Askers askers() {
+        return new Askers(Asker.LOCAL);
     }
 
     @Bean

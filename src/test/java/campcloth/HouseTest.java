@@ -26,6 +26,7 @@ class HouseTest {
 
     private static final Map<String, Set<String>> MAY_IMPORT = new TreeMap<>(Map.ofEntries(
             Map.entry("figure", Set.of()),
+            Map.entry("access", Set.of("figure")),
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
@@ -46,17 +47,17 @@ class HouseTest {
                     "store",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand",
-                            "demo")),
+                            "demo", "access")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand")),
+                            "plan", "supply", "errand", "access")),
             Map.entry(
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "demo"))));
+                            "plan", "supply", "errand", "demo", "access"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 
