@@ -72,7 +72,14 @@ public final class Passwords {
     }
 
     private static boolean isExpected(String bare, String name) {
-        return COMMON.contains(bare) || WALKS.contains(bare) || isRepeated(bare) || bare.replaceAll("\\d+$", "").equals(name);
+        return COMMON.contains(bare)
+                || WALKS.contains(bare)
+                || isRepeated(bare)
+                || withoutDigitsBehind(bare).equals(withoutDigitsBehind(name));
+    }
+
+    private static String withoutDigitsBehind(String text) {
+        return text.replaceAll("\\d+$", "");
     }
 
     /** One short piece over and over. */

@@ -107,7 +107,7 @@ class AccountsInPostgres implements Accounts {
                 vouched.map(Proof.Vouched::subject).orElse(null),
                 Timestamp.from(clock.instant()));
         if (first && roles.contains(Role.ADMINISTRATOR)) {
-            inheritance.ifAvailable(heirloom -> heirloom.leaveTo(id));
+            inheritance.orderedStream().forEach(heirloom -> heirloom.leaveTo(id));
         }
         audit.note("made", ACCOUNT, id.toString(), name.text() + " as " + words(roles));
         return one("id = ?", id).orElseThrow();

@@ -11,7 +11,7 @@ public class AccountForm {
 
     public @Nullable String name;
 
-    public boolean maker = true;
+    public boolean maker;
 
     public boolean keeper;
 

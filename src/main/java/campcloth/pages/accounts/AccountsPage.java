@@ -40,6 +40,11 @@ class AccountsPage {
 
     @GetMapping("/accounts")
     String list(@ModelAttribute("form") AccountForm form, Model model) {
+        form.maker = true;
+        return page(model);
+    }
+
+    private String page(Model model) {
         model.addAttribute("accounts", accounts.all());
         return LIST;
     }
@@ -55,7 +60,7 @@ class AccountsPage {
                                 new AccountName(Objects.requireNonNullElse(form.name, "")), form.roles()));
         if (made.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return list(form, model);
+            return page(model);
         }
         return handed(made.get(), model, response);
     }
