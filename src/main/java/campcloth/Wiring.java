@@ -1,7 +1,13 @@
 package campcloth;
 
+import campcloth.access.AccountKeeping;
+import campcloth.access.Accounts;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
+import campcloth.access.LoginWaits;
+import campcloth.access.Logins;
+import campcloth.access.Mode;
+import campcloth.access.PasswordHashes;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
@@ -20,6 +26,9 @@ import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
+import java.security.SecureRandom;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -75,10 +84,31 @@ class Wiring {
         return new CuttingPlanner(LAYOUT_SECONDS);
     }
 
-    /** Nobody logs in: whoever asks is the one owner. */
     @Bean
-    Askers askers() {
-        return new Askers(Asker.LOCAL);
+    Mode mode(@Value("${" + Mode.SETTING + ":}") String setting) {
+        return Mode.named(setting).orElseThrow(() -> new IllegalArgumentException(Mode.SETTING + " is " + setting));
+    }
+
+    /** Where nobody logs in, whoever asks is the one owner. */
+    @Bean
+    Askers askers(Mode mode) {
+        return new Askers(mode == Mode.LOCAL ? Asker.LOCAL : Asker.STRANGER);
+    }
+
+    /** Logging in. */
+    @Configuration
+    @ConditionalOnProperty(name = Mode.SETTING, havingValue = "hosted")
+    static class Hosted {
+
+        @Bean
+        Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        AccountKeeping accountKeeping(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new AccountKeeping(accounts, waits, hashes, new SecureRandom());
+        }
     }
 
     @Bean

@@ -27,6 +27,7 @@ class HouseTest {
     private static final Map<String, Set<String>> MAY_IMPORT = new TreeMap<>(Map.ofEntries(
             Map.entry("figure", Set.of()),
             Map.entry("access", Set.of("figure")),
+            Map.entry("door", Set.of("figure", "access")),
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
@@ -59,7 +60,7 @@ class HouseTest {
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan", "supply", "errand", "demo", "access"))));
 
-    private static final Set<String> EDGES = Set.of("store", "rest", "pages");
+    private static final Set<String> EDGES = Set.of("store", "rest", "pages", "door");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -1,6 +1,8 @@
 package campcloth.pages;
 
+import campcloth.access.Visitor;
 import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.BeanUtils;
 import org.springframework.core.MethodParameter;
 import org.springframework.ui.Model;
@@ -14,6 +16,8 @@ import org.springframework.web.servlet.HandlerMapping;
 /** What every page and every form has. Forms are classes with public fields; an empty field is null. */
 @ControllerAdvice("campcloth.pages")
 class EveryPage {
+
+    static final String VISITOR = "visitor";
 
     @InitBinder
     void forms(WebDataBinder binder) {
@@ -46,6 +50,16 @@ class EveryPage {
     @ModelAttribute("units")
     Units units(HttpServletRequest request) {
         return ReadersUnits.shown(request);
+    }
+
+    /** Who looks at the page, where people log in. */
+    @ModelAttribute(VISITOR)
+    @Nullable Visitor visitor(HttpServletRequest request) {
+        return visitorOf(request);
+    }
+
+    static @Nullable Visitor visitorOf(HttpServletRequest request) {
+        return request.getAttribute(Visitor.ATTRIBUTE) instanceof Visitor visitor ? visitor : null;
     }
 
     /** The address of this page, to come back to. */

@@ -1,5 +1,7 @@
 package campcloth.pages;
 
+import campcloth.access.NotAllowed;
+import campcloth.access.TooOften;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import campcloth.layout.Busy;
@@ -51,10 +53,15 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
             LOG.warn("Not now: {}", failure.getMessage());
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
         }
+        if (failure instanceof TooOften often) {
+            response.setHeader(HttpHeaders.RETRY_AFTER, String.valueOf(often.waitSeconds()));
+        }
         ModelAndView page = new ModelAndView("problem");
         page.setStatus(status);
+        page.addObject(EveryPage.VISITOR, EveryPage.visitorOf(request));
+        page.addObject("said", failure instanceof NotAllowed ? failure.getMessage() : null);
         page.addObject("units", ReadersUnits.shown(request));
-        page.addObject("here", request.getMethod().equals("GET") ? request.getRequestURI() : "/");
+        page.addObject("here", request.getMethod().equals("GET") && !RefusedPage.isIt(request) ? request.getRequestURI() : "/");
         page.addObject("status", failure instanceof Busy ? BUSY : String.valueOf(status.value()));
         page.addObject("refusals", failure instanceof Refused refused ? refused.refusals() : List.<Refusal>of());
         return page;
@@ -66,6 +73,12 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         }
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
+        }
+        if (failure instanceof NotAllowed) {
+            return HttpStatus.FORBIDDEN;
+        }
+        if (failure instanceof TooOften) {
+            return HttpStatus.TOO_MANY_REQUESTS;
         }
         if (failure instanceof Busy
                 || failure instanceof DataAccessResourceFailureException

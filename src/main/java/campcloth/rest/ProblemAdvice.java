@@ -1,5 +1,8 @@
 package campcloth.rest;
 
+import campcloth.access.NotAllowed;
+import campcloth.access.NotLoggedIn;
+import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.layout.Busy;
@@ -65,6 +68,30 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         "if-match-needed",
                         "If-Match is needed",
                         String.valueOf(precondition.getMessage()));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> notLoggedIn(NotLoggedIn stranger) {
+        return ResponseEntity.status(HttpStatus.UNAUTHORIZED)
+                .header(
+                        HttpHeaders.WWW_AUTHENTICATE,
+                        stranger.isWrongToken() ? "Bearer realm=\"campcloth\", error=\"invalid_token\"" : "Bearer realm=\"campcloth\"")
+                .body(Problems.problem(
+                        HttpStatus.UNAUTHORIZED, "not-logged-in", "Who asks?", String.valueOf(stranger.getMessage())));
+    }
+
+    @ExceptionHandler
+    ProblemDetail notAllowed(NotAllowed notAllowed) {
+        return Problems.problem(
+                HttpStatus.FORBIDDEN, "not-allowed", "Not allowed", String.valueOf(notAllowed.getMessage()));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> tooOften(TooOften often) {
+        return ResponseEntity.status(HttpStatus.TOO_MANY_REQUESTS)
+                .header(HttpHeaders.RETRY_AFTER, String.valueOf(often.waitSeconds()))
+                .body(Problems.problem(
+                        HttpStatus.TOO_MANY_REQUESTS, "too-often", "Too often", String.valueOf(often.getMessage())));
     }
 
     @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
