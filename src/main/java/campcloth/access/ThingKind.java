@@ -1,5 +1,7 @@
 package campcloth.access;
 
+import java.util.Locale;
+
 /** The kinds of things that have an owner, and the role that keeps what is common of each. */
 public enum ThingKind {
     CLOTH(
@@ -34,6 +36,11 @@ public enum ThingKind {
     /** Who may change and share what is common of this kind. */
     public Role keeper() {
         return keeper;
+    }
+
+    /** What it is called: "cutting plan". */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Whether such a thing can be handed over to everybody. */

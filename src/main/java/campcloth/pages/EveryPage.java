@@ -48,6 +48,18 @@ class EveryPage {
         return ReadersUnits.shown(request);
     }
 
+    /** The keys of shared links that this page was asked for with, to be put behind addresses that need them; empty without. */
+    @ModelAttribute("withKey")
+    String withKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "?");
+    }
+
+    /** The same behind addresses that ask something already. */
+    @ModelAttribute("andKey")
+    String andKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "&");
+    }
+
     /** The address of this page, to come back to. */
     @ModelAttribute("here")
     String here(HttpServletRequest request) {

@@ -1,5 +1,6 @@
 package campcloth.pages;
 
+import campcloth.access.NotAllowed;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import campcloth.layout.Busy;
@@ -57,12 +58,16 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         page.addObject("here", request.getMethod().equals("GET") ? request.getRequestURI() : "/");
         page.addObject("status", failure instanceof Busy ? BUSY : String.valueOf(status.value()));
         page.addObject("refusals", failure instanceof Refused refused ? refused.refusals() : List.<Refusal>of());
+        page.addObject("remedy", failure instanceof NotAllowed ? failure.getMessage() : null);
         return page;
     }
 
     private static HttpStatus status(Exception failure) {
         if (failure instanceof NotHere) {
             return HttpStatus.NOT_FOUND;
+        }
+        if (failure instanceof NotAllowed) {
+            return HttpStatus.FORBIDDEN;
         }
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.NotAllowed;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.layout.Busy;
@@ -50,6 +51,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ProblemDetail missing(Missing missing) {
         return Problems.problem(HttpStatus.NOT_FOUND, "not-found", "Not found", String.valueOf(missing.getMessage()));
+    }
+
+    @ExceptionHandler
+    ProblemDetail notAllowed(NotAllowed notAllowed) {
+        return Problems.problem(
+                HttpStatus.FORBIDDEN, "not-allowed", "Not allowed", String.valueOf(notAllowed.getMessage()));
     }
 
     @ExceptionHandler

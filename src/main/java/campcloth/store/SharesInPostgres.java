@@ -10,7 +10,6 @@ import campcloth.access.ThingKind;
 import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.beans.factory.ObjectProvider;
@@ -116,11 +115,13 @@ class SharesInPostgres implements Shares {
     }
 
     private void note(String action, ThingKind kind, String id) {
-        audit.ifAvailable(log -> log.note(action, kind.name().toLowerCase(Locale.ROOT).replace('_', ' '), id, ""));
+        audit.ifAvailable(log -> log.note(action, kind.words(), id, ""));
     }
 
     private static Optional<Object> key(ThingKind kind, String id) {
-        return kind == ThingKind.CLOTH ? Optional.of(id) : Ids.uuid(id).map(uuid -> uuid);
+        return kind == ThingKind.CLOTH
+                ? Optional.<Object>of(id).filter(text -> id.indexOf(0) < 0)
+                : Ids.uuid(id).map(uuid -> uuid);
     }
 
     private static String table(ThingKind kind) {
