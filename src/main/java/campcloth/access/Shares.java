@@ -1,6 +1,8 @@
 package campcloth.access;
 
+import java.util.Collection;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How kept things stand to who asks, and their links. Each method is one unit of work. What may not be read is as though it were
@@ -11,6 +13,9 @@ public interface Shares {
 
     /** What the asker may do with it; empty where there is no such thing. */
     Optional<Standing> of(ThingKind kind, String id);
+
+    /** Of these, the ones that the asker may change and remove. */
+    Set<String> changeable(ThingKind kind, Collection<String> ids);
 
     /**
      * Shares it; the key is the same until it is taken back. Empty where there is no such thing.

@@ -1,6 +1,10 @@
 package campcloth.pages;
 
+import campcloth.access.Askers;
+import campcloth.access.Role;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.beans.BeanUtils;
 import org.springframework.core.MethodParameter;
 import org.springframework.ui.Model;
@@ -14,6 +18,12 @@ import org.springframework.web.servlet.HandlerMapping;
 /** What every page and every form has. Forms are classes with public fields; an empty field is null. */
 @ControllerAdvice("campcloth.pages")
 class EveryPage {
+
+    private final Askers askers;
+
+    EveryPage(Askers askers) {
+        this.askers = askers;
+    }
 
     @InitBinder
     void forms(WebDataBinder binder) {
@@ -46,6 +56,12 @@ class EveryPage {
     @ModelAttribute("units")
     Units units(HttpServletRequest request) {
         return ReadersUnits.shown(request);
+    }
+
+    /** By name, so that pages leave out what the reader cannot do. */
+    @ModelAttribute("readersRoles")
+    Set<String> readersRoles() {
+        return askers.now().roles().stream().map(Role::name).collect(Collectors.toSet());
     }
 
     /** The keys of shared links that this page was asked for with, to be put behind addresses that need them; empty without. */

@@ -5,8 +5,10 @@ import campcloth.access.Askers;
 import campcloth.access.Shares;
 import campcloth.access.Standing;
 import campcloth.access.ThingKind;
+import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -54,13 +56,14 @@ public class SharePages {
 
     /** Refuses to ask somebody whether a thing shall go who may not remove it. */
     public void checkMayRemove(String family, String id) {
-        if (!mayRemove(family, id)) {
+        if (!standing(family, id).mayChange()) {
             throw kind(family).notChangedByYou();
         }
     }
 
-    public boolean mayRemove(String family, String id) {
-        return standing(family, id).mayChange();
+    /** Of these, the ones that the reader may change and remove. */
+    public Set<String> changeable(String family, Collection<String> ids) {
+        return shares.changeable(kind(family), ids);
     }
 
     private Standing standing(String family, String id) {

@@ -9,8 +9,11 @@ import campcloth.access.Standing;
 import campcloth.access.ThingKind;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -41,6 +44,23 @@ class SharesInPostgres implements Shares {
     @Transactional(readOnly = true)
     public Optional<Standing> of(ThingKind kind, String id) {
         return holding(kind, id, "").map(holding -> Standing.of(holding, kind, guard.asker()));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Set<String> changeable(ThingKind kind, Collection<String> ids) {
+        Set<String> changeable = new HashSet<>();
+        sql.query(
+                "select cast(id as text) as id, owner, share_key from " + table(kind)
+                        + " where id = any (cast(? as " + (kind == ThingKind.CLOTH ? "text" : "uuid") + "[]))",
+                row -> {
+                    Holding holding = Held.of(row);
+                    if (guard.mayRead(holding) && holding.mayChange(guard.asker(), kind.keeper())) {
+                        changeable.add(row.getString("id"));
+                    }
+                },
+                (Object) ids.toArray(String[]::new));
+        return changeable;
     }
 
     @Override

@@ -116,6 +116,27 @@ class SharedRoadTest {
     }
 
     @Test
+    void aMarshalWithTheLinkUsesTheFormForTheRules() throws Exception {
+        String id = id(post(OWNER, "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION));
+        String key = "?key=" + key(post(OWNER, "/api/events/" + id + "/share", ""));
+        String address = "/events/" + id + "/edit" + key;
+        for (String units : List.of("", "imperial")) {
+            String page = get(MARSHAL, address, "units=" + units).body();
+            Map<String, String> fields = FormFields.of(page);
+            assertThat(fields).containsKeys("rules[0].statement", "spells[0].airC", "typedIn");
+            fields.put("rules[0].statement", "Wool at the fire " + units);
+            HttpResponse<String> kept = form(MARSHAL, address, fields);
+            assertThat(kept.statusCode()).as(kept.body()).isEqualTo(302);
+            fields.put("name", "Mine " + units);
+            fields.put("version", units.isEmpty() ? "1" : "2");
+            HttpResponse<String> refused = form(MARSHAL, address, fields);
+            assertThat(refused.statusCode()).isEqualTo(422);
+            assertThat(refused.body()).contains("Put these back as they were: name", "Mine " + units);
+        }
+        assertThat(get(OWNER, "/events/" + id).body()).contains("Wool at the fire imperial").doesNotContain("Mine");
+    }
+
+    @Test
     void aPlanForASharedEventKeepsTheKeyToTheSheet() throws Exception {
         String id = id(post(OWNER, "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION));
         String key = key(post(OWNER, "/api/events/" + id + "/share", ""));
@@ -235,6 +256,11 @@ class SharedRoadTest {
 
     private HttpResponse<String> get(String who, String path) throws IOException, InterruptedException {
         return send("GET", who, path, "");
+    }
+
+    private HttpResponse<String> get(String who, String path, String cookie) throws IOException, InterruptedException {
+        return http.send(
+                request(who, path).header("Cookie", cookie).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private HttpResponse<String> post(String who, String path, String body) throws IOException, InterruptedException {

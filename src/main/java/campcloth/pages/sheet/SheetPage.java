@@ -11,7 +11,6 @@ import campcloth.pages.NotHere;
 import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -53,10 +52,7 @@ class SheetPage {
         model.addAttribute("kept", kept);
         model.addAttribute(
                 "mayDelete",
-                kept.stream()
-                        .map(KeptErrand::id)
-                        .filter(id -> shares.mayRemove(FAMILY, id))
-                        .collect(Collectors.toSet()));
+                shares.changeable(FAMILY, kept.stream().map(KeptErrand::id).toList()));
         return "sheet/list";
     }
 
