@@ -31,7 +31,7 @@ class HouseTest {
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
-            Map.entry("cloth", Set.of("figure", "fibre")),
+            Map.entry("cloth", Set.of("figure", "fibre", "access")),
             Map.entry("comfort", Set.of("figure", "cloth", "event")),
             Map.entry("fire", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry("garment", Set.of("figure", "cloth", "layout")),

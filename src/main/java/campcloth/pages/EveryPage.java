@@ -1,7 +1,11 @@
 package campcloth.pages;
 
+import campcloth.access.Askers;
+import campcloth.access.Role;
 import campcloth.access.Visitor;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.BeanUtils;
 import org.springframework.core.MethodParameter;
@@ -18,6 +22,12 @@ import org.springframework.web.servlet.HandlerMapping;
 class EveryPage {
 
     static final String VISITOR = "visitor";
+
+    private final Askers askers;
+
+    EveryPage(Askers askers) {
+        this.askers = askers;
+    }
 
     @InitBinder
     void forms(WebDataBinder binder) {
@@ -60,6 +70,24 @@ class EveryPage {
 
     static @Nullable Visitor visitorOf(HttpServletRequest request) {
         return request.getAttribute(Visitor.ATTRIBUTE) instanceof Visitor visitor ? visitor : null;
+    }
+
+    /** By name, so that pages leave out what the reader cannot do. */
+    @ModelAttribute("readersRoles")
+    Set<String> readersRoles() {
+        return askers.now().roles().stream().map(Role::name).collect(Collectors.toSet());
+    }
+
+    /** The keys of shared links that this page was asked for with, to be put behind addresses that need them; empty without. */
+    @ModelAttribute("withKey")
+    String withKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "?");
+    }
+
+    /** The same behind addresses that ask something already. */
+    @ModelAttribute("andKey")
+    String andKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "&");
     }
 
     /** The address of this page, to come back to. */

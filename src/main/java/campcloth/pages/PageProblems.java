@@ -71,6 +71,9 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof NotHere) {
             return HttpStatus.NOT_FOUND;
         }
+        if (failure instanceof NotAllowed) {
+            return HttpStatus.FORBIDDEN;
+        }
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
         }

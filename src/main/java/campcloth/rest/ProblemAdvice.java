@@ -56,6 +56,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
+    ProblemDetail notAllowed(NotAllowed notAllowed) {
+        return Problems.problem(
+                HttpStatus.FORBIDDEN, "not-allowed", "Not allowed", String.valueOf(notAllowed.getMessage()));
+    }
+
+    @ExceptionHandler
     ProblemDetail precondition(Precondition precondition) {
         return precondition.isStale()
                 ? Problems.problem(

@@ -22,7 +22,7 @@ class ClothSnapshot {
     private record State(long tick, Map<String, KeptCloth> cloths) {}
 
     private static final String CHANGED =
-            "select id, version, tick, origin, removed_by is not null as removed, body from cloth where tick > ?";
+            "select id, version, tick, origin, removed_by is not null as removed, body, owner, share_key from cloth where tick > ?";
 
     private final ClothRows rows;
     private final JdbcTemplate sql;
@@ -37,7 +37,7 @@ class ClothSnapshot {
         this.fibres = fibres;
     }
 
-    /** Every cloth of the catalogue by id. */
+    /** Every cloth by id, whoever it belongs to. */
     @Transactional(readOnly = true)
     public Map<String, KeptCloth> cloths() {
         long newest = rows.newestTick();
@@ -50,7 +50,8 @@ class ClothSnapshot {
                 row.getId(),
                 row.version(),
                 row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres));
+                json.read(row.body(), ClothBody.class).cloth(fibres),
+                row.holding());
     }
 
     private synchronized State refreshed(long newest) {
@@ -88,6 +89,7 @@ class ClothSnapshot {
                 id,
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
+                Held.of(row));
     }
 }

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Role;
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
 import campcloth.supply.ListHead;
@@ -28,7 +29,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Suppliers' lists over PostgreSQL. A list is read and looked at in a table of its own connection, while others go on working; then
- * it is written in one transaction, for which alone others that change cloths wait. At last it is brought into the index, while
+ * it is written in one transaction, for which alone others that change cloths wait. It writes common cloths alone. At last it is brought into the index, while
  * others go on again.
  */
 @Component
@@ -37,20 +38,22 @@ class ListsInPostgres implements SupplierLists {
     private static final Logger LOG = LoggerFactory.getLogger(ListsInPostgres.class);
     private static final long TELL_EVERY = 1000;
     private static final String ALL = """
-            select c.id, c.version, c.origin, c.body, l.supplier, l.supplier_key
+            select c.id, c.version, c.origin, c.body, c.owner, c.share_key, l.supplier, l.supplier_key
             from cloth c left join cloth_listing l on l.cloth_id = c.id
-            where c.removed_by is null and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
+            where c.removed_by is null and %s and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
             """;
 
     private final JdbcTemplate sql;
+    private final Guard guard;
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
     private final Clock clock;
 
-    ListsInPostgres(JdbcTemplate sql, Json json, Fibres fibres, ClothIndex index, Clock clock) {
+    ListsInPostgres(JdbcTemplate sql, Guard guard, Json json, Fibres fibres, ClothIndex index, Clock clock) {
         this.sql = sql;
         this.index = index;
+        this.guard = guard;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -58,6 +61,7 @@ class ListsInPostgres implements SupplierLists {
 
     @Override
     public ListReport take(Order order, Source list, Watcher watcher) throws IOException {
+        guard.checkIs(Role.KEEPER, "Suppliers' lists write the shared catalogue, which keepers keep. Ask a keeper.");
         try {
             ListReport report = sql.execute((Connection connection) -> alone(connection, order, list, watcher));
             if (report == null) {
@@ -157,7 +161,7 @@ class ListsInPostgres implements SupplierLists {
     public void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines) {
         Cursor.each(
                 sql,
-                ALL,
+                ALL.formatted(guard.listed()),
                 row -> lines.accept(line(row)),
                 origins.stream().map(Enum::name).collect(Collectors.joining(" ")));
     }
@@ -167,7 +171,8 @@ class ListsInPostgres implements SupplierLists {
                 row.getString("id"),
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
+                Held.of(row));
         return new ListWriter.Line(
                 kept,
                 Optional.ofNullable(row.getString("supplier")),
