@@ -26,6 +26,8 @@ class BodyLimit extends OncePerRequestFilter {
 
     static final String LISTS = "/api/cloths/import";
 
+    static final String LISTS_AS_JOBS = "/api/jobs/lists";
+
     /** Where a form sends lists to; the web server holds it to the size of a list, and a page says so. */
     private static final String LISTS_OF_FORMS = "/cloths/import";
 
@@ -43,7 +45,7 @@ class BodyLimit extends OncePerRequestFilter {
             chain.doFilter(request, response);
             return;
         }
-        boolean list = posted && request.getRequestURI().equals(LISTS);
+        boolean list = posted && isList(request);
         if (request.getContentLengthLong() > (list ? ListDesk.MOST_BYTES : MOST_BYTES)) {
             refuse(response, list);
             return;
@@ -58,6 +60,11 @@ class BodyLimit extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
+    }
+
+    /** Whether it is sent to where lists are taken, which count what they read. */
+    static boolean isList(HttpServletRequest request) {
+        return request.getRequestURI().equals(LISTS) || request.getRequestURI().equals(LISTS_AS_JOBS);
     }
 
     /** Forms are read by the web server itself, which holds them to limits of its own. */

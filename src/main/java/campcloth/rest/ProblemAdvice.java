@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.TooManyJobs;
 import campcloth.layout.Busy;
 import java.net.URI;
 import java.util.List;
@@ -88,6 +89,20 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         "busy",
                         "Too many layouts at once",
                         String.valueOf(busy.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> tooManyJobs(TooManyJobs many) {
+        HttpStatus status = many.isOwn() ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.SERVICE_UNAVAILABLE;
+        return ResponseEntity.status(status)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.problem(status, "too-many-jobs", "Too many jobs", String.valueOf(many.getMessage())));
+    }
+
+    @ExceptionHandler
+    ProblemDetail jobEnded(JobEnded ended) {
+        return Problems.problem(
+                HttpStatus.CONFLICT, "job-ended", "The job has ended", String.valueOf(ended.getMessage()));
     }
 
     @ExceptionHandler

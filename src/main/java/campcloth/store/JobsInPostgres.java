@@ -15,7 +15,6 @@ import campcloth.job.TooManyJobs;
 import campcloth.supply.Spool;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.sql.PreparedStatement;
 import java.sql.Types;
@@ -33,6 +32,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Component
 class JobsInPostgres implements Jobs {
 
+    private static final int PACKED_AT_ONCE = 8192;
     private static final String ALONE = "select pg_advisory_xact_lock(hashtext('campcloth.job'))";
     private static final String BOUNDS = """
             select count(*) filter (where state in ('QUEUED', 'RUNNING')) as waiting,
@@ -91,9 +91,10 @@ class JobsInPostgres implements Jobs {
             return added(job, Optional.empty());
         }
         try (Spool packed = new Spool()) {
-            try (InputStream bytes = job.payload().get().open();
-                    OutputStream out = new GZIPOutputStream(packed.out())) {
+            try (InputStream bytes = job.payload().get().open()) {
+                GZIPOutputStream out = new GZIPOutputStream(packed.out(), PACKED_AT_ONCE);
                 bytes.transferTo(out);
+                out.finish();
             }
             return added(job, Optional.of(packed));
         } catch (UncheckedIOException broken) {
