@@ -6,6 +6,7 @@ import campcloth.job.JobKind;
 import campcloth.job.Jobs;
 import campcloth.job.NewJob;
 import campcloth.job.Notation;
+import campcloth.plan.CuttingPlanner;
 import campcloth.supply.AskedList;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListJobs;
@@ -80,7 +81,7 @@ class JobHandingController {
             throws IOException {
         CuttingPlanWork.Asked asked = new CuttingPlanWork.Asked(request, secondsALayout);
         asked.check();
-        request.order(cloths.of(request.choice()), sizes);
+        CuttingPlanner.check(request.order(cloths.of(request.choice()), sizes));
         return takenIn(jobs.add(NewJob.of(JobKind.CUTTING_PLAN, notation.write(asked))));
     }
 

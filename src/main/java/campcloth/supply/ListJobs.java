@@ -3,6 +3,7 @@ package campcloth.supply;
 import campcloth.access.NewIds;
 import campcloth.job.Job;
 import campcloth.job.JobKind;
+import campcloth.job.JobState;
 import campcloth.job.Jobs;
 import campcloth.job.KeptJob;
 import campcloth.job.NewJob;
@@ -23,8 +24,12 @@ public final class ListJobs {
         this.ids = ids;
     }
 
-    /** A list with what was asked, and the report where there is one. */
-    public record KeptList(Job job, AskedList asked, Optional<ListReport> report) {}
+    /**
+     * A list with what was asked, and the report where there is one.
+     *
+     * @param isKept whether its bytes are still here
+     */
+    public record KeptList(Job job, AskedList asked, Optional<ListReport> report, boolean isKept) {}
 
     /** Hands a list in. What is only to be looked at is kept for a while when that is done. */
     public Job add(AskedList asked, Spool list) throws IOException {
@@ -44,20 +49,20 @@ public final class ListJobs {
         return Optional.of(new KeptList(
                 kept.job(),
                 notation.read(kept.request(), AskedList.class),
-                kept.result().map(text -> notation.read(text, ListReport.class))));
+                kept.result().map(text -> notation.read(text, ListReport.class)),
+                kept.isPayloadKept()));
     }
 
     /**
-     * Hands in the taking over of a list that was looked at, or whose taking over came to nothing. Asked for twice, it is handed
-     * in once.
+     * Hands in what comes next: takes over what was looked at, does again what came to nothing. Asked for twice, it is handed in
+     * once.
      *
      * @return nothing where the list is no longer here
      */
-    public Optional<Job> takeOver(KeptList looked) {
-        Job before = looked.job();
+    public Optional<Job> goOn(KeptList list) {
+        Job before = list.job();
+        AskedList next = before.state() == JobState.DONE ? list.asked().takenOver() : list.asked();
         return ids.under(
-                before.id(),
-                () -> jobs.addOnPayloadOf(
-                        before.id().toString(), notation.write(looked.asked().takenOver())));
+                before.id(), () -> jobs.addOnPayloadOf(before.id().toString(), notation.write(next)));
     }
 }
