@@ -11,6 +11,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Locale;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -20,6 +22,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * in memory but counted while it is read.
  */
 @Component
+@Order(Ordered.LOWEST_PRECEDENCE - 1)
 class BodyLimit extends OncePerRequestFilter {
 
     static final int MOST_BYTES = 1024 * 1024;

@@ -73,11 +73,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         LOG.warn("The database does not answer: {}", away.getMessage());
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
                 .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
-                .body(Problems.problem(
-                        HttpStatus.SERVICE_UNAVAILABLE,
-                        "database-away",
-                        "The database does not answer",
-                        "Nothing was lost. Try again in a few seconds."));
+                .body(Problems.databaseAway());
     }
 
     @ExceptionHandler

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
@@ -11,7 +12,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,6 +28,7 @@ class ClothsInPostgres implements Cloths {
     private final SwatchedCloth swatched;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     ClothsInPostgres(
             ClothRows rows,
@@ -36,7 +37,8 @@ class ClothsInPostgres implements Cloths {
             ClothFinder finder,
             SwatchedCloth swatched,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;
@@ -44,6 +46,7 @@ class ClothsInPostgres implements Cloths {
         this.swatched = swatched;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -79,7 +82,11 @@ class ClothsInPostgres implements Cloths {
     @Override
     @Transactional
     public KeptCloth add(Cloth cloth) {
-        String id = UUID.randomUUID().toString();
+        String id = ids.next("cloth").toString();
+        Optional<KeptCloth> there = ids.mayBeThere() ? rows.findById(id).map(snapshot::kept) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         String body = json.write(ClothBody.of(cloth));
         return snapshot.kept(
                 rows.saveAndFlush(new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant())));

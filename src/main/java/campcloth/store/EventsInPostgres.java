@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.NewIds;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
@@ -29,13 +30,16 @@ class EventsInPostgres implements Events {
     private final JdbcTemplate sql;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
-    EventsInPostgres(EventRows rows, EventRulesRows rulesRows, JdbcTemplate sql, Json json, Clock clock) {
+    EventsInPostgres(
+            EventRows rows, EventRulesRows rulesRows, JdbcTemplate sql, Json json, Clock clock, NewIds ids) {
         this.rows = rows;
         this.rulesRows = rulesRows;
         this.sql = sql;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -64,8 +68,13 @@ class EventsInPostgres implements Events {
     @Override
     @Transactional
     public KeptEvent add(Event event) {
+        UUID id = ids.next("event");
+        Optional<KeptEvent> there = ids.mayBeThere() ? byId(id.toString()) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         Instant now = clock.instant();
-        EventRow row = rows.saveAndFlush(new EventRow(UUID.randomUUID(), json.write(event), now));
+        EventRow row = rows.saveAndFlush(new EventRow(id, json.write(event), now));
         keepRules(row, event, now);
         return kept(row);
     }

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.NewIds;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Swatch;
@@ -35,6 +36,7 @@ class SwatchesInPostgres implements Swatches {
     private final ClothSnapshot snapshot;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     SwatchesInPostgres(
             JdbcTemplate sql,
@@ -43,7 +45,8 @@ class SwatchesInPostgres implements Swatches {
             SwatchedCloth swatched,
             ClothSnapshot snapshot,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.sql = sql;
         this.cloths = cloths;
         this.rows = rows;
@@ -51,6 +54,7 @@ class SwatchesInPostgres implements Swatches {
         this.snapshot = snapshot;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -82,6 +86,11 @@ class SwatchesInPostgres implements Swatches {
             return new Outcome.NoCloth();
         }
         SwatchHistory history = swatched.history(cloth.get());
+        UUID id = ids.next("swatch");
+        Optional<KeptSwatch> there = history.byId(id.toString());
+        if (there.isPresent()) {
+            return new Outcome.Done(snapshot.kept(cloth.get()), there.get());
+        }
         if (history.newestFirst().size() >= MOST) {
             return new Outcome.Full();
         }
@@ -90,7 +99,7 @@ class SwatchesInPostgres implements Swatches {
                 .max()
                 .orElse(0);
         SwatchRow row =
-                rows.saveAndFlush(new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
+                rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));

@@ -80,7 +80,7 @@ class JobsWriteOnceTest {
         String order = """
                 {"secondsALayout": 0.1, "plan": {"cloth": {"widthCm": 150, "weightGsm": 200, "selvedgeCm": 1,
                  "shrinkWarpPercent": 5, "shrinkWeftPercent": 3, "prewash": true},
-                 "garments": [{"design": "tunic", "measurements": {"chestCm": 100}}]}}
+                 "garments": [{"design": "tunic", "wearer": {"finishedChestCm": 126}}]}}
                 """;
         Job job = jobs.add(NewJob.of(JobKind.CUTTING_PLAN, order));
         String first = workedOnAndLost();
