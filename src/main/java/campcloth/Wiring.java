@@ -8,6 +8,7 @@ import campcloth.access.LoginWaits;
 import campcloth.access.Logins;
 import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
+import campcloth.access.NewIds;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
@@ -20,15 +21,25 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
+import campcloth.job.Bell;
+import campcloth.job.JobQueue;
+import campcloth.job.Jobs;
+import campcloth.job.Notation;
+import campcloth.job.Pace;
+import campcloth.job.Work;
+import campcloth.job.Workers;
 import campcloth.layout.LayoutGate;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
+import campcloth.supply.ListJobs;
 import campcloth.supply.ListReader;
+import campcloth.supply.ListTask;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
 import java.security.SecureRandom;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -52,6 +63,16 @@ class Wiring {
     @Bean
     ListDesk listDesk(SupplierLists lists, ListReader reader) {
         return new ListDesk(lists, reader);
+    }
+
+    @Bean
+    ListJobs listJobs(Jobs jobs, Notation notation, NewIds ids) {
+        return new ListJobs(jobs, notation, ids);
+    }
+
+    @Bean
+    Work listTask(ListDesk desk, Notation notation) {
+        return new ListTask(desk, notation);
     }
 
     @Bean
@@ -114,5 +135,26 @@ class Wiring {
     @Bean
     LayoutGate layoutGate() {
         return new LayoutGate();
+    }
+
+    @Bean
+    NewIds newIds() {
+        return new NewIds();
+    }
+
+    @Bean
+    Bell bell() {
+        return new Bell();
+    }
+
+    @Bean
+    Pace pace() {
+        return Pace.USUAL;
+    }
+
+    /** One place of the gate is left to those who wait for their answer, where there is more than one. */
+    @Bean
+    Workers workers(JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace) {
+        return new Workers(queue, works, askers, ids, bell, pace, Math.max(1, LayoutGate.PLACES - 1));
     }
 }

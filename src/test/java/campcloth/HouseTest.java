@@ -28,6 +28,7 @@ class HouseTest {
             Map.entry("figure", Set.of()),
             Map.entry("access", Set.of("figure")),
             Map.entry("door", Set.of("figure", "access")),
+            Map.entry("job", Set.of("figure", "access")),
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
@@ -42,23 +43,23 @@ class HouseTest {
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
-            Map.entry("supply", Set.of("figure", "fibre", "cloth")),
+            Map.entry("supply", Set.of("figure", "fibre", "cloth", "job", "access")),
             Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand",
-                            "demo", "access")),
+                            "demo", "access", "job")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "access")),
+                            "plan", "supply", "errand", "access", "job")),
             Map.entry(
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "demo", "access"))));
+                            "plan", "supply", "errand", "demo", "access", "job"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages", "door");
 

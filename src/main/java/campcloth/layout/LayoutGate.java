@@ -15,12 +15,13 @@ public final class LayoutGate {
 
     private static final int MOST_WAITING = 32;
     private static final long PATIENCE_SECONDS = 3;
+    private static final long LOOK_MS = 250;
 
     private final Semaphore places = new Semaphore(PLACES, true);
 
     /** Searches, or throws {@link Busy}. */
     public <T> T through(Supplier<T> search) {
-        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace()) {
+        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             throw new Busy();
         }
         try {
@@ -30,9 +31,25 @@ public final class LayoutGate {
         }
     }
 
-    private boolean getsAPlace() {
+    /**
+     * Searches for somebody who does not wait for it: stands in line for as long as it takes.
+     *
+     * @param goOn asked a few times a second while there is no place; ends the waiting by throwing
+     */
+    public <T> T inTime(Runnable goOn, Supplier<T> search) {
+        while (!getsAPlace(LOOK_MS, TimeUnit.MILLISECONDS)) {
+            goOn.run();
+        }
         try {
-            return places.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            return search.get();
+        } finally {
+            places.release();
+        }
+    }
+
+    private boolean getsAPlace(long most, TimeUnit unit) {
+        try {
+            return places.tryAcquire(most, unit);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;

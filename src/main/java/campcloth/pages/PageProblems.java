@@ -77,9 +77,6 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
         if (failure instanceof Refused) {
             return HttpStatus.UNPROCESSABLE_CONTENT;
         }
-        if (failure instanceof NotAllowed) {
-            return HttpStatus.FORBIDDEN;
-        }
         if (failure instanceof TooOften) {
             return HttpStatus.TOO_MANY_REQUESTS;
         }

@@ -42,7 +42,7 @@ import tools.jackson.databind.json.JsonMapper;
         description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
 class ListController {
 
-    private static final String CSV = "text/csv";
+    static final String CSV = "text/csv";
 
     private final ListDesk desk;
     private final JsonMapper json;
@@ -140,13 +140,13 @@ class ListController {
         return ResponseEntity.unprocessableContent().body(problem);
     }
 
-    private static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
+    static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
         if (type.getCharset() != null && !StandardCharsets.UTF_8.equals(type.getCharset())) {
             throw new HttpMediaTypeNotSupportedException(type, List.of(MediaType.valueOf(CSV + ";charset=UTF-8")));
         }
     }
 
-    private static char sign(String written) {
+    static char sign(String written) {
         return switch (written.toLowerCase(Locale.ROOT)) {
             case "comma" -> ',';
             case "semicolon" -> ';';

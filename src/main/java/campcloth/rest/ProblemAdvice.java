@@ -5,6 +5,7 @@ import campcloth.access.NotLoggedIn;
 import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.TooManyJobs;
 import campcloth.layout.Busy;
 import java.net.URI;
 import java.util.List;
@@ -87,12 +88,6 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ProblemDetail notAllowed(NotAllowed notAllowed) {
-        return Problems.problem(
-                HttpStatus.FORBIDDEN, "not-allowed", "Not allowed", String.valueOf(notAllowed.getMessage()));
-    }
-
-    @ExceptionHandler
     ResponseEntity<ProblemDetail> tooOften(TooOften often) {
         return ResponseEntity.status(HttpStatus.TOO_MANY_REQUESTS)
                 .header(HttpHeaders.RETRY_AFTER, String.valueOf(often.waitSeconds()))
@@ -105,11 +100,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         LOG.warn("The database does not answer: {}", away.getMessage());
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
                 .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
-                .body(Problems.problem(
-                        HttpStatus.SERVICE_UNAVAILABLE,
-                        "database-away",
-                        "The database does not answer",
-                        "Nothing was lost. Try again in a few seconds."));
+                .body(Problems.databaseAway());
     }
 
     @ExceptionHandler
@@ -121,6 +112,20 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         "busy",
                         "Too many layouts at once",
                         String.valueOf(busy.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> tooManyJobs(TooManyJobs many) {
+        HttpStatus status = many.isOwn() ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.SERVICE_UNAVAILABLE;
+        return ResponseEntity.status(status)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.problem(status, "too-many-jobs", "Too many jobs", String.valueOf(many.getMessage())));
+    }
+
+    @ExceptionHandler
+    ProblemDetail jobEnded(JobEnded ended) {
+        return Problems.problem(
+                HttpStatus.CONFLICT, "job-ended", "The job has ended", String.valueOf(ended.getMessage()));
     }
 
     @ExceptionHandler

@@ -48,6 +48,14 @@ final class Problems {
                 refused.refusals().stream().map(FieldError::of).toList());
     }
 
+    static ProblemDetail databaseAway() {
+        return problem(
+                HttpStatus.SERVICE_UNAVAILABLE,
+                "database-away",
+                "The database does not answer",
+                "Nothing was lost. Try again in a few seconds.");
+    }
+
     /** No grade, but whom to ask. */
     static ProblemDetail outside(String field, Boundary boundary) {
         ProblemDetail problem =
