@@ -15,11 +15,14 @@ import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
 import campcloth.layout.LayoutGate;
+import campcloth.outage.Outages;
+import campcloth.outage.Storage;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListReader;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -79,6 +82,12 @@ class Wiring {
     @Bean
     Askers askers() {
         return new Askers(Asker.LOCAL);
+    }
+
+    /** A database of our own knows its disk; of another nobody here knows. */
+    @Bean
+    Outages outages(ObjectProvider<Storage> ownStorage) {
+        return new Outages(() -> ownStorage.stream().anyMatch(Storage::isLow));
     }
 
     @Bean

@@ -27,6 +27,7 @@ class HouseTest {
     private static final Map<String, Set<String>> MAY_IMPORT = new TreeMap<>(Map.ofEntries(
             Map.entry("figure", Set.of()),
             Map.entry("access", Set.of("figure")),
+            Map.entry("outage", Set.of()),
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
@@ -47,17 +48,17 @@ class HouseTest {
                     "store",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand",
-                            "demo", "access")),
+                            "demo", "access", "outage")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "access")),
+                            "plan", "supply", "errand", "access", "outage")),
             Map.entry(
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "demo", "access"))));
+                            "plan", "supply", "errand", "demo", "access", "outage"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages");
 

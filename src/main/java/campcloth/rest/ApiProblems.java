@@ -29,7 +29,8 @@ enum ApiProblems {
                     + " that is outside what we advise on is told its boundary, whom to ask, and cautions"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
-    BUSY("503", "As many layouts are being searched as there are processors; try again later");
+    BUSY("503", "As many layouts are being searched as there are processors; try again later"),
+    STORAGE_FULL("507", "There is no room left to write; nothing was written, and reading goes on");
 
     private static final String RESPONSES = "#/components/responses/";
     private static final String LAYOUTS = "/api/layouts";
@@ -78,6 +79,7 @@ enum ApiProblems {
             case REFUSED -> body || number || change;
             case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
             case BUSY -> path.equals(LAYOUTS);
+            case STORAGE_FULL -> (body || change) && KEPT.stream().anyMatch(path::startsWith);
         });
     }
 
@@ -99,7 +101,7 @@ enum ApiProblems {
         ApiResponse response = new ApiResponse()
                 .description(description)
                 .content(new Content().addMediaType("application/problem+json", media));
-        if (this == DATABASE_AWAY || this == BUSY) {
+        if (this == DATABASE_AWAY || this == BUSY || this == STORAGE_FULL) {
             response.addHeaderObject(
                     HttpHeaders.RETRY_AFTER,
                     new Header().description("seconds to wait").schema(new IntegerSchema()));

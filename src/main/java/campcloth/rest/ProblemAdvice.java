@@ -3,20 +3,21 @@ package campcloth.rest;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.layout.Busy;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import java.net.URI;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.TypeMismatchException;
-import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
-import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.bind.MethodArgumentNotValidException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
@@ -31,6 +32,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
     private static final String RETRY_SECONDS = "5";
+
+    private final Outages outages;
+
+    ProblemAdvice(Outages outages) {
+        this.outages = outages;
+    }
 
     @ExceptionHandler
     ProblemDetail refused(Refused refused) {
@@ -67,18 +74,6 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         String.valueOf(precondition.getMessage()));
     }
 
-    @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
-    ResponseEntity<ProblemDetail> databaseAway(Exception away) {
-        LOG.warn("The database does not answer: {}", away.getMessage());
-        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
-                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
-                .body(Problems.problem(
-                        HttpStatus.SERVICE_UNAVAILABLE,
-                        "database-away",
-                        "The database does not answer",
-                        "Nothing was lost. Try again in a few seconds."));
-    }
-
     @ExceptionHandler
     ResponseEntity<ProblemDetail> busy(Busy busy) {
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
@@ -91,13 +86,22 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ProblemDetail unforeseen(Exception unforeseen) {
+    ResponseEntity<ProblemDetail> unforeseen(Exception unforeseen) {
+        Optional<Outage> outage = outages.of(unforeseen);
+        if (outage.isPresent()) {
+            LOG.warn("{}: {}", outage.get(), unforeseen.getMessage());
+            ProblemDetail problem = Problems.outage(outage.get());
+            return ResponseEntity.status(problem.getStatus())
+                    .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                    .body(problem);
+        }
         LOG.error("Unforeseen failure", unforeseen);
-        return Problems.problem(
-                HttpStatus.INTERNAL_SERVER_ERROR,
-                "unforeseen",
-                "Something went wrong here",
-                "This is our fault, not yours. The log of the service says more.");
+        return ResponseEntity.internalServerError()
+                .body(Problems.problem(
+                        HttpStatus.INTERNAL_SERVER_ERROR,
+                        "unforeseen",
+                        "Something went wrong here",
+                        "This is our fault, not yours. The log of the service says more."));
     }
 
     @Override
