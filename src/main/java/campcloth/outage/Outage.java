@@ -27,6 +27,12 @@ public enum Outage {
 
     private static final int DEEPEST = 30;
 
+    /**
+     * What the pool says, without a code, of a connection that it has given up in the hands of whoever uses it: undoing the work on a
+     * broken connection fails so, and hides what broke it.
+     */
+    private static final String POOL_SAYS_BROKEN = "Connection is closed";
+
     /** Which outage a failure comes from, if it comes from one; a full disk explains what else is in the chain. */
     public static Optional<Outage> of(Throwable failure) {
         Optional<Outage> found = Optional.empty();
@@ -74,7 +80,8 @@ public enum Outage {
     private static Optional<Outage> ofKind(SQLException failure) {
         boolean away = failure instanceof SQLTransientConnectionException
                 || failure instanceof SQLNonTransientConnectionException
-                || failure instanceof SQLRecoverableException;
+                || failure instanceof SQLRecoverableException
+                || POOL_SAYS_BROKEN.equals(failure.getMessage());
         return away ? Optional.of(DATABASE_AWAY) : Optional.empty();
     }
 

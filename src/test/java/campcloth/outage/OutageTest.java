@@ -62,6 +62,8 @@ class OutageTest {
     void aPoolThatHasNoConnectionIsADatabaseAway() {
         assertThat(Outage.of(new SQLTransientConnectionException("pool - Connection is not available")))
                 .contains(Outage.DATABASE_AWAY);
+        assertThat(Outage.of(new IllegalStateException("Unable to rollback", new SQLException("Connection is closed"))))
+                .contains(Outage.DATABASE_AWAY);
     }
 
     @Test

@@ -6,8 +6,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Puts what stands in people's databases into one, in the forms of its schema's time. */
 public final class StoredSamples {
@@ -17,8 +16,6 @@ public final class StoredSamples {
     public static final String PLAN = "5d5a3a0e-6f0e-4c0a-8a3b-0d7f1f0a9b01";
     public static final String ERRAND = "0a7c2a54-52c5-4c39-9f6e-7ef8b0f8c3d2";
     public static final String SWATCH = "c1f6b2de-7c53-4f7e-9ed1-2b8a2f6f4e10";
-
-    private static final Pattern RULES = Pattern.compile("\"rules\"\\s*:\\s*(\\[.*\\])\\s*\\}\\s*$", Pattern.DOTALL);
 
     private StoredSamples() {}
 
@@ -41,7 +38,7 @@ public final class StoredSamples {
                     connection,
                     "insert into event_rules (event_id, version, rules, kept_at) values ('" + EVENT
                             + "', 7, ?::jsonb, '2026-05-01T10:00:00Z')",
-                    rules(event));
+                    JsonMapper.shared().readTree(event).path("rules").toString());
         }
         if (version >= 4) {
             put(
@@ -64,12 +61,6 @@ public final class StoredSamples {
                             + "', ?::jsonb, '2027-05-02T09:30:00Z')",
                     read("v4/errand"));
         }
-    }
-
-    /** The rules stand last in the samples. */
-    private static String rules(String event) {
-        Matcher found = RULES.matcher(event);
-        return found.find() ? found.group(1) : "[]";
     }
 
     private static void put(Connection connection, String command, String value) throws SQLException {
