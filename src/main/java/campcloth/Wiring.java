@@ -29,6 +29,8 @@ import campcloth.job.Pace;
 import campcloth.job.Work;
 import campcloth.job.Workers;
 import campcloth.layout.LayoutGate;
+import campcloth.outage.Outages;
+import campcloth.outage.Storage;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListJobs;
@@ -40,6 +42,7 @@ import java.security.SecureRandom;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -130,6 +133,12 @@ class Wiring {
         AccountKeeping accountKeeping(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
             return new AccountKeeping(accounts, waits, hashes, new SecureRandom());
         }
+    }
+
+    /** A database of our own knows its disk; of another nobody here knows. */
+    @Bean
+    Outages outages(ObjectProvider<Storage> ownStorage) {
+        return new Outages(() -> ownStorage.stream().anyMatch(Storage::isLow));
     }
 
     @Bean

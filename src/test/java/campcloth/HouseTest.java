@@ -29,6 +29,7 @@ class HouseTest {
             Map.entry("access", Set.of("figure")),
             Map.entry("door", Set.of("figure", "access")),
             Map.entry("job", Set.of("figure", "access")),
+            Map.entry("outage", Set.of()),
             Map.entry("fibre", Set.of("figure")),
             Map.entry("event", Set.of("figure")),
             Map.entry("layout", Set.of("figure")),
@@ -49,17 +50,17 @@ class HouseTest {
                     "store",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "plan", "garment", "layout", "supply", "errand",
-                            "demo", "access", "job")),
+                            "demo", "access", "job", "outage")),
             Map.entry(
                     "rest",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "access", "job")),
+                            "plan", "supply", "errand", "access", "job", "outage")),
             Map.entry(
                     "pages",
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
-                            "plan", "supply", "errand", "demo", "access", "job"))));
+                            "plan", "supply", "errand", "demo", "access", "job", "outage"))));
 
     private static final Set<String> EDGES = Set.of("store", "rest", "pages", "door");
 

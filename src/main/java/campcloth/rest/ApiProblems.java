@@ -34,7 +34,8 @@ enum ApiProblems {
     TOO_MANY_JOBS("429", "Too many jobs of one's own wait or run; wait for one or cancel one"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
-    BUSY("503", "As many layouts are being searched as there are processors; try again later", "-busy");
+    BUSY("503", "As many layouts are being searched as there are processors; try again later", "-busy"),
+    STORAGE_FULL("507", "There is no room left to write; nothing was written, and reading goes on");
 
     private static final String RESPONSES = "#/components/responses/";
     private static final String LAYOUTS = "/api/layouts";
@@ -42,7 +43,7 @@ enum ApiProblems {
             List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export", "/api/jobs");
     private static final String CANCEL = "cancelJob";
     private static final String JOBS = "/api/jobs/";
-    private static final Set<ApiProblems> PASSING = EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, DATABASE_AWAY, BUSY);
+    private static final Set<ApiProblems> PASSING = EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, DATABASE_AWAY, BUSY, STORAGE_FULL);
 
     private final String status;
     private final String description;
@@ -97,6 +98,7 @@ enum ApiProblems {
             case REFUSED -> body || number || change;
             case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
             case BUSY -> path.equals(LAYOUTS);
+            case STORAGE_FULL -> (body || change) && KEPT.stream().anyMatch(path::startsWith);
         });
     }
 

@@ -7,20 +7,21 @@ import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.job.TooManyJobs;
 import campcloth.layout.Busy;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import java.net.URI;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.TypeMismatchException;
-import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
-import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.bind.MethodArgumentNotValidException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
@@ -35,6 +36,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
     private static final String RETRY_SECONDS = "5";
+
+    private final Outages outages;
+
+    ProblemAdvice(Outages outages) {
+        this.outages = outages;
+    }
 
     @ExceptionHandler
     ProblemDetail refused(Refused refused) {
@@ -95,14 +102,6 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         HttpStatus.TOO_MANY_REQUESTS, "too-often", "Too often", String.valueOf(often.getMessage())));
     }
 
-    @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
-    ResponseEntity<ProblemDetail> databaseAway(Exception away) {
-        LOG.warn("The database does not answer: {}", away.getMessage());
-        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
-                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
-                .body(Problems.databaseAway());
-    }
-
     @ExceptionHandler
     ResponseEntity<ProblemDetail> busy(Busy busy) {
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
@@ -129,13 +128,22 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ProblemDetail unforeseen(Exception unforeseen) {
+    ResponseEntity<ProblemDetail> unforeseen(Exception unforeseen) {
+        Optional<Outage> outage = outages.of(unforeseen);
+        if (outage.isPresent()) {
+            LOG.warn("{}: {}", outage.get(), unforeseen.getMessage());
+            ProblemDetail problem = Problems.outage(outage.get());
+            return ResponseEntity.status(problem.getStatus())
+                    .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                    .body(problem);
+        }
         LOG.error("Unforeseen failure", unforeseen);
-        return Problems.problem(
-                HttpStatus.INTERNAL_SERVER_ERROR,
-                "unforeseen",
-                "Something went wrong here",
-                "This is our fault, not yours. The log of the service says more.");
+        return ResponseEntity.internalServerError()
+                .body(Problems.problem(
+                        HttpStatus.INTERNAL_SERVER_ERROR,
+                        "unforeseen",
+                        "Something went wrong here",
+                        "This is our fault, not yours. The log of the service says more."));
     }
 
     @Override
