@@ -3,6 +3,7 @@ package campcloth;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.advice.Adviser;
+import campcloth.advice.RankingWatch;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
 import campcloth.errand.ErrandSheets;
@@ -51,8 +52,8 @@ class Wiring {
     }
 
     @Bean
-    Adviser adviser(FireAdvice fireAdvice) {
-        return new Adviser(fireAdvice);
+    Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
+        return new Adviser(fireAdvice, watch);
     }
 
     @Bean

@@ -1,7 +1,9 @@
 package campcloth.layout;
 
+import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 
 /**
@@ -16,18 +18,37 @@ public final class LayoutGate {
     private static final int MOST_WAITING = 32;
     private static final long PATIENCE_SECONDS = 3;
 
+    /** How much is going on, and was since the start. */
+    public record Load(int searching, int waiting, long searched, Duration inAll, long turnedAway) {}
+
+    private final LongAdder searched = new LongAdder();
+    private final LongAdder nanos = new LongAdder();
+    private final LongAdder turnedAway = new LongAdder();
     private final Semaphore places = new Semaphore(PLACES, true);
 
     /** Searches, or throws {@link Busy}. */
     public <T> T through(Supplier<T> search) {
         if (places.getQueueLength() >= MOST_WAITING || !getsAPlace()) {
+            turnedAway.increment();
             throw new Busy();
         }
+        long begun = System.nanoTime();
         try {
             return search.get();
         } finally {
+            searched.increment();
+            nanos.add(System.nanoTime() - begun);
             places.release();
         }
+    }
+
+    public Load load() {
+        return new Load(
+                PLACES - places.availablePermits(),
+                places.getQueueLength(),
+                searched.sum(),
+                Duration.ofNanos(nanos.sum()),
+                turnedAway.sum());
     }
 
     private boolean getsAPlace() {
