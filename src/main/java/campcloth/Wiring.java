@@ -10,6 +10,7 @@ import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
 import campcloth.access.NewIds;
 import campcloth.advice.Adviser;
+import campcloth.advice.RankingWatch;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
 import campcloth.errand.ErrandSheets;
@@ -84,8 +85,8 @@ class Wiring {
     }
 
     @Bean
-    Adviser adviser(FireAdvice fireAdvice) {
-        return new Adviser(fireAdvice);
+    Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
+        return new Adviser(fireAdvice, watch);
     }
 
     @Bean

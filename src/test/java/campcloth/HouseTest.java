@@ -149,7 +149,8 @@ class HouseTest {
                         "org.hibernate..",
                         "tools.jackson..",
                         "com.fasterxml..",
-                        "io.swagger..");
+                        "io.swagger..",
+                        "io.micrometer..");
     }
 
     private static List<String> corePackages() {

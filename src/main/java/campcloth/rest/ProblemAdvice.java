@@ -12,6 +12,7 @@ import campcloth.outage.Outages;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -111,6 +112,18 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         "busy",
                         "Too many layouts at once",
                         String.valueOf(busy.getMessage())));
+    }
+
+    /** A parameter whose escapes are none; the web server says which, but not to the log. */
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> unreadable(InvalidParameterException parameter) {
+        HttpStatus status = HttpStatus.valueOf(parameter.getErrorCode());
+        return ResponseEntity.status(status)
+                .body(Problems.problem(
+                        status,
+                        "unreadable-parameter",
+                        "A parameter cannot be read",
+                        "Write a percent sign in an address or a form as %25, then send it again."));
     }
 
     @ExceptionHandler

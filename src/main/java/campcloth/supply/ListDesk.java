@@ -4,8 +4,10 @@ import campcloth.supply.SupplierLists.OnBadRow;
 import campcloth.supply.SupplierLists.Watcher;
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 
 /** Where suppliers' lists are handed in, whoever asks. One at a time is taken over; the next one waits. */
 public final class ListDesk {
@@ -17,6 +19,11 @@ public final class ListDesk {
 
     private final SupplierLists lists;
     private final ListReader reader;
+    /** How many lists were taken over or looked at since the start, how long that took, and how many wait now. */
+    public record Load(long lists, Duration inAll, int waiting) {}
+
+    private final LongAdder taken = new LongAdder();
+    private final LongAdder nanos = new LongAdder();
     private final Semaphore turn = new Semaphore(1, true);
 
     public ListDesk(SupplierLists lists, ListReader reader) {
@@ -38,9 +45,12 @@ public final class ListDesk {
         while (!hasItsTurn()) {
             watcher.waiting();
         }
+        long begun = System.nanoTime();
         try {
             return lists.take(order, rows -> reader.read(list.in(), how, rows), watcher);
         } finally {
+            taken.increment();
+            nanos.add(System.nanoTime() - begun);
             turn.release();
         }
     }
@@ -52,5 +62,9 @@ public final class ListDesk {
             Thread.currentThread().interrupt();
             throw new InterruptedIOException("the list waited for its turn");
         }
+    }
+
+    public Load load() {
+        return new Load(taken.sum(), Duration.ofNanos(nanos.sum()), turn.getQueueLength());
     }
 }
