@@ -8,6 +8,7 @@ import campcloth.access.LoginWaits;
 import campcloth.access.Logins;
 import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
+import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
@@ -103,6 +104,11 @@ class Wiring {
         @Bean
         Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
             return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        Vouching vouching(Accounts accounts) {
+            return new Vouching(accounts);
         }
 
         @Bean

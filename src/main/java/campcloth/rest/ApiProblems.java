@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.Mode;
 import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
@@ -19,6 +20,8 @@ import org.springframework.http.HttpHeaders;
 /** The problem answers of every operation, by what it takes; each described once, with one schema. */
 enum ApiProblems {
     UNREADABLE("400", "A field or parameter is missing or of the wrong type, or the body is not JSON"),
+    NOT_LOGGED_IN("401", "A token is missing, or is none of this service, has run out or was revoked"),
+    NOT_ALLOWED("403", "The account may not do this"),
     NOT_FOUND("404", "Nothing of that id is kept"),
     STALE("412", "It was changed since the version that If-Match names; nothing was written"),
     TOO_LARGE("413", "The body is over 1 MiB, a supplier's list over 16 MiB"),
@@ -28,6 +31,7 @@ enum ApiProblems {
             "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy. Clothing"
                     + " that is outside what we advise on is told its boundary, whom to ask, and cautions"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
+    TOO_OFTEN("429", "Too many requests in a short time; nothing was done"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
     BUSY("503", "As many layouts are being searched as there are processors; try again later");
 
@@ -44,24 +48,24 @@ enum ApiProblems {
         this.description = description;
     }
 
-    static void addTo(OpenAPI api) {
+    /** @param mode where people log in, every operation has the answers that come of it */
+    static void addTo(OpenAPI api, Mode mode) {
         ModelConverters.getInstance(true)
                 .readAllAsResolvedSchema(ProblemBody.class)
                 .referencedSchemas
                 .forEach(api.getComponents()::addSchemas);
-        for (ApiProblems problem : values()) {
-            api.getComponents().addResponses(problem.key(), problem.response());
-        }
+        Stream.of(values()).filter(problem -> mode == Mode.HOSTED || !problem.isOfLogins()).forEach(problem -> api.getComponents().addResponses(problem.key(), problem.response()));
         api.getPaths()
                 .forEach((path, item) -> item.readOperations()
-                        .forEach(operation -> of(path, operation, api.getComponents())
+                        .forEach(operation -> of(path, operation, api.getComponents(), mode)
                                 .forEach(problem -> operation
                                         .getResponses()
                                         .addApiResponse(
                                                 problem.status, new ApiResponse().$ref(RESPONSES + problem.key())))));
     }
 
-    private static Stream<ApiProblems> of(String path, Operation operation, Components components) {
+    private static Stream<ApiProblems> of(
+            String path, Operation operation, Components components, Mode mode) {
         List<Parameter> parameters = operation.getParameters() == null ? List.of() : operation.getParameters();
         boolean body = operation.getRequestBody() != null;
         boolean query = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "query"));
@@ -72,6 +76,7 @@ enum ApiProblems {
                 || namesSomethingKept(operation, components);
         return Stream.of(values()).filter(problem -> switch (problem) {
             case UNREADABLE -> body || query;
+            case NOT_LOGGED_IN, NOT_ALLOWED, TOO_OFTEN -> mode == Mode.HOSTED;
             case NOT_FOUND -> id;
             case STALE, IF_MATCH_NEEDED -> change;
             case TOO_LARGE, OTHER_MEDIA_TYPE -> body;
@@ -93,13 +98,17 @@ enum ApiProblems {
         return schema == null || schema.getProperties() == null ? Map.of() : schema.getProperties();
     }
 
+    private boolean isOfLogins() {
+        return this == NOT_LOGGED_IN || this == NOT_ALLOWED || this == TOO_OFTEN;
+    }
+
     private ApiResponse response() {
         MediaType media = new MediaType().schema(new Schema<>().$ref("Problem"));
         ApiExamples.read("problem-" + variant()).ifPresent(media::setExample);
         ApiResponse response = new ApiResponse()
                 .description(description)
                 .content(new Content().addMediaType("application/problem+json", media));
-        if (this == DATABASE_AWAY || this == BUSY) {
+        if (this == DATABASE_AWAY || this == BUSY || this == TOO_OFTEN) {
             response.addHeaderObject(
                     HttpHeaders.RETRY_AFTER,
                     new Header().description("seconds to wait").schema(new IntegerSchema()));

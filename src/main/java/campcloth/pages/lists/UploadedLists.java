@@ -1,5 +1,7 @@
 package campcloth.pages.lists;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
 import campcloth.figure.Refused;
 import campcloth.pages.NotHere;
 import campcloth.supply.ListDesk;
@@ -48,14 +50,16 @@ class UploadedLists {
     private static final long PATIENCE_SECONDS = 5;
 
     private final ListDesk desk;
+    private final Askers askers;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
     private final Map<String, UploadedList> lists = new LinkedHashMap<>();
     private final ThreadPoolExecutor work;
     private final ScheduledExecutorService broom;
 
-    UploadedLists(ListDesk desk, Clock clock) {
+    UploadedLists(ListDesk desk, Askers askers, Clock clock) {
         this.desk = desk;
+        this.askers = askers;
         this.clock = clock;
         this.work = new ThreadPoolExecutor(
                 1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), task -> daemon(task, "lists"));
@@ -78,7 +82,7 @@ class UploadedLists {
             lists.put(list.id(), list);
         }
         try {
-            work.execute(() -> work(list, true));
+            work.execute(workFor(askers.now(), list, true));
         } catch (RejectedExecutionException full) {
             synchronized (lists) {
                 drop(list);
@@ -109,7 +113,7 @@ class UploadedLists {
             }
             list.stage(new UploadedList.Stage.Working(false));
             try {
-                work.execute(() -> work(list, false));
+                work.execute(workFor(askers.now(), list, false));
             } catch (RejectedExecutionException full) {
                 list.stage(before);
                 throw new Full();
@@ -133,17 +137,23 @@ class UploadedLists {
         }
     }
 
-    private void work(UploadedList list, boolean dryRun) {
+    /** What is done later is done for whoever sent it. */
+    private Runnable workFor(Asker asker, UploadedList list, boolean dryRun) {
+        return () -> askers.as(asker, () -> worked(list, dryRun));
+    }
+
+    private UploadedList.Stage worked(UploadedList list, boolean dryRun) {
         list.begin();
-        UploadedList.Stage end = worked(list, dryRun);
+        UploadedList.Stage end = end(list, dryRun);
         if (end instanceof UploadedList.Stage.Ended || end instanceof UploadedList.Stage.Unreadable) {
             close(list);
         }
         list.touch(clock.instant());
         list.stage(end);
+        return end;
     }
 
-    private UploadedList.Stage worked(UploadedList list, boolean dryRun) {
+    private UploadedList.Stage end(UploadedList list, boolean dryRun) {
         try {
             ListReport report = desk.take(list.order(), list.onBadRow(), dryRun, list.bytes(), list);
             return dryRun ? new UploadedList.Stage.LookedAt(report) : new UploadedList.Stage.Ended(report);

@@ -3,6 +3,8 @@ package campcloth.pages.lists;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.pages.NotHere;
 import campcloth.pages.lists.UploadedList.Stage;
@@ -40,7 +42,7 @@ class UploadedListsTest {
     private final SetClock clock = new SetClock();
     private boolean held;
     private Optional<RuntimeException> failure = Optional.empty();
-    private final UploadedLists lists = new UploadedLists(new ListDesk(new Desk(), Lists.READER), clock);
+    private final UploadedLists lists = new UploadedLists(new ListDesk(new Desk(), Lists.READER), new Askers(Asker.LOCAL), clock);
 
     @AfterEach
     void end() throws InterruptedException {
