@@ -1,15 +1,18 @@
 package campcloth.access;
 
-/** Keeps what was done by virtue of a role, or to make private things public or the other way round. */
+/**
+ * What was changed, by whom and when: changes of rules and of the catalogue, of accounts, and logins that were refused. Who asks and the
+ * time are added by the log. A note is kept with the change it is about, or not at all.
+ */
 public interface AuditLog {
 
     /**
-     * Notes that the present asker did something.
+     * Notes a change, as part of the transaction that makes it.
      *
-     * @param action in a word or two, such as {@code shared}
-     * @param thingKind what kind of thing it was done to
-     * @param thingId which
-     * @param what more about it; nothing private
+     * @param action what was done, as a word: made, changed, removed, refused
+     * @param thingKind of what kind the thing is: event, rules, cloth, account
+     * @param thingId which one
+     * @param what the change in a sentence, with nothing of a person in it but the name of an account
      */
     void note(String action, String thingKind, String thingId, String what);
 }

@@ -2,9 +2,11 @@ package campcloth.pages;
 
 import campcloth.access.Askers;
 import campcloth.access.Role;
+import campcloth.access.Visitor;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.BeanUtils;
 import org.springframework.core.MethodParameter;
 import org.springframework.ui.Model;
@@ -18,6 +20,8 @@ import org.springframework.web.servlet.HandlerMapping;
 /** What every page and every form has. Forms are classes with public fields; an empty field is null. */
 @ControllerAdvice("campcloth.pages")
 class EveryPage {
+
+    static final String VISITOR = "visitor";
 
     private final Askers askers;
 
@@ -56,6 +60,16 @@ class EveryPage {
     @ModelAttribute("units")
     Units units(HttpServletRequest request) {
         return ReadersUnits.shown(request);
+    }
+
+    /** Who looks at the page, where people log in. */
+    @ModelAttribute(VISITOR)
+    @Nullable Visitor visitor(HttpServletRequest request) {
+        return visitorOf(request);
+    }
+
+    static @Nullable Visitor visitorOf(HttpServletRequest request) {
+        return request.getAttribute(Visitor.ATTRIBUTE) instanceof Visitor visitor ? visitor : null;
     }
 
     /** By name, so that pages leave out what the reader cannot do. */

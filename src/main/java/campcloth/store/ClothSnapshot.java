@@ -21,6 +21,13 @@ class ClothSnapshot {
 
     private record State(long tick, Map<String, KeptCloth> cloths) {}
 
+    record Refreshes(long count, long nanos) {
+
+        Refreshes andOne(long took) {
+            return new Refreshes(count + 1, nanos + took);
+        }
+    }
+
     private static final String CHANGED =
             "select id, version, tick, origin, removed_by is not null as removed, body, owner, share_key from cloth where tick > ?";
 
@@ -29,6 +36,7 @@ class ClothSnapshot {
     private final Json json;
     private final Fibres fibres;
     private volatile State state = new State(-1, Map.of());
+    private volatile Refreshes refreshes = new Refreshes(0, 0);
 
     ClothSnapshot(ClothRows rows, JdbcTemplate sql, Json json, Fibres fibres) {
         this.rows = rows;
@@ -45,6 +53,16 @@ class ClothSnapshot {
         return (seen.tick() >= newest ? seen : refreshed(newest)).cloths();
     }
 
+    /** How many cloths are in memory now; asks nobody. */
+    int held() {
+        return state.cloths().size();
+    }
+
+    /** How often it was brought up to date since the start, and how long that took. */
+    Refreshes refreshes() {
+        return refreshes;
+    }
+
     KeptCloth kept(ClothRow row) {
         return new KeptCloth(
                 row.getId(),
@@ -59,9 +77,11 @@ class ClothSnapshot {
         if (seen.tick() >= newest) {
             return seen;
         }
+        long begun = System.nanoTime();
         Map<String, KeptCloth> cloths = new LinkedHashMap<>(seen.cloths());
         long tick = Math.max(newest, changedSince(seen.tick(), cloths));
         state = new State(tick, Collections.unmodifiableMap(cloths));
+        refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 

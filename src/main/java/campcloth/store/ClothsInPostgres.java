@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
@@ -12,7 +13,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
@@ -31,6 +31,7 @@ class ClothsInPostgres implements Cloths {
     private final Guard guard;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     ClothsInPostgres(
             ClothRows rows,
@@ -40,7 +41,8 @@ class ClothsInPostgres implements Cloths {
             SwatchedCloth swatched,
             Guard guard,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;
@@ -49,6 +51,7 @@ class ClothsInPostgres implements Cloths {
         this.guard = guard;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -87,7 +90,11 @@ class ClothsInPostgres implements Cloths {
     @Override
     @Transactional
     public KeptCloth add(Cloth cloth) {
-        String id = UUID.randomUUID().toString();
+        String id = ids.next("cloth").toString();
+        Optional<KeptCloth> there = ids.mayBeThere() ? rows.findById(id).map(snapshot::kept) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         String body = json.write(ClothBody.of(cloth));
         return snapshot.kept(
                 rows.saveAndFlush(

@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
 import campcloth.errand.KeptErrand;
@@ -22,20 +23,28 @@ class ErrandsInPostgres implements Errands {
     private final Json json;
     private final Fibres fibres;
     private final JdbcTemplate sql;
+    private final NewIds ids;
 
-    ErrandsInPostgres(ErrandRows rows, Guard guard, Json json, Fibres fibres, JdbcTemplate sql) {
+    ErrandsInPostgres(
+            ErrandRows rows, Guard guard, Json json, Fibres fibres, JdbcTemplate sql, NewIds ids) {
         this.rows = rows;
         this.guard = guard;
         this.json = json;
         this.fibres = fibres;
         this.sql = sql;
+        this.ids = ids;
     }
 
     @Override
     @Transactional
     public KeptErrand add(Errand errand) {
+        UUID id = ids.next("errand");
+        Optional<KeptErrand> there = ids.mayBeThere() ? byId(id.toString()) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         String body = json.write(ErrandBody.of(errand));
-        ErrandRow row = rows.saveAndFlush(new ErrandRow(UUID.randomUUID(), body, errand.createdAt(), guard.made()));
+        ErrandRow row = rows.saveAndFlush(new ErrandRow(id, body, errand.createdAt(), guard.made()));
         return new KeptErrand(row.getId().toString(), errand);
     }
 

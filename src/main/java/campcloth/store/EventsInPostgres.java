@@ -2,6 +2,7 @@ package campcloth.store;
 
 import campcloth.access.NotAllowed;
 import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
@@ -30,15 +31,23 @@ class EventsInPostgres implements Events {
     private final Guard guard;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     EventsInPostgres(
-            EventRows rows, EventRulesRows rulesRows, JdbcTemplate sql, Guard guard, Json json, Clock clock) {
+            EventRows rows,
+            EventRulesRows rulesRows,
+            JdbcTemplate sql,
+            Guard guard,
+            Json json,
+            Clock clock,
+            NewIds ids) {
         this.rows = rows;
         this.rulesRows = rulesRows;
         this.sql = sql;
         this.guard = guard;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -73,8 +82,13 @@ class EventsInPostgres implements Events {
     @Override
     @Transactional
     public KeptEvent add(Event event) {
+        UUID id = ids.next("event");
+        Optional<KeptEvent> there = ids.mayBeThere() ? byId(id.toString()) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         Instant now = clock.instant();
-        EventRow row = rows.saveAndFlush(new EventRow(UUID.randomUUID(), json.write(event), now, guard.made()));
+        EventRow row = rows.saveAndFlush(new EventRow(id, json.write(event), now, guard.made()));
         keepRules(row, event, now);
         return kept(row);
     }

@@ -13,7 +13,9 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
@@ -36,6 +39,7 @@ import org.springframework.transaction.annotation.Transactional;
 class ListsInPostgres implements SupplierLists {
 
     private static final Logger LOG = LoggerFactory.getLogger(ListsInPostgres.class);
+    private static final int NETWORK_GRACE_MILLIS = 5_000;
     private static final long TELL_EVERY = 1000;
     private static final String ALL = """
             select c.id, c.version, c.origin, c.body, c.owner, c.share_key, l.supplier, l.supplier_key
@@ -49,8 +53,17 @@ class ListsInPostgres implements SupplierLists {
     private final Fibres fibres;
     private final ClothIndex index;
     private final Clock clock;
+    private final Duration statementLimit;
 
-    ListsInPostgres(JdbcTemplate sql, Guard guard, Json json, Fibres fibres, ClothIndex index, Clock clock) {
+    ListsInPostgres(
+            JdbcTemplate sql,
+            Guard guard,
+            Json json,
+            Fibres fibres,
+            ClothIndex index,
+            Clock clock,
+            @Value("${campcloth.database.list-statement-timeout:5m}") Duration statementLimit) {
+        this.statementLimit = statementLimit;
         this.sql = sql;
         this.index = index;
         this.guard = guard;
@@ -88,11 +101,22 @@ class ListsInPostgres implements SupplierLists {
     private ListReport alone(Connection connection, Order order, Source list, Watcher watcher) throws SQLException {
         connection.setAutoCommit(false);
         try {
+            takeYourTime(connection);
             return taken(connection, order, list, watcher);
         } catch (StagedRows.Interrupted failure) {
             throw failure.failure();
         } finally {
             tidy(connection);
+        }
+    }
+
+    /** A statement over a whole list takes longer than one of a request. The pool sets back what is the connection's. */
+    private void takeYourTime(Connection connection) throws SQLException {
+        int limitMillis = Math.toIntExact(statementLimit.toMillis());
+        connection.setNetworkTimeout(Runnable::run, limitMillis + NETWORK_GRACE_MILLIS);
+        try (Statement bounds = connection.createStatement()) {
+            bounds.execute("set local statement_timeout = " + limitMillis);
+            bounds.execute("set local lock_timeout = " + limitMillis);
         }
     }
 

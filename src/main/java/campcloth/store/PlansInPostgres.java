@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.NewIds;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.KeptPlan;
 import campcloth.plan.Plans;
@@ -23,19 +24,26 @@ class PlansInPostgres implements Plans {
     private final Guard guard;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
-    PlansInPostgres(PlanRows rows, JdbcTemplate sql, Guard guard, Json json, Clock clock) {
+    PlansInPostgres(PlanRows rows, JdbcTemplate sql, Guard guard, Json json, Clock clock, NewIds ids) {
         this.rows = rows;
         this.sql = sql;
         this.guard = guard;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
     @Transactional
     public KeptPlan add(CuttingPlan plan) {
-        PlanRow row = rows.saveAndFlush(new PlanRow(UUID.randomUUID(), json.write(plan), clock.instant(), guard.made()));
+        UUID id = ids.next("plan");
+        Optional<KeptPlan> there = ids.mayBeThere() ? byId(id.toString()) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
+        PlanRow row = rows.saveAndFlush(new PlanRow(id, json.write(plan), clock.instant(), guard.made()));
         return new KeptPlan(row.getId().toString(), plan);
     }
 

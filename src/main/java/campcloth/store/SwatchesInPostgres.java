@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Swatch;
@@ -37,6 +38,7 @@ class SwatchesInPostgres implements Swatches {
     private final ClothSnapshot snapshot;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     SwatchesInPostgres(
             JdbcTemplate sql,
@@ -46,7 +48,8 @@ class SwatchesInPostgres implements Swatches {
             Guard guard,
             ClothSnapshot snapshot,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.sql = sql;
         this.cloths = cloths;
         this.rows = rows;
@@ -55,6 +58,7 @@ class SwatchesInPostgres implements Swatches {
         this.snapshot = snapshot;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -87,6 +91,11 @@ class SwatchesInPostgres implements Swatches {
         }
         guard.checkMayChange(cloth.get().holding(), ThingKind.CLOTH);
         SwatchHistory history = swatched.history(cloth.get());
+        UUID id = ids.next("swatch");
+        Optional<KeptSwatch> there = history.byId(id.toString());
+        if (there.isPresent()) {
+            return new Outcome.Done(snapshot.kept(cloth.get()), there.get());
+        }
         if (history.newestFirst().size() >= MOST) {
             return new Outcome.Full();
         }
@@ -95,7 +104,7 @@ class SwatchesInPostgres implements Swatches {
                 .max()
                 .orElse(0);
         SwatchRow row =
-                rows.saveAndFlush(new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
+                rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));

@@ -44,10 +44,16 @@ public interface SupplierLists {
      */
     record Order(String supplier, OnBadRow onBadRow, boolean dryRun) {}
 
-    /** Who follows the work. Nothing of what is told is sure before the report is there. */
+    /**
+     * Who follows the work. Nothing of what is told is sure before the report is there. What waits, reads or writes ends, with
+     * nothing written, where its watcher throws.
+     */
     interface Watcher {
 
         Watcher NONE = new Watcher() {};
+
+        /** Another list is being worked on. */
+        default void waiting() {}
 
         /** So many rows were read and looked at. */
         default void read(long rows) {}
