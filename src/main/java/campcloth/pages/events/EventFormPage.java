@@ -9,6 +9,7 @@ import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
@@ -35,11 +36,13 @@ class EventFormPage {
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
+    private final OnceOnly once;
 
-    EventFormPage(Events events, Seasons seasons, Fibres fibres) {
+    EventFormPage(Events events, Seasons seasons, Fibres fibres, OnceOnly once) {
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
+        this.once = once;
     }
 
     @InitBinder("form")
@@ -78,7 +81,8 @@ class EventFormPage {
             return changed(rows.get(), form, typed, model, NEW);
         }
         return event(form, typed, Optional.empty())
-                .map(event -> "redirect:/events/" + events.add(event).id())
+                .map(event -> "redirect:"
+                        + once.made(() -> "/events/" + events.add(event).id()))
                 .orElseGet(() -> refused(model, response, NEW));
     }
 

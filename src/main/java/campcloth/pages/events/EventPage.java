@@ -14,6 +14,7 @@ import campcloth.figure.Words;
 import campcloth.fire.MissingRules;
 import campcloth.fire.RuleConflicts;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,11 +39,13 @@ class EventPage {
     private final Events events;
     private final Demo demo;
     private final Fibres fibres;
+    private final OnceOnly once;
 
-    EventPage(Events events, Demo demo, Fibres fibres) {
+    EventPage(Events events, Demo demo, Fibres fibres, OnceOnly once) {
         this.events = events;
         this.demo = demo;
         this.fibres = fibres;
+        this.once = once;
     }
 
     @GetMapping("/events/{id}")
@@ -102,7 +105,7 @@ class EventPage {
                 event.spellsPresumed(),
                 event.dates(),
                 event.latitudeDeg());
-        return "redirect:/events/" + events.add(copy).id() + "/edit";
+        return "redirect:" + once.made(() -> "/events/" + events.add(copy).id() + "/edit");
     }
 
     /** Takes over the rules of another event that are not there yet. */

@@ -16,6 +16,7 @@ import campcloth.figure.Sources;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.Units;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
@@ -51,13 +52,16 @@ class SwatchPages {
     private final Sources sources;
     private final MessageSource texts;
     private final Clock clock;
+    private final OnceOnly once;
 
-    SwatchPages(Swatches swatches, Cloths cloths, Sources sources, MessageSource texts, Clock clock) {
+    SwatchPages(
+            Swatches swatches, Cloths cloths, Sources sources, MessageSource texts, Clock clock, OnceOnly once) {
         this.swatches = swatches;
         this.cloths = cloths;
         this.sources = sources;
         this.texts = texts;
         this.clock = clock;
+        this.once = once;
     }
 
     @GetMapping
@@ -86,10 +90,13 @@ class SwatchPages {
         }
         if (!errors.hasErrors()) {
             form.tidy();
-            Optional<KeptSwatch> kept = FormErrors.caught(errors, SwatchForm::field, () -> kept(cloth, form));
+            Optional<String> kept = FormErrors.caught(
+                    errors,
+                    SwatchForm::field,
+                    () -> once.made(() -> "/cloths/" + cloth.id() + "/swatches/"
+                            + kept(cloth, form).id()));
             if (kept.isPresent()) {
-                return "redirect:/cloths/" + cloth.id() + "/swatches/"
-                        + kept.get().id();
+                return "redirect:" + kept.get();
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
