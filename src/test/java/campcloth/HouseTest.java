@@ -42,7 +42,7 @@ class HouseTest {
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
-            Map.entry("supply", Set.of("figure", "fibre", "cloth")),
+            Map.entry("supply", Set.of("figure", "fibre", "cloth", "outage")),
             Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",

@@ -1,15 +1,20 @@
 package campcloth.supply;
 
+import campcloth.outage.Crowded;
 import campcloth.supply.SupplierLists.OnBadRow;
 import campcloth.supply.SupplierLists.Watcher;
 import java.io.IOException;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
-/** Where suppliers' lists are handed in, whoever asks. One at a time is taken over; the next one waits. */
+/** Where suppliers' lists are handed in, whoever asks. One at a time is taken over; a few wait, and not for ever. */
 public final class ListDesk {
 
     /** Largest list, bytes. */
     public static final int MOST_BYTES = 16 * 1024 * 1024;
+
+    private static final int MOST_WAITING = 8;
+    private static final long PATIENCE_SECONDS = 120;
 
     private final SupplierLists lists;
     private final ListReader reader;
@@ -26,16 +31,28 @@ public final class ListDesk {
      * @param how what is said of the list
      * @param dryRun whether to report alone
      * @throws campcloth.figure.Refused where nothing of it can be read
+     * @throws Crowded where too many are at it
      * @throws IOException where its bytes do not come
      */
     public ListReport take(ListOrder how, OnBadRow onBadRow, boolean dryRun, Spool list, Watcher watcher)
             throws IOException {
         SupplierLists.Order order = new SupplierLists.Order(how.supplier(), onBadRow, dryRun);
-        turn.acquireUninterruptibly();
+        if (turn.getQueueLength() >= MOST_WAITING || !getsATurn()) {
+            throw new Crowded("as many lists wait to be taken over as may");
+        }
         try {
             return lists.take(order, rows -> reader.read(list.in(), how, rows), watcher);
         } finally {
             turn.release();
+        }
+    }
+
+    private boolean getsATurn() {
+        try {
+            return turn.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 }
