@@ -17,6 +17,7 @@ public final class LayoutGate {
 
     private static final int MOST_WAITING = 32;
     private static final long PATIENCE_SECONDS = 3;
+    private static final long LOOK_MS = 250;
 
     /** How much is going on, and was since the start. */
     public record Load(int searching, int waiting, long searched, Duration inAll, long turnedAway) {}
@@ -28,18 +29,11 @@ public final class LayoutGate {
 
     /** Searches, or throws {@link Busy}. */
     public <T> T through(Supplier<T> search) {
-        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace()) {
+        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             turnedAway.increment();
             throw new Busy();
         }
-        long begun = System.nanoTime();
-        try {
-            return search.get();
-        } finally {
-            searched.increment();
-            nanos.add(System.nanoTime() - begun);
-            places.release();
-        }
+        return searched(search);
     }
 
     public Load load() {
@@ -51,9 +45,32 @@ public final class LayoutGate {
                 turnedAway.sum());
     }
 
-    private boolean getsAPlace() {
+    /**
+     * Searches for somebody who does not wait for it: stands in line for as long as it takes.
+     *
+     * @param goOn asked a few times a second while there is no place; ends the waiting by throwing
+     */
+    public <T> T inTime(Runnable goOn, Supplier<T> search) {
+        while (!getsAPlace(LOOK_MS, TimeUnit.MILLISECONDS)) {
+            goOn.run();
+        }
+        return searched(search);
+    }
+
+    private <T> T searched(Supplier<T> search) {
+        long begun = System.nanoTime();
         try {
-            return places.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            return search.get();
+        } finally {
+            searched.increment();
+            nanos.add(System.nanoTime() - begun);
+            places.release();
+        }
+    }
+
+    private boolean getsAPlace(long most, TimeUnit unit) {
+        try {
+            return places.tryAcquire(most, unit);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;

@@ -29,7 +29,7 @@ class ClothSnapshot {
     }
 
     private static final String CHANGED =
-            "select id, version, tick, origin, removed_by is not null as removed, body from cloth where tick > ?";
+            "select id, version, tick, origin, removed_by is not null as removed, body, owner, share_key from cloth where tick > ?";
 
     private final ClothRows rows;
     private final JdbcTemplate sql;
@@ -45,7 +45,7 @@ class ClothSnapshot {
         this.fibres = fibres;
     }
 
-    /** Every cloth of the catalogue by id. */
+    /** Every cloth by id, whoever it belongs to. */
     @Transactional(readOnly = true)
     public Map<String, KeptCloth> cloths() {
         long newest = rows.newestTick();
@@ -68,7 +68,8 @@ class ClothSnapshot {
                 row.getId(),
                 row.version(),
                 row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres));
+                json.read(row.body(), ClothBody.class).cloth(fibres),
+                row.holding());
     }
 
     private synchronized State refreshed(long newest) {
@@ -108,6 +109,7 @@ class ClothSnapshot {
                 id,
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
+                Held.of(row));
     }
 }

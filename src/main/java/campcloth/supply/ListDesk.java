@@ -3,8 +3,10 @@ package campcloth.supply;
 import campcloth.supply.SupplierLists.OnBadRow;
 import campcloth.supply.SupplierLists.Watcher;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.LongAdder;
 
 /** Where suppliers' lists are handed in, whoever asks. One at a time is taken over; the next one waits. */
@@ -12,6 +14,8 @@ public final class ListDesk {
 
     /** Largest list, bytes. */
     public static final int MOST_BYTES = 16 * 1024 * 1024;
+
+    private static final long LOOK_MS = 250;
 
     private final SupplierLists lists;
     private final ListReader reader;
@@ -38,7 +42,9 @@ public final class ListDesk {
     public ListReport take(ListOrder how, OnBadRow onBadRow, boolean dryRun, Spool list, Watcher watcher)
             throws IOException {
         SupplierLists.Order order = new SupplierLists.Order(how.supplier(), onBadRow, dryRun);
-        turn.acquireUninterruptibly();
+        while (!hasItsTurn()) {
+            watcher.waiting();
+        }
         long begun = System.nanoTime();
         try {
             return lists.take(order, rows -> reader.read(list.in(), how, rows), watcher);
@@ -46,6 +52,15 @@ public final class ListDesk {
             taken.increment();
             nanos.add(System.nanoTime() - begun);
             turn.release();
+        }
+    }
+
+    private boolean hasItsTurn() throws IOException {
+        try {
+            return turn.tryAcquire(LOOK_MS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("the list waited for its turn");
         }
     }
 
