@@ -58,12 +58,7 @@ class SwatchPages {
     private final SharePages shares;
 
     SwatchPages(
-            Swatches swatches,
-            Cloths cloths,
-            Sources sources,
-            MessageSource texts,
-            Clock clock,
-            SharePages shares) {
+            Swatches swatches, Cloths cloths, Sources sources, MessageSource texts, Clock clock, SharePages shares) {
         this.swatches = swatches;
         this.cloths = cloths;
         this.sources = sources;
