@@ -1,9 +1,17 @@
 package campcloth;
 
+import campcloth.access.AccountKeeping;
+import campcloth.access.Accounts;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
+import campcloth.access.LoginWaits;
+import campcloth.access.Logins;
+import campcloth.access.Mode;
+import campcloth.access.PasswordHashes;
 import campcloth.access.NewIds;
+import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
+import campcloth.advice.RankingWatch;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
 import campcloth.errand.ErrandSheets;
@@ -23,6 +31,8 @@ import campcloth.job.Pace;
 import campcloth.job.Work;
 import campcloth.job.Workers;
 import campcloth.layout.LayoutGate;
+import campcloth.outage.Outages;
+import campcloth.outage.Storage;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListJobs;
@@ -30,7 +40,11 @@ import campcloth.supply.ListReader;
 import campcloth.supply.ListTask;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
+import java.security.SecureRandom;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -72,8 +86,8 @@ class Wiring {
     }
 
     @Bean
-    Adviser adviser(FireAdvice fireAdvice) {
-        return new Adviser(fireAdvice);
+    Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
+        return new Adviser(fireAdvice, watch);
     }
 
     @Bean
@@ -96,10 +110,42 @@ class Wiring {
         return new CuttingPlanner(LAYOUT_SECONDS);
     }
 
-    /** Nobody logs in: whoever asks is the one owner. */
     @Bean
-    Askers askers() {
-        return new Askers(Asker.LOCAL);
+    Mode mode(@Value("${" + Mode.SETTING + ":}") String setting) {
+        return Mode.named(setting).orElseThrow(() -> new IllegalArgumentException(Mode.SETTING + " is " + setting));
+    }
+
+    /** Where nobody logs in, whoever asks is the one owner. */
+    @Bean
+    Askers askers(Mode mode) {
+        return new Askers(mode == Mode.LOCAL ? Asker.LOCAL : Asker.STRANGER);
+    }
+
+    /** Logging in. */
+    @Configuration
+    @ConditionalOnProperty(name = Mode.SETTING, havingValue = "hosted")
+    static class Hosted {
+
+        @Bean
+        Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        Vouching vouching(Accounts accounts) {
+            return new Vouching(accounts);
+        }
+
+        @Bean
+        AccountKeeping accountKeeping(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new AccountKeeping(accounts, waits, hashes, new SecureRandom());
+        }
+    }
+
+    /** A database of our own knows its disk; of another nobody here knows. */
+    @Bean
+    Outages outages(ObjectProvider<Storage> ownStorage) {
+        return new Outages(() -> ownStorage.stream().anyMatch(Storage::isLow));
     }
 
     @Bean

@@ -14,6 +14,7 @@ import campcloth.fire.OutfitAdvice;
 import campcloth.fire.PartJudgement;
 import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,9 +37,15 @@ public final class Adviser {
     private static final int USUAL_PAGE = 20;
 
     private final OutfitAdvice fire;
+    private final RankingWatch watch;
 
     public Adviser(FireAdvice fire) {
+        this(fire, (cloths, took) -> {});
+    }
+
+    public Adviser(FireAdvice fire, RankingWatch watch) {
         this.fire = new OutfitAdvice(fire);
+        this.watch = watch;
     }
 
     /** What fire and rules say of each garment that is worn besides; the same whatever the cloth. */
@@ -71,6 +78,13 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
+        long begun = System.nanoTime();
+        Ranking ranking = ranking(question);
+        watch.ranked(question.candidates().size(), Duration.ofNanos(System.nanoTime() - begun));
+        return ranking;
+    }
+
+    private Ranking ranking(Question question) {
         Comfort comfort = comfort(question);
         if (question.candidates().isEmpty()) {
             return new Ranking(

@@ -1,7 +1,9 @@
 package campcloth.layout;
 
+import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 
 /**
@@ -17,18 +19,30 @@ public final class LayoutGate {
     private static final long PATIENCE_SECONDS = 3;
     private static final long LOOK_MS = 250;
 
+    /** How much is going on, and was since the start. */
+    public record Load(int searching, int waiting, long searched, Duration inAll, long turnedAway) {}
+
+    private final LongAdder searched = new LongAdder();
+    private final LongAdder nanos = new LongAdder();
+    private final LongAdder turnedAway = new LongAdder();
     private final Semaphore places = new Semaphore(PLACES, true);
 
     /** Searches, or throws {@link Busy}. */
     public <T> T through(Supplier<T> search) {
         if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+            turnedAway.increment();
             throw new Busy();
         }
-        try {
-            return search.get();
-        } finally {
-            places.release();
-        }
+        return searched(search);
+    }
+
+    public Load load() {
+        return new Load(
+                PLACES - places.availablePermits(),
+                places.getQueueLength(),
+                searched.sum(),
+                Duration.ofNanos(nanos.sum()),
+                turnedAway.sum());
     }
 
     /**
@@ -40,9 +54,16 @@ public final class LayoutGate {
         while (!getsAPlace(LOOK_MS, TimeUnit.MILLISECONDS)) {
             goOn.run();
         }
+        return searched(search);
+    }
+
+    private <T> T searched(Supplier<T> search) {
+        long begun = System.nanoTime();
         try {
             return search.get();
         } finally {
+            searched.increment();
+            nanos.add(System.nanoTime() - begun);
             places.release();
         }
     }

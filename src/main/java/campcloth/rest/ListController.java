@@ -1,6 +1,8 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListOrder;
 import campcloth.supply.ListReport;
@@ -46,8 +48,10 @@ class ListController {
 
     private final ListDesk desk;
     private final JsonMapper json;
+    private final Outages outages;
 
-    ListController(ListDesk desk, JsonMapper json) {
+    ListController(ListDesk desk, JsonMapper json, Outages outages) {
+        this.outages = outages;
         this.desk = desk;
         this.json = json;
     }
@@ -123,6 +127,12 @@ class ListController {
                 throw refused;
             }
             events.end("problem", Problems.refused(refused));
+        } catch (RuntimeException failure) {
+            Optional<Outage> outage = outages.of(failure);
+            if (!events.hasBegun() || outage.isEmpty()) {
+                throw failure;
+            }
+            events.end("problem", Problems.outage(outage.get()));
         }
     }
 

@@ -7,6 +7,8 @@ import campcloth.access.KeyedCalls;
 import campcloth.access.KeyedCalls.Start;
 import campcloth.access.NewIds;
 import campcloth.figure.Refused;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
@@ -43,8 +45,10 @@ class SameCallOnce extends OncePerRequestFilter {
     private final NewIds ids;
     private final Askers askers;
     private final ProblemWriter problems;
+    private final Outages outages;
 
-    SameCallOnce(KeyedCalls calls, NewIds ids, Askers askers, ProblemWriter problems) {
+    SameCallOnce(KeyedCalls calls, NewIds ids, Askers askers, ProblemWriter problems, Outages outages) {
+        this.outages = outages;
         this.calls = calls;
         this.ids = ids;
         this.askers = askers;
@@ -96,7 +100,7 @@ class SameCallOnce extends OncePerRequestFilter {
             start = calls.begin(call);
         } catch (DataAccessException | TransactionException away) {
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
-            problems.write(response, Problems.databaseAway());
+            problems.write(response, Problems.outage(outages.of(away).orElse(Outage.DATABASE_AWAY)));
             return;
         }
         if (start instanceof Start.First first) {

@@ -13,8 +13,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Looks for cloths in the index as it stands. Words are looked for as they are: all in one cloth. Only where no cloth of the whole
- * catalogue has all of them, near names are. Which of the two it is does not hang on the rest of the search, so that narrowing never
+ * Looks for cloths in the index as it stands. Words are looked for as they are: all in one cloth. Only where no cloth of all
+ * that the asker sees has all of them, near names are. Which of the two it is does not hang on the rest of the search, so that narrowing never
  * turns a search into another.
  */
 @Component
@@ -54,17 +54,17 @@ class ClothFinder {
         this.names = names;
     }
 
-    /** Ids of all cloths that have all the words and match the rest. */
+    /** Ids of all cloths of those listed, a condition, that have all the words and match the rest. */
     @Transactional(readOnly = true)
-    public Set<String> matching(ClothSearch search) {
-        Asked asked = asked(search);
+    public Set<String> matching(ClothSearch search, String listed) {
+        Asked asked = asked(search, listed);
         return asked.reading() == ClothReading.NEARLY ? Set.of() : new HashSet<>(ids(asked.ids(), asked.params()));
     }
 
     /** A page of them, the best first; near names where no cloth has all the words. */
     @Transactional(readOnly = true)
-    public Found page(ClothSearch search, int page, int size) {
-        Asked asked = asked(search);
+    public Found page(ClothSearch search, String listed, int page, int size) {
+        Asked asked = asked(search, listed);
         ClothCounts counts = ClothCounts.of(sql.sql(ClothCounts.sql(asked.reading(), asked.where()))
                 .params(asked.params())
                 .query(ClothCounts.Row.class)
@@ -80,8 +80,8 @@ class ClothFinder {
     }
 
     /** Has the session look for near names from here to the end of the transaction as {@link #NEAR} says. */
-    Asked asked(ClothSearch search) {
-        ClothWhere where = ClothWhere.of(search);
+    Asked asked(ClothSearch search, String listed) {
+        ClothWhere where = ClothWhere.of(search, listed);
         Map<String, Object> params = new HashMap<>(where.params());
         if (search.text().isEmpty()) {
             return new Asked(ClothReading.EVERY, where, params);
@@ -94,7 +94,8 @@ class ClothFinder {
         params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word), names));
         params.put("said", String.join(" ", words));
         boolean found = sql.sql(
-                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")
+                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + " and "
+                                + listed + ")")
                 .params(params)
                 .query(Boolean.class)
                 .single();

@@ -21,14 +21,22 @@ class ClothSnapshot {
 
     private record State(long tick, Map<String, KeptCloth> cloths) {}
 
+    record Refreshes(long count, long nanos) {
+
+        Refreshes andOne(long took) {
+            return new Refreshes(count + 1, nanos + took);
+        }
+    }
+
     private static final String CHANGED =
-            "select id, version, tick, origin, removed_by is not null as removed, body from cloth where tick > ?";
+            "select id, version, tick, origin, removed_by is not null as removed, body, owner, share_key from cloth where tick > ?";
 
     private final ClothRows rows;
     private final JdbcTemplate sql;
     private final Json json;
     private final Fibres fibres;
     private volatile State state = new State(-1, Map.of());
+    private volatile Refreshes refreshes = new Refreshes(0, 0);
 
     ClothSnapshot(ClothRows rows, JdbcTemplate sql, Json json, Fibres fibres) {
         this.rows = rows;
@@ -37,7 +45,7 @@ class ClothSnapshot {
         this.fibres = fibres;
     }
 
-    /** Every cloth of the catalogue by id. */
+    /** Every cloth by id, whoever it belongs to. */
     @Transactional(readOnly = true)
     public Map<String, KeptCloth> cloths() {
         long newest = rows.newestTick();
@@ -45,12 +53,23 @@ class ClothSnapshot {
         return (seen.tick() >= newest ? seen : refreshed(newest)).cloths();
     }
 
+    /** How many cloths are in memory now; asks nobody. */
+    int held() {
+        return state.cloths().size();
+    }
+
+    /** How often it was brought up to date since the start, and how long that took. */
+    Refreshes refreshes() {
+        return refreshes;
+    }
+
     KeptCloth kept(ClothRow row) {
         return new KeptCloth(
                 row.getId(),
                 row.version(),
                 row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres));
+                json.read(row.body(), ClothBody.class).cloth(fibres),
+                row.holding());
     }
 
     private synchronized State refreshed(long newest) {
@@ -58,9 +77,11 @@ class ClothSnapshot {
         if (seen.tick() >= newest) {
             return seen;
         }
+        long begun = System.nanoTime();
         Map<String, KeptCloth> cloths = new LinkedHashMap<>(seen.cloths());
         long tick = Math.max(newest, changedSince(seen.tick(), cloths));
         state = new State(tick, Collections.unmodifiableMap(cloths));
+        refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 
@@ -88,6 +109,7 @@ class ClothSnapshot {
                 id,
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
+                Held.of(row));
     }
 }

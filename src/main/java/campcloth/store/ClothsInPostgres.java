@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.ThingKind;
 import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
@@ -13,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,6 +28,7 @@ class ClothsInPostgres implements Cloths {
     private final ClothIndex index;
     private final ClothFinder finder;
     private final SwatchedCloth swatched;
+    private final Guard guard;
     private final Json json;
     private final Clock clock;
     private final NewIds ids;
@@ -36,6 +39,7 @@ class ClothsInPostgres implements Cloths {
             ClothIndex index,
             ClothFinder finder,
             SwatchedCloth swatched,
+            Guard guard,
             Json json,
             Clock clock,
             NewIds ids) {
@@ -44,6 +48,7 @@ class ClothsInPostgres implements Cloths {
         this.index = index;
         this.finder = finder;
         this.swatched = swatched;
+        this.guard = guard;
         this.json = json;
         this.clock = clock;
         this.ids = ids;
@@ -51,31 +56,34 @@ class ClothsInPostgres implements Cloths {
 
     @Override
     public Optional<KeptCloth> byId(String id) {
-        return Optional.ofNullable(snapshot.cloths().get(id));
+        return Optional.ofNullable(snapshot.cloths().get(id)).filter(kept -> guard.mayRead(kept.holding()));
     }
 
     @Override
     public List<KeptCloth> byIds(Collection<String> ids) {
         var cloths = snapshot.cloths();
-        return ids.stream().distinct().map(cloths::get).filter(Objects::nonNull).toList();
+        return ids.stream()
+                .distinct()
+                .map(cloths::get)
+                .filter(Objects::nonNull)
+                .filter(kept -> guard.mayRead(kept.holding()))
+                .toList();
     }
 
     @Override
     public List<KeptCloth> matching(ClothSearch search) {
         if (search.equals(ClothSearch.EVERYTHING)) {
-            return List.copyOf(snapshot.cloths().values());
+            return listed().toList();
         }
         index.bringUpToDate();
-        Set<String> ids = finder.matching(search);
-        return snapshot.cloths().values().stream()
-                .filter(kept -> ids.contains(kept.id()))
-                .toList();
+        Set<String> ids = finder.matching(search, guard.listed());
+        return listed().filter(kept -> ids.contains(kept.id())).toList();
     }
 
     @Override
     public Page page(ClothSearch search, int page, int size) {
         index.bringUpToDate();
-        ClothFinder.Found found = finder.page(search, page, size);
+        ClothFinder.Found found = finder.page(search, guard.listed(), page, size);
         return new Page(byIds(found.ids()), found.total(), found.near(), found.facets());
     }
 
@@ -89,7 +97,8 @@ class ClothsInPostgres implements Cloths {
         }
         String body = json.write(ClothBody.of(cloth));
         return snapshot.kept(
-                rows.saveAndFlush(new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant())));
+                rows.saveAndFlush(
+                new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant(), guard.made())));
     }
 
     @Override
@@ -111,13 +120,19 @@ class ClothsInPostgres implements Cloths {
         return changed(id, expectedVersion, row -> row.removeByUser(rows.nextTick(), clock.instant()));
     }
 
+    /** What stands in the asker's lists: own cloths of others do not, not even where their link is known. */
+    private Stream<KeptCloth> listed() {
+        return snapshot.cloths().values().stream().filter(kept -> guard.lists(kept.holding()));
+    }
+
     private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {
         rows.lockClock();
-        Optional<ClothRow> found = rows.findById(id).filter(row -> !row.isRemoved());
+        Optional<ClothRow> found = rows.findById(id).filter(row -> !row.isRemoved() && guard.mayRead(row.holding()));
         if (found.isEmpty()) {
             return new Change.Missing();
         }
         ClothRow row = found.get();
+        guard.checkMayChange(row.holding(), ThingKind.CLOTH);
         if (row.version() != expectedVersion) {
             return new Change.Stale(row.version());
         }

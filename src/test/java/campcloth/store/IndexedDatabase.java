@@ -58,7 +58,7 @@ final class IndexedDatabase implements AutoCloseable {
 
     /** What a search finds in the index as it stands. */
     ClothFinder.Found found(ClothSearch search, int size) {
-        return Optional.ofNullable(transaction.execute(status -> finder().page(search, 0, size)))
+        return Optional.ofNullable(transaction.execute(status -> finder().page(search, "owner is null", 0, size)))
                 .orElseThrow();
     }
 
@@ -69,7 +69,7 @@ final class IndexedDatabase implements AutoCloseable {
     /** How PostgreSQL goes about the first page of a search. */
     List<String> plan(ClothSearch search) {
         return Optional.ofNullable(transaction.execute(status -> {
-                    ClothFinder.Asked asked = finder().asked(search);
+                    ClothFinder.Asked asked = finder().asked(search, "owner is null");
                     return JdbcClient.create(sql)
                             .sql("explain " + asked.page())
                             .params(asked.params())

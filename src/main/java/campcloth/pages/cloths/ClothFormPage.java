@@ -10,6 +10,7 @@ import campcloth.figure.Figure;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
 import campcloth.pages.OnceOnly;
+import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import java.util.Arrays;
 import java.util.Map;
@@ -36,13 +37,21 @@ class ClothFormPage {
     private final Fibres fibres;
     private final LabelReader labels;
     private final ClothFormView view;
+    private final SharePages shares;
     private final OnceOnly once;
 
-    ClothFormPage(Cloths cloths, Fibres fibres, LabelReader labels, ClothFormView view, OnceOnly once) {
+    ClothFormPage(
+            Cloths cloths,
+            Fibres fibres,
+            LabelReader labels,
+            ClothFormView view,
+            SharePages shares,
+            OnceOnly once) {
         this.cloths = cloths;
         this.fibres = fibres;
         this.labels = labels;
         this.view = view;
+        this.shares = shares;
         this.once = once;
     }
 
@@ -77,6 +86,7 @@ class ClothFormPage {
     @GetMapping("/cloths/{id}/edit")
     ModelAndView edit(@PathVariable String id, @ModelAttribute("units") Units units) {
         KeptCloth kept = kept(id);
+        shares.checkMayChange("cloths", id);
         ClothForm form = ClothForm.of(kept.cloth());
         form.version = kept.version();
         return view.shown(form, Optional.of(kept.cloth()), units, HttpStatus.OK).addObject("kept", kept);
