@@ -71,8 +71,8 @@ class Wiring {
     }
 
     @Bean
-    ListJobs listJobs(Jobs jobs, Notation notation, NewIds ids) {
-        return new ListJobs(jobs, notation, ids);
+    ListJobs listJobs(Jobs jobs, Askers askers, Notation notation, NewIds ids) {
+        return new ListJobs(jobs, askers, notation, ids);
     }
 
     @Bean
