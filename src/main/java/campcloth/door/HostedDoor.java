@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.actuate.autoconfigure.web.server.ManagementPortType;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.web.servlet.DelegatingFilterProxyRegistrationBean;
 import org.springframework.context.annotation.Bean;
@@ -33,6 +34,7 @@ import org.springframework.security.web.access.ExceptionTranslationFilter;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.jdbc.config.annotation.web.http.EnableJdbcHttpSession;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
@@ -100,8 +102,10 @@ class HostedDoor {
             Askers askers,
             Limits limits,
             Denials denials,
-            Clock clock) {
-        return http.securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
+            Clock clock,
+            Environment environment) {
+        return http.securityMatcher(isForTheDoor(environment))
+                .securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
                 .authenticationProvider(new PasswordProvider(logins))
                 .csrf(csrf -> csrf.ignoringRequestMatchers(Paths::isForPrograms, HostedDoor::isUnits))
                 .headers(headers -> headers.defaultsDisabled().httpStrictTransportSecurity(Customizer.withDefaults()))
@@ -123,6 +127,15 @@ class HostedDoor {
                 .build();
     }
 
+    /**
+     * Health and measurements on a port of their own are for whoever reaches that port, which has neither accounts nor limits; on the
+     * port of the pages they are not there then.
+     */
+    private static RequestMatcher isForTheDoor(Environment environment) {
+        boolean apart = ManagementPortType.get(environment) == ManagementPortType.DIFFERENT;
+        return request -> !apart || !Paths.isWatching(request);
+    }
+
     private static void whoMayComeWhere(
             AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry addresses) {
         addresses
@@ -132,7 +145,7 @@ class HostedDoor {
                 .permitAll()
                 .requestMatchers("/account/password")
                 .authenticated()
-                .requestMatchers("/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
+                .requestMatchers("/actuator/**", "/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
                 .hasRole(Role.ADMINISTRATOR.name())
                 .requestMatchers("/cloths/import/**", "/api/cloths/import/**")
                 .hasRole(Role.KEEPER.name())
