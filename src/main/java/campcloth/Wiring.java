@@ -9,6 +9,7 @@ import campcloth.access.Logins;
 import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
 import campcloth.access.NewIds;
+import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
 import campcloth.advice.RankingWatch;
 import campcloth.advice.UsualTraits;
@@ -128,6 +129,11 @@ class Wiring {
         @Bean
         Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
             return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        Vouching vouching(Accounts accounts) {
+            return new Vouching(accounts);
         }
 
         @Bean

@@ -10,6 +10,7 @@ import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
 import campcloth.access.Role;
 import campcloth.access.Tokens;
+import campcloth.access.Vouching;
 import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.http.HttpServletRequest;
 import java.net.URLEncoder;
@@ -32,6 +33,7 @@ import org.springframework.security.config.annotation.web.configurers.RequestCac
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.ExceptionTranslationFilter;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
+import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.util.matcher.RequestMatcher;
@@ -102,8 +104,13 @@ class HostedDoor {
             Askers askers,
             Limits limits,
             Denials denials,
+            HostedSettings settings,
+            Vouching vouching,
             Clock clock,
             Environment environment) {
+        if (settings.hasProvider()) {
+            Provider.addTo(http, settings, vouching, askers, in());
+        }
         return http.securityMatcher(isForTheDoor(environment))
                 .securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
                 .authenticationProvider(new PasswordProvider(logins))
@@ -114,7 +121,7 @@ class HostedDoor {
                         .loginProcessingUrl(LOGIN)
                         .usernameParameter("name")
                         .passwordParameter("password")
-                        .successHandler((request, response, in) -> response.sendRedirect(LOGIN + back(request)))
+                        .successHandler(in())
                         .failureHandler(notIn()))
                 .logout(logout -> logout.logoutSuccessUrl("/login?out"))
                 .exceptionHandling(denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
@@ -165,6 +172,11 @@ class HostedDoor {
     /** The choice of units is kept in the browser alone, by strangers as well, who have no session for a token. */
     private static boolean isUnits(HttpServletRequest request) {
         return request.getRequestURI().equals("/preferences");
+    }
+
+    /** Whoever got in is led back through the page of the login, which knows where to. */
+    private static AuthenticationSuccessHandler in() {
+        return (request, response, in) -> response.sendRedirect(LOGIN + back(request));
     }
 
     /** Whoever did not get in sees the form again, with what came of it. */

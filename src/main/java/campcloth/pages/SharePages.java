@@ -54,6 +54,13 @@ public class SharePages {
         }
     }
 
+    /** Whether the reader may change an event's rules and nothing else of it. */
+    public boolean onlyRules(String eventId) {
+        return shares.of(ThingKind.EVENT, eventId)
+                .filter(standing -> standing.mayChangeRules() && !standing.mayChange())
+                .isPresent();
+    }
+
     /** Refuses to ask somebody whether a thing shall go who may not remove it. */
     public void checkMayRemove(String family, String id) {
         if (!standing(family, id).mayChange()) {

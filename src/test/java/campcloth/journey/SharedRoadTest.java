@@ -120,20 +120,20 @@ class SharedRoadTest {
         String id = id(post(OWNER, "/api/events", Bodies.EVENT_WITH_EVERY_CONDITION));
         String key = "?key=" + key(post(OWNER, "/api/events/" + id + "/share", ""));
         String address = "/events/" + id + "/edit" + key;
-        for (String units : List.of("", "imperial")) {
+        for (String units : List.of("metric", "imperial")) {
             String page = get(MARSHAL, address, "units=" + units).body();
             Map<String, String> fields = FormFields.of(page);
-            assertThat(fields).containsKeys("rules[0].statement", "spells[0].airC", "typedIn");
+            assertThat(page.replace("\"" + address, "")).doesNotContain("/edit");
+            assertThat(fields).containsKeys("rules[0].statement", "typedIn").doesNotContainKeys("name", "spells[0].airC");
+            fields.put("rules[0].statement", "");
+            HttpResponse<String> refused = form(MARSHAL, address, fields);
+            assertThat(refused.statusCode()).isEqualTo(422);
+            assertThat(refused.body()).contains("id=\"rules0.statement-wrong\"").doesNotContain("spells[0]");
             fields.put("rules[0].statement", "Wool at the fire " + units);
             HttpResponse<String> kept = form(MARSHAL, address, fields);
             assertThat(kept.statusCode()).as(kept.body()).isEqualTo(302);
-            fields.put("name", "Mine " + units);
-            fields.put("version", units.isEmpty() ? "1" : "2");
-            HttpResponse<String> refused = form(MARSHAL, address, fields);
-            assertThat(refused.statusCode()).isEqualTo(422);
-            assertThat(refused.body()).contains("Put these back as they were: name", "Mine " + units);
         }
-        assertThat(get(OWNER, "/events/" + id).body()).contains("Wool at the fire imperial").doesNotContain("Mine");
+        assertThat(get(OWNER, "/events/" + id).body()).contains("Wool at the fire imperial", "Wendlow river camp");
     }
 
     @Test
@@ -200,15 +200,20 @@ class SharedRoadTest {
         assertThat(get(KEEPER, asked).body()).contains(name);
         for (String who : List.of(OTHER, MARSHAL, OWNER)) {
             assertThat(get(who, api).statusCode()).isEqualTo(404);
-            assertThat(get(who, "/api/cloths?text=drabbet").body()).contains("\"total\":0");
+            assertThat(get(who, "/api/cloths?text=drabbet").body()).doesNotContain(name).contains("\"total\":0");
             assertThat(get(who, asked).body()).doesNotContain(name);
             assertThat(get(who, "/api/cloths/export").body()).doesNotContain(name);
         }
+        post(OTHER, "/api/cloths", body.replace(name, "Sunmill drabbot"));
+        assertThat(get(OTHER, "/api/cloths?text=drabbet").body())
+                .as("that a cloth of somebody else has the word turns nothing")
+                .contains("Sunmill drabbot", "\"nearMatches\":true");
+        assertThat(get(KEEPER, "/api/cloths?text=drabbet").body()).contains(name, "\"nearMatches\":false");
         String key = key(post(KEEPER, api + "/share", ""));
         String read = get(OTHER, page + "?key=" + key).body();
         assertThat(read).contains(name).doesNotContain("/edit", "/remove", "/swatches/new");
         everyLinkTo(page, read, OTHER, 0);
-        assertThat(get(OTHER, "/api/cloths?text=drabbet&key=" + key).body()).contains("\"total\":0");
+        assertThat(get(OTHER, "/api/cloths?text=drabbet&key=" + key).body()).doesNotContain(name);
         assertThat(get(KEEPER, page).body()).contains(page + "/hand-over");
         assertThat(post(OTHER, api + "/hand-over?key=" + key, "").statusCode()).isEqualTo(403);
         assertThat(post(KEEPER, api + "/hand-over", "").statusCode()).isEqualTo(204);
