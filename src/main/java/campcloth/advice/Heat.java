@@ -87,6 +87,15 @@ final class Heat implements Criterion {
                 : OptionalDouble.of(scoring(bounds).applyAsDouble(quantity(known, Value::value)));
     }
 
+    /** The same, and what stands for it where nothing was computed. */
+    static double scoreOrUsual(List<SpellComfort> spells, Bounds bounds) {
+        return score(spells, bounds).orElse(isCold(spells) ? 100 : 50);
+    }
+
+    private static boolean isCold(List<SpellComfort> spells) {
+        return spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C);
+    }
+
     private static DoubleUnaryOperator scoring(Bounds bounds) {
         double airy = quantity(Known.of(bounds.airy()), Value::value);
         double heavy = quantity(Known.of(bounds.heavy()), Value::value);
@@ -133,7 +142,7 @@ final class Heat implements Criterion {
     }
 
     private Assessment outside(List<SpellComfort> spells, Basis basis) {
-        if (spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C)) {
+        if (isCold(spells)) {
             return Assessment.best(name(), UNIT, "No spell is warm enough for heat to matter.", basis);
         }
         String why = spells.stream()

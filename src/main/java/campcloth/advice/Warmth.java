@@ -83,6 +83,11 @@ final class Warmth implements Criterion {
                 : OptionalDouble.of(scoring(bounds).applyAsDouble(mean(known, Value::value)));
     }
 
+    /** The same, and what stands for it where nothing was computed. */
+    static double scoreOrUsual(List<SpellComfort> spells, Bounds bounds) {
+        return score(spells, bounds).orElse(50);
+    }
+
     private static DoubleUnaryOperator scoring(Bounds bounds) {
         double airy = mean(Known.of(bounds.airy()), Value::value);
         double close = mean(Known.of(bounds.close()), Value::value);

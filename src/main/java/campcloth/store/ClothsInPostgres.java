@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
@@ -8,9 +9,7 @@ import campcloth.cloth.KeptCloth.Origin;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
@@ -48,25 +47,31 @@ class ClothsInPostgres implements Cloths {
 
     @Override
     public Optional<KeptCloth> byId(String id) {
-        return Optional.ofNullable(snapshot.cloths().get(id));
+        return byIds(List.of(id)).stream().findFirst();
     }
 
     @Override
     public List<KeptCloth> byIds(Collection<String> ids) {
-        var cloths = snapshot.cloths();
-        return ids.stream().distinct().map(cloths::get).filter(Objects::nonNull).toList();
+        return snapshot.byIds(ids);
     }
 
     @Override
     public List<KeptCloth> matching(ClothSearch search) {
+        return byIds(columns(search).ids());
+    }
+
+    @Override
+    public ClothColumns columns(ClothSearch search) {
         if (search.equals(ClothSearch.EVERYTHING)) {
-            return List.copyOf(snapshot.cloths().values());
+            return snapshot.columns();
         }
         index.bringUpToDate();
-        Set<String> ids = finder.matching(search);
-        return snapshot.cloths().values().stream()
-                .filter(kept -> ids.contains(kept.id()))
-                .toList();
+        return finder.matching(search, snapshot.columns()::only);
+    }
+
+    @Override
+    public void each(Consumer<KeptCloth> visitor) {
+        snapshot.each(visitor);
     }
 
     @Override
