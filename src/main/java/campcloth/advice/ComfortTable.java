@@ -11,12 +11,17 @@ import java.util.stream.IntStream;
 /**
  * What warmth, heat and breathability come to together, by thickness, air permeability and vapour resistance of the cloth: the
  * models run once on a lattice of the three, and what lies between mixed in proportion. How far that may be off is told beside
- * it: as far as the nodes in between are off a lattice with steps twice as wide, half as much again, and a little more, since
- * the models are interpolated themselves. {@code ShortlistTest} holds that against the models.
+ * it: as far as the nodes in between are off a lattice with steps twice as wide, there and beside it, half as much again, and
+ * what the models may leap by themselves, since they are interpolated, too. {@code ShortlistTest} holds that against the models.
  */
 final class ComfortTable {
 
     private static final int NODES = 17;
+
+    private static final int CELLS = NODES - 1;
+
+    /** Of two by two by two cells. */
+    private static final int BLOCKS = CELLS / 2;
 
     /** Beyond these nothing changes: {@code GarmentRegression} and {@code Outermost} of the room comfort. */
     private static final double THICKEST_MM = 3;
@@ -25,15 +30,21 @@ final class ComfortTable {
     private static final double MOST_OPEN_MM_S = 1000;
 
     private static final double HALF_AS_MUCH_AGAIN = 1.5;
-    private static final double A_LITTLE = 0.1;
+    private static final double A_LITTLE = 0.05;
+
+    /** Leaps of the models between their own lattices' cells: wettedness over the comfortable one, and clo of wet clothing. */
+    private static final double HEAT_LEAPS = 0.01;
+
+    private static final double WARMTH_LEAPS_CLO = 0.005;
 
     private final LogAxis thickness;
     private final LogAxis permeability;
     private final LogAxis vapour;
     private final double[] scores = new double[NODES * NODES * NODES];
     private final boolean[] cautions = new boolean[scores.length];
-    private final double[] errors = new double[(NODES - 1) * (NODES - 1) * (NODES - 1) / 8];
-    private final int[] blockCautions = new int[errors.length];
+    private final double[] blockErrors = new double[BLOCKS * BLOCKS * BLOCKS];
+    private final int[] blockCautions = new int[blockErrors.length];
+    private final double[] errors = new double[CELLS * CELLS * CELLS];
 
     private ComfortTable(LogAxis thickness, LogAxis permeability, LogAxis vapour) {
         this.thickness = thickness;
@@ -76,8 +87,27 @@ final class ComfortTable {
             unlike[node] = known(spells) != usual;
         });
         boolean anyUnlike = IntStream.range(0, unlike.length).anyMatch(node -> unlike[node]);
-        double margin = A_LITTLE + (anyUnlike ? 100 * judging.weight(Criteria.HEAT) : 0);
-        IntStream.range(0, errors.length).forEach(block -> measure(block, margin));
+        IntStream.range(0, blockErrors.length).forEach(this::measure);
+        double margin = A_LITTLE
+                + judging.weight(Criteria.HEAT) * (anyUnlike ? 100 : HEAT_LEAPS * Heat.steepness(judging.bounds()))
+                + judging.weight(Criteria.WARMTH) * WARMTH_LEAPS_CLO * Warmth.steepness(judging.bounds());
+        IntStream.range(0, errors.length).forEach(cell -> errors[cell] = HALF_AS_MUCH_AGAIN * worst(cell) + margin);
+    }
+
+    /** Of the block of a cell and those beside the cell. */
+    private double worst(int cell) {
+        int i = cell / (CELLS * CELLS);
+        int j = cell / CELLS % CELLS;
+        int k = cell % CELLS;
+        double worst = 0;
+        for (int a = Math.max(0, i - 1) / 2; a <= Math.min(CELLS - 1, i + 1) / 2; a++) {
+            for (int b = Math.max(0, j - 1) / 2; b <= Math.min(CELLS - 1, j + 1) / 2; b++) {
+                for (int c = Math.max(0, k - 1) / 2; c <= Math.min(CELLS - 1, k + 1) / 2; c++) {
+                    worst = Math.max(worst, blockErrors[(a * BLOCKS + b) * BLOCKS + c]);
+                }
+            }
+        }
+        return worst;
     }
 
     private Cloth sheet(Cloth any, int node) {
@@ -107,11 +137,10 @@ final class ComfortTable {
     }
 
     /** Of two by two by two cells the nodes in between against the eight corners. */
-    private void measure(int block, double margin) {
-        int half = (NODES - 1) / 2;
-        int i = 2 * (block / (half * half));
-        int j = 2 * (block / half % half);
-        int k = 2 * (block % half);
+    private void measure(int block) {
+        int i = 2 * (block / (BLOCKS * BLOCKS));
+        int j = 2 * (block / BLOCKS % BLOCKS);
+        int k = 2 * (block % BLOCKS);
         double worst = 0;
         int asking = 0;
         for (int di = 0; di <= 2; di++) {
@@ -124,7 +153,7 @@ final class ComfortTable {
                 }
             }
         }
-        errors[block] = HALF_AS_MUCH_AGAIN * worst + margin;
+        blockErrors[block] = worst;
         blockCautions[block] = asking;
     }
 
@@ -161,10 +190,9 @@ final class ComfortTable {
             int i = Math.min(NODES - 2, (int) x);
             int j = Math.min(NODES - 2, (int) y);
             int k = Math.min(NODES - 2, (int) z);
-            int half = (NODES - 1) / 2;
-            int block = (i / 2 * half + j / 2) * half + k / 2;
+            int block = (i / 2 * BLOCKS + j / 2) * BLOCKS + k / 2;
             score = mixed(i, j, k, 1, x - i, y - j, z - k);
-            error = errors[block];
+            error = errors[(i * CELLS + j) * CELLS + k];
             asking = blockCautions[block];
         }
 

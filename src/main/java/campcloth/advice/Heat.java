@@ -102,6 +102,17 @@ final class Heat implements Criterion {
         return ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, heavy, airy);
     }
 
+    /** By how much the score rises at most where the wettedness asked for falls by so much of the comfortable one. */
+    static double steepness(Bounds bounds) {
+        List<Known> airy = Known.of(bounds.airy());
+        if (airy.isEmpty()) {
+            return 0;
+        }
+        double heavy = quantity(Known.of(bounds.heavy()), Value::value);
+        double width = Math.abs(heavy - quantity(airy, Value::value));
+        return 0.5 * CURVE.steepest() + (heavy <= NO_HEAT || width <= SAME ? 0 : 50 / width);
+    }
+
     private static double position(double ratio, double heavy, double airy) {
         return heavy <= NO_HEAT ? 1 : Bounds.position(ratio, heavy, airy, SAME);
     }

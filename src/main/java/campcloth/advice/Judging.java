@@ -87,7 +87,7 @@ record Judging(
         return weights.getOrDefault(criterion.name(), 0.0);
     }
 
-    private Facts facts(Cloth cloth) {
+    Facts facts(Cloth cloth) {
         Cloth completed = Estimates.complete(cloth);
         return new Facts(
                 completed,

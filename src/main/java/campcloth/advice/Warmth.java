@@ -94,6 +94,16 @@ final class Warmth implements Criterion {
         return clo -> 0.5 * CURVE.score(clo) + 50 * Bounds.position(clo, airy, close, SAME_CLO);
     }
 
+    /** By how much the score rises at most for a clo more. */
+    static double steepness(Bounds bounds) {
+        List<Known> airy = Known.of(bounds.airy());
+        if (airy.isEmpty()) {
+            return 0;
+        }
+        double width = Math.abs(mean(Known.of(bounds.close()), Value::value) - mean(airy, Value::value));
+        return 0.5 * CURVE.steepest() + (width <= SAME_CLO ? 0 : 50 / width);
+    }
+
     private static double mean(List<Known> known, ToDoubleFunction<Value> end) {
         double hours = known.stream()
                 .mapToDouble(k -> k.spell().needs().spell().hours())

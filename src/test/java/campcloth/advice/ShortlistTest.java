@@ -100,7 +100,7 @@ class ShortlistTest {
                 .toList();
     }
 
-    private static Question question(Event event, SplittableRandom random, List<Candidate> candidates) {
+    static Question question(Event event, SplittableRandom random, List<Candidate> candidates) {
         boolean onSkin = random.nextBoolean();
         Wear wear = new Wear(
                 onSkin,

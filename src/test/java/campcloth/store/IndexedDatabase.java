@@ -3,6 +3,7 @@ package campcloth.store;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
@@ -10,12 +11,14 @@ import campcloth.store.postgres.PostgresForTests;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.StringReader;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.flywaydb.core.Flyway;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -45,6 +48,45 @@ final class IndexedDatabase implements AutoCloseable {
 
     JdbcTemplate sql() {
         return sql;
+    }
+
+    /** One instance's catalogue in memory. */
+    ClothSnapshot snapshot() {
+        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres));
+    }
+
+    /** One instance's cloths, to be read alone. */
+    Cloths cloths(ClothTraiter traiter) {
+        return new ClothsInPostgres(null, snapshot(), index(traiter), finder(), null, json, Clock.systemUTC());
+    }
+
+    String body(Cloth cloth) {
+        return json.write(ClothBody.of(cloth));
+    }
+
+    /** Work in one transaction. */
+    void writing(Consumer<JdbcTemplate> work) {
+        transaction.executeWithoutResult(status -> work.accept(sql));
+    }
+
+    /** Makes some cloths a little heavier, as one change. */
+    void touch(int count, int seed) {
+        writing(any -> sql.update("""
+                update cloth set tick = ?, version = version + 1, body = jsonb_set(body, '{figures,weightGsm}',
+                    jsonb_build_object('value', w + 1, 'low', w + 1, 'high', w + 1, 'basis', 'MEASURED', 'source', 'own scales'))
+                from (select id as touched, coalesce(weight_gsm, 200) as w from cloth
+                    order by md5(id || cast(? as text)) limit ?) picked where id = touched""", nextTick(), seed, count));
+    }
+
+    /** Reads every row of a query, a few at a time; answers with how many there are. */
+    long walk(String query) {
+        long[] rows = {0};
+        transaction.executeWithoutResult(status -> Cursor.each(sql, query, row -> {
+            row.getString(1);
+            row.getString(2);
+            rows[0]++;
+        }));
+        return rows[0];
     }
 
     /** One instance's keeper of the index. */
@@ -119,7 +161,7 @@ final class IndexedDatabase implements AutoCloseable {
         source.close();
     }
 
-    private long nextTick() {
+    long nextTick() {
         Long tick = sql.queryForObject("update cloth_clock set tick = tick + 1 returning tick", Long.class);
         return Optional.ofNullable(tick).orElseThrow();
     }
