@@ -3,8 +3,10 @@ package campcloth;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.advice.Adviser;
+import campcloth.advice.Shortlist;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
 import campcloth.errand.ErrandSheets;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
@@ -53,6 +55,11 @@ class Wiring {
     @Bean
     Adviser adviser(FireAdvice fireAdvice) {
         return new Adviser(fireAdvice);
+    }
+
+    @Bean
+    Shortlist shortlist(Adviser adviser, Cloths cloths) {
+        return new Shortlist(adviser, cloths);
     }
 
     @Bean

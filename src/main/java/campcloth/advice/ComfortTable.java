@@ -30,6 +30,8 @@ final class ComfortTable {
     private static final double MOST_OPEN_MM_S = 1000;
 
     private static final double HALF_AS_MUCH_AGAIN = 1.5;
+    static final double ROUNDING = 1e-9;
+
     private static final double A_LITTLE = 0.05;
 
     /** Leaps of the models between their own lattices' cells: wettedness over the comfortable one, and clo of wet clothing. */
@@ -45,6 +47,8 @@ final class ComfortTable {
     private final double[] blockErrors = new double[BLOCKS * BLOCKS * BLOCKS];
     private final int[] blockCautions = new int[blockErrors.length];
     private final double[] errors = new double[CELLS * CELLS * CELLS];
+
+    private double leap = ROUNDING;
 
     private ComfortTable(LogAxis thickness, LogAxis permeability, LogAxis vapour) {
         this.thickness = thickness;
@@ -88,8 +92,10 @@ final class ComfortTable {
         });
         boolean anyUnlike = IntStream.range(0, unlike.length).anyMatch(node -> unlike[node]);
         IntStream.range(0, blockErrors.length).forEach(this::measure);
+        leap = ROUNDING + (anyUnlike ? 100 * judging.weight(Criteria.HEAT) : 0);
         double margin = A_LITTLE
-                + judging.weight(Criteria.HEAT) * (anyUnlike ? 100 : HEAT_LEAPS * Heat.steepness(judging.bounds()))
+                + leap
+                + judging.weight(Criteria.HEAT) * HEAT_LEAPS * Heat.steepness(judging.bounds())
                 + judging.weight(Criteria.WARMTH) * WARMTH_LEAPS_CLO * Warmth.steepness(judging.bounds());
         IntStream.range(0, errors.length).forEach(cell -> errors[cell] = HALF_AS_MUCH_AGAIN * worst(cell) + margin);
     }
@@ -172,6 +178,11 @@ final class ComfortTable {
         double one = scores[at] + u * (scores[at + steps] - scores[at]);
         double other = scores[next] + u * (scores[next + steps] - scores[next]);
         return one + t * (other - one);
+    }
+
+    /** How far the models, run for the best figures alone, may be off what they come to with intervals. */
+    double leap() {
+        return leap;
     }
 
     /** Looks cloths up; for one thread. */

@@ -3,19 +3,22 @@ package campcloth.advice;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothMake;
+import campcloth.comfort.SpellComfort;
 import campcloth.fibre.FibreFamily;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Looks over a great many cloths by their columns and tells which of them may be among the best: how good each may be at most,
- * and how bad at worst. First without fire, all of them; then with it, the most promising first, until no cloth that is left can
- * come before as many as are wanted surely are. Both processors share the work.
+ *  and how bad at worst. First without fire, all of them; then with it, the most promising first, until no cloth that is left can
+ * come before as many as are wanted surely do; of those that are left the same once more, the models of comfort run for each. The
+ * processors share the work.
  */
 final class QuickPass {
 
@@ -32,6 +35,7 @@ final class QuickPass {
     private static final int ROW_BITS = 31;
 
     private final Judging judging;
+    private final Cloth any;
     private final ClothColumns columns;
     private final int wanted;
     private final ComfortTable comfort;
@@ -42,6 +46,7 @@ final class QuickPass {
 
     private QuickPass(Judging judging, Cloth any, ClothColumns columns, int wanted) {
         this.judging = judging;
+        this.any = any;
         this.columns = columns;
         this.wanted = wanted;
         this.comfort = ComfortTable.of(judging, any, columns);
@@ -60,7 +65,11 @@ final class QuickPass {
     static List<Promising> of(Judging judging, Cloth any, ClothColumns columns, int wanted) {
         QuickPass pass = new QuickPass(judging, any, columns, wanted);
         pass.lookAtMakes();
-        return pass.withFire(pass.withoutFire());
+        long[] keys = pass.withoutFire();
+        List<Promising> roughly = pass.gathered(
+                keys.length, LOT, i -> rank(keys[i]), (i, reader) -> pass.roughly(row(keys[i]), reader));
+        return pass.gathered(
+                roughly.size(), LOT / 16, i -> roughly.get(i).most(), (i, reader) -> pass.closely(roughly.get(i).row()));
     }
 
     private void lookAtMakes() {
@@ -99,15 +108,14 @@ final class QuickPass {
         FireTable.Span best = heaviest[make];
         Verdict verdict = best == null ? mildest : stricter(mildest, best.best());
         double hazard = best == null ? 0 : best.leastHazard();
-        double score = withoutFire(row, make, reader);
-        return Rank.of(verdict, suits(make), score + reader.error() + ofFire(hazard));
+        reader.read(columns.thicknessMm(row), columns.permeabilityMmS(row), columns.vapourResistanceM2PaW(row));
+        double score = reader.score() + reader.error() + ofFigures(row, make) + ofFire(hazard);
+        return Rank.of(verdict, suits(make), score);
     }
 
-    /** The score but for what fire brings. */
-    private double withoutFire(int row, int make, ComfortTable.Reader reader) {
-        reader.read(columns.thicknessMm(row), columns.permeabilityMmS(row), columns.vapourResistanceM2PaW(row));
-        return reader.score()
-                + judging.weight(Criteria.ITCH)
+    /** What itch and weight bring to the score: they follow from the columns. */
+    private double ofFigures(int row, int make) {
+        return judging.weight(Criteria.ITCH)
                         * Itch.score(
                                 columns.coarseEndsPercent(row),
                                 columns.bastRoughness(row),
@@ -128,15 +136,26 @@ final class QuickPass {
         return !of.stretch() || judging.question().wear().stretchAllowed();
     }
 
-    private List<Promising> withFire(long[] keys) {
+    /** How good one of many cloths may be. */
+    private interface Look {
+        Promising at(int i, ComfortTable.Reader reader);
+    }
+
+    /**
+     * Looks at cloths, the most promising first, until those that are left are beaten.
+     *
+     * @param lot how many one processor takes at a time
+     * @param most the best rank that the one of a number, and those after it, may have
+     */
+    private List<Promising> gathered(int cloths, int lot, IntToDoubleFunction most, Look look) {
         PriorityQueue<Double> surely = new PriorityQueue<>();
         List<Promising> promising = new ArrayList<>();
-        int step = LOT * LOTS_AT_ONCE;
-        for (int from = 0; from < keys.length && !isBeaten(rank(keys[from]), surely); from += step) {
+        int step = lot * LOTS_AT_ONCE;
+        for (int from = 0; from < cloths && !isBeaten(most.applyAsDouble(from), surely); from += step) {
             int start = from;
             List<Promising> looked = IntStream.range(0, LOTS_AT_ONCE)
                     .parallel()
-                    .mapToObj(lot -> looked(keys, start + lot * LOT, Math.min(keys.length, start + (lot + 1) * LOT)))
+                    .mapToObj(n -> looked(start + n * lot, Math.min(cloths, start + (n + 1) * lot), look))
                     .flatMap(List::stream)
                     .toList();
             for (Promising one : looked) {
@@ -153,26 +172,46 @@ final class QuickPass {
                 .toList();
     }
 
-    private List<Promising> looked(long[] keys, int from, int to) {
+    private List<Promising> looked(int from, int to, Look look) {
         ComfortTable.Reader reader = comfort.new Reader();
-        List<Promising> looked = new ArrayList<>();
-        for (int i = from; i < to; i++) {
-            looked.add(promising((int) (keys[i] & ((1L << ROW_BITS) - 1)), reader));
-        }
-        return looked;
+        return IntStream.range(from, to).mapToObj(i -> look.at(i, reader)).toList();
     }
 
-    private Promising promising(int row, ComfortTable.Reader reader) {
+    private Promising roughly(int row, ComfortTable.Reader reader) {
+        reader.read(columns.thicknessMm(row), columns.permeabilityMmS(row), columns.vapourResistanceM2PaW(row));
+        return promising(row, reader.score(), reader.error(), reader.mayPass(), reader.surelyPasses());
+    }
+
+    /** The same with the models run for the cloth's own figures. */
+    private Promising closely(int row) {
+        List<SpellComfort> spells = judging.comfort()
+                .of(
+                        Bounds.sheet(
+                                any,
+                                columns.thicknessMm(row),
+                                columns.permeabilityMmS(row),
+                                columns.vapourResistanceM2PaW(row)),
+                        judging.question().wear());
+        boolean passes = !Warnings.asksForCaution(spells, judging.bounds());
+        return promising(
+                row,
+                judging.comfortScore(spells),
+                comfort.leap(),
+                passes || comfort.leap() > ComfortTable.ROUNDING,
+                passes && comfort.leap() == ComfortTable.ROUNDING);
+    }
+
+    private Promising promising(int row, double comfortScore, double error, boolean mayPass, boolean surelyPasses) {
         int make = columns.make(row);
         FireTable.Span at = fire.of(make, fire.gradedGsm(row));
-        double score = withoutFire(row, make, reader);
+        double score = comfortScore + ofFigures(row, make);
         boolean suits = suits(make);
-        Verdict atBest = stricter(mildest, reader.mayPass() && suits ? Verdict.SUITABLE : Verdict.CAUTION);
-        Verdict atWorst = stricter(mildest, reader.surelyPasses() && suits ? Verdict.SUITABLE : Verdict.CAUTION);
+        Verdict atBest = stricter(mildest, mayPass && suits ? Verdict.SUITABLE : Verdict.CAUTION);
+        Verdict atWorst = stricter(mildest, surelyPasses && suits ? Verdict.SUITABLE : Verdict.CAUTION);
         return new Promising(
                 row,
-                Rank.of(stricter(atBest, at.best()), suits, score + reader.error() + ofFire(at.leastHazard())),
-                Rank.of(stricter(atWorst, at.worst()), suits, score - reader.error() + ofFire(at.mostHazard())));
+                Rank.of(stricter(atBest, at.best()), suits, score + error + ofFire(at.leastHazard())),
+                Rank.of(stricter(atWorst, at.worst()), suits, score - error + ofFire(at.mostHazard())));
     }
 
     /** Whether as many as are wanted surely come before. */
@@ -187,6 +226,10 @@ final class QuickPass {
     /** A rank and a row in one number; the greater the rank, the smaller. The rank is rounded up, never down. */
     private static long key(int row, double rank) {
         return (long) ((BEST_SCORE - rank) * PLACES) << ROW_BITS | row;
+    }
+
+    private static int row(long key) {
+        return (int) (key & ((1L << ROW_BITS) - 1));
     }
 
     private static double rank(long key) {

@@ -42,6 +42,8 @@ public interface ClothColumns {
 
     double bastRoughness(int row);
 
+    boolean thicknessIsKnown(int row);
+
     boolean permeabilityIsKnown(int row);
 
     /** How many cloths there are. */

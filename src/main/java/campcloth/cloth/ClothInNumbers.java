@@ -16,6 +16,7 @@ import campcloth.figure.Figure;
  * @param vapourResistanceM2PaW R_et, m2 Pa/W
  * @param coarseEndsPercent see {@link Prickle}
  * @param bastRoughness see {@link Prickle}
+ * @param thicknessIsKnown whether somebody measured, declared or published the thickness
  * @param permeabilityIsKnown whether somebody measured or declared the air permeability
  */
 public record ClothInNumbers(
@@ -28,6 +29,7 @@ public record ClothInNumbers(
         double vapourResistanceM2PaW,
         double coarseEndsPercent,
         double bastRoughness,
+        boolean thicknessIsKnown,
         boolean permeabilityIsKnown) {
 
     public static ClothInNumbers of(Cloth cloth) {
@@ -44,6 +46,7 @@ public record ClothInNumbers(
                 completed.required(Property.VAPOUR_RESISTANCE_M2PA_W).value(),
                 prickle.coarseEndsPercent().value(),
                 prickle.bastRoughness(),
+                Trait.THICKNESS.isKnown(cloth),
                 cloth.figure(Property.AIR_PERMEABILITY_MM_S)
                         .filter(figure -> figure.basis() == Basis.MEASURED || figure.basis() == Basis.DECLARED)
                         .isPresent());

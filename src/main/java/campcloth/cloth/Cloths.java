@@ -10,7 +10,7 @@ public interface Cloths {
 
     Optional<KeptCloth> byId(String id);
 
-    /** Those of the ids that are there, in no promised order. */
+    /** Those of the ids that are there, in the order of the ids. */
     List<KeptCloth> byIds(Collection<String> ids);
 
     /**

@@ -79,6 +79,11 @@ class ClothSnapshot {
                         () -> transaction.executeWithoutResult(status -> reader.each(visitor)));
     }
 
+    /** The tick up to which changes are in memory by now, whether somebody asks or not. */
+    long tickInMemory() {
+        return state.tick();
+    }
+
     /** Brings in every change that was committed before this was called. */
     void bringUpToDate() {
         current();

@@ -11,6 +11,7 @@ final class ColumnChunk {
     private static final byte THERE = 1;
     private static final byte MASS_IS_ESTIMATED = 2;
     private static final byte PERMEABILITY_IS_KNOWN = 4;
+    private static final byte THICKNESS_IS_KNOWN = 8;
 
     final String[] id;
     final long[] version;
@@ -69,6 +70,7 @@ final class ColumnChunk {
         bastRoughness[at] = cloth.bastRoughness();
         flags[at] = (byte) (THERE
                 | (cloth.massIsEstimated() ? MASS_IS_ESTIMATED : 0)
+                | (cloth.thicknessIsKnown() ? THICKNESS_IS_KNOWN : 0)
                 | (cloth.permeabilityIsKnown() ? PERMEABILITY_IS_KNOWN : 0));
     }
 
@@ -83,6 +85,10 @@ final class ColumnChunk {
 
     boolean massIsEstimated(int at) {
         return (flags[at] & MASS_IS_ESTIMATED) != 0;
+    }
+
+    boolean thicknessIsKnown(int at) {
+        return (flags[at] & THICKNESS_IS_KNOWN) != 0;
     }
 
     boolean permeabilityIsKnown(int at) {

@@ -148,6 +148,11 @@ final class Columns implements ClothColumns {
     }
 
     @Override
+    public boolean thicknessIsKnown(int row) {
+        return chunk(row).thicknessIsKnown(at(row));
+    }
+
+    @Override
     public boolean permeabilityIsKnown(int row) {
         return chunk(row).permeabilityIsKnown(at(row));
     }

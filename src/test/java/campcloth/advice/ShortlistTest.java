@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
+import campcloth.cloth.ClothsInMemory;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Outfit;
@@ -34,7 +35,7 @@ class ShortlistTest {
         for (int i = 0; i < EVENTS; i++) {
             Question question = question(events.event(), new SplittableRandom(100 * seed + i), List.of());
             Shortlist.Ranked quick = shortlist.rank(question, ClothSearch.EVERYTHING, 20);
-            Ranking full = Camp.ADVISER.rank(question.of(cloths.candidates()));
+            Ranking full = Camp.ADVISER.rank(question.of(candidates(cloths)));
             List<Judged> first = full.judged().subList(0, Shortlist.USUAL);
             assertThat(told(quick.ranking().judged()))
                     .as("%s, event %d: %s", events, i, question)
@@ -51,7 +52,7 @@ class ShortlistTest {
     void noClothComesToMoreOrLessThanTheQuickPassSays(long seed) {
         ClothsInMemory cloths = new ClothsInMemory(new DrawnCloths(seed).some(CLOTHS));
         ClothColumns columns = cloths.columns(ClothSearch.EVERYTHING);
-        List<Candidate> all = cloths.candidates();
+        List<Candidate> all = candidates(cloths);
         RandomEvents events = new RandomEvents(seed);
         for (int i = 0; i < EVENTS; i++) {
             Question question = question(events.event(), new SplittableRandom(100 * seed + i), all);
@@ -72,7 +73,7 @@ class ShortlistTest {
         ClothsInMemory cloths = new ClothsInMemory(new DrawnCloths(7).some(150));
         Question question = question(new RandomEvents(7).event(), new SplittableRandom(7), List.of());
         Shortlist.Ranked ranked = new Shortlist(Camp.ADVISER, cloths).rank(question, ClothSearch.EVERYTHING, 20);
-        assertThat(ranked.ranking()).isEqualTo(Camp.ADVISER.rank(question.of(cloths.candidates())));
+        assertThat(ranked.ranking()).isEqualTo(Camp.ADVISER.rank(question.of(candidates(cloths))));
         assertThat(ranked.lower()).isZero();
         assertThat(ranked.judged()).isEqualTo(150);
         assertThat(ranked.note()).isEmpty();
@@ -83,15 +84,21 @@ class ShortlistTest {
         ClothsInMemory cloths = new ClothsInMemory(new DrawnCloths(8).some(CLOTHS));
         List<Candidate> handedIn = new ArrayList<>();
         new DrawnCloths(9).some(40).forEach((id, cloth) -> handedIn.add(new Candidate("inline-" + id, cloth)));
-        handedIn.addAll(cloths.candidates().subList(0, 10));
+        handedIn.addAll(candidates(cloths).subList(0, 10));
         Question question = question(new RandomEvents(8).event(), new SplittableRandom(8), handedIn);
         List<Candidate> all = new ArrayList<>(handedIn.subList(0, 40));
-        all.addAll(cloths.candidates());
+        all.addAll(candidates(cloths));
         Shortlist.Ranked quick = new Shortlist(Camp.ADVISER, cloths, 0).rank(question, ClothSearch.EVERYTHING, 150);
         assertThat(told(quick.ranking().judged()))
                 .isEqualTo(told(
                         Camp.ADVISER.rank(question.of(all)).judged().subList(0, 150)));
         assertThat(quick.lower()).isEqualTo(CLOTHS + 40 - 150);
+    }
+
+    private static List<Candidate> candidates(ClothsInMemory cloths) {
+        return cloths.matching(ClothSearch.EVERYTHING).stream()
+                .map(kept -> new Candidate(kept.id(), kept.cloth()))
+                .toList();
     }
 
     private static List<String> told(List<Judged> judged) {

@@ -12,6 +12,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.StringReader;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ final class IndexedDatabase implements AutoCloseable {
 
     private static final int LOT = 1000;
 
+    private final PostgresForTests.Database database;
     private final HikariDataSource source = new HikariDataSource();
     private final JdbcTransactionManager transactions = new JdbcTransactionManager(source);
     private final TransactionTemplate transaction = new TransactionTemplate(transactions);
@@ -38,12 +40,21 @@ final class IndexedDatabase implements AutoCloseable {
     private final JdbcTemplate sql = new JdbcTemplate(source);
 
     IndexedDatabase() {
-        PostgresForTests.Database database = PostgresForTests.fresh();
+        this(PostgresForTests.fresh());
+    }
+
+    /** Another way into a database, as a second instance of the program has it. */
+    IndexedDatabase(PostgresForTests.Database database) {
+        this.database = database;
         source.setJdbcUrl(database.url());
         source.setUsername(database.user());
         source.setPassword(database.password());
         source.setMaximumPoolSize(6);
         Flyway.configure().dataSource(source).load().migrate();
+    }
+
+    PostgresForTests.Database database() {
+        return database;
     }
 
     JdbcTemplate sql() {
@@ -55,9 +66,22 @@ final class IndexedDatabase implements AutoCloseable {
         return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres));
     }
 
+    /** The same where hardly any cloth is kept whole. */
+    ClothSnapshot snapshot(int mostWhole) {
+        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), mostWhole);
+    }
+
+    /** One instance's watch over its catalogue in memory. */
+    ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
+        return new ClothWatch(
+                () -> ClothWatchStart.open(database.url(), database.user(), database.password()),
+                snapshot::bringUpToDate,
+                atLeastEvery);
+    }
+
     /** One instance's cloths, to be read alone. */
-    Cloths cloths(ClothTraiter traiter) {
-        return new ClothsInPostgres(null, snapshot(), index(traiter), finder(), null, json, Clock.systemUTC());
+    Cloths cloths(ClothSnapshot snapshot, ClothTraiter traiter) {
+        return new ClothsInPostgres(null, snapshot, index(traiter), finder(), null, json, Clock.systemUTC());
     }
 
     String body(Cloth cloth) {
@@ -132,14 +156,17 @@ final class IndexedDatabase implements AutoCloseable {
             for (int from = 0; from < rows.size(); from += LOT) {
                 sql.batchUpdate("""
                         insert into cloth (id, version, tick, origin, body) values (?, 0, ?, 'OWN', cast(? as jsonb))
-                        on conflict (id) do update set tick = excluded.tick, body = excluded.body, removed_by = null""", rows.subList(from, Math.min(rows.size(), from + LOT)));
+                        on conflict (id) do update set
+                            tick = excluded.tick, body = excluded.body, version = cloth.version + 1, removed_by = null""", rows.subList(from, Math.min(rows.size(), from + LOT)));
             }
         });
     }
 
     void remove(String id) {
         transaction.executeWithoutResult(
-                status -> sql.update("update cloth set removed_by = 'USER', tick = ? where id = ?", nextTick(), id));
+                status -> sql.update("update cloth set removed_by = 'USER', version = version + 1, tick = ? where id = ?",
+                nextTick(),
+                id));
     }
 
     /** Leaves a body behind that no program can read. */

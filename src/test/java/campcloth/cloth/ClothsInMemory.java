@@ -1,12 +1,5 @@
-package campcloth.advice;
+package campcloth.cloth;
 
-import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothColumns;
-import campcloth.cloth.ClothInNumbers;
-import campcloth.cloth.ClothMake;
-import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
-import campcloth.cloth.KeptCloth;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -16,18 +9,17 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A catalogue that cannot be changed; every search finds everything. */
-final class ClothsInMemory implements Cloths {
+public final class ClothsInMemory implements Cloths {
 
     private final Map<String, KeptCloth> cloths = new LinkedHashMap<>();
+    private Optional<ClothColumns> rows = Optional.empty();
 
-    ClothsInMemory(Map<String, Cloth> all) {
+    public ClothsInMemory(Map<String, Cloth> all) {
         all.forEach((id, cloth) -> cloths.put(id, new KeptCloth(id, 0, KeptCloth.Origin.OWN, cloth)));
     }
 
-    List<Candidate> candidates() {
-        return cloths.values().stream()
-                .map(kept -> new Candidate(kept.id(), kept.cloth()))
-                .toList();
+    public ClothsInMemory(Collection<KeptCloth> all) {
+        all.forEach(kept -> cloths.put(kept.id(), kept));
     }
 
     @Override
@@ -52,7 +44,10 @@ final class ClothsInMemory implements Cloths {
 
     @Override
     public ClothColumns columns(ClothSearch search) {
-        return new Rows(List.copyOf(cloths.values()));
+        if (rows.isEmpty()) {
+            rows = Optional.of(new Rows(List.copyOf(cloths.values())));
+        }
+        return rows.get();
     }
 
     @Override
@@ -165,6 +160,11 @@ final class ClothsInMemory implements Cloths {
         @Override
         public double bastRoughness(int row) {
             return numbers.get(row).bastRoughness();
+        }
+
+        @Override
+        public boolean thicknessIsKnown(int row) {
+            return numbers.get(row).thicknessIsKnown();
         }
 
         @Override
