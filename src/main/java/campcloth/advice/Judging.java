@@ -87,7 +87,7 @@ record Judging(
         return weights.getOrDefault(criterion.name(), 0.0);
     }
 
-    Facts facts(Cloth cloth) {
+    private Facts facts(Cloth cloth) {
         Cloth completed = Estimates.complete(cloth);
         return new Facts(
                 completed,

@@ -1,6 +1,7 @@
 package campcloth.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
@@ -24,10 +25,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ShortlistTest {
 
     private static final int CLOTHS = 2_000;
-    private static final int EVENTS = 6;
+    private static final int EVENTS = 5;
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5})
+    @ValueSource(longs = {1, 2, 3})
     void theFirstAreTheSameInTheSameOrderAsThoughAllWereJudged(long seed) {
         ClothsInMemory cloths = new ClothsInMemory(new DrawnCloths(seed).some(CLOTHS));
         Shortlist shortlist = new Shortlist(Camp.ADVISER, cloths, 0);
@@ -41,14 +42,11 @@ class ShortlistTest {
                     .as("%s, event %d: %s", events, i, question)
                     .isEqualTo(told(first));
             assertThat(quick.lower()).isEqualTo(CLOTHS - Shortlist.USUAL);
-            System.out.printf(
-                    "%s, event %d: %d of %d judged, best %s, last %s%n",
-                    events, i, quick.judged(), CLOTHS, first.get(0).verdict(), first.get(99).verdict());
         }
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {11, 12, 13})
+    @ValueSource(longs = {11, 12})
     void noClothComesToMoreOrLessThanTheQuickPassSays(long seed) {
         ClothsInMemory cloths = new ClothsInMemory(new DrawnCloths(seed).some(CLOTHS));
         ClothColumns columns = cloths.columns(ClothSearch.EVERYTHING);
@@ -59,11 +57,21 @@ class ShortlistTest {
             Judging judging = Camp.ADVISER.judging(question, all.get(0));
             List<QuickPass.Promising> promising = QuickPass.of(judging, all.get(0).cloth(), columns, CLOTHS);
             assertThat(promising).hasSize(CLOTHS);
+            ComfortTable.Reader reader = ComfortTable.of(judging, all.get(0).cloth(), columns).new Reader();
             for (QuickPass.Promising one : promising) {
-                Judged judged = judging.weighed(all.get(one.row())).judged();
-                assertThat(Rank.of(judged))
-                        .as("%s, event %d, %s", events, i, judged.candidate())
-                        .isBetween(one.least() - 1e-6, one.most() + 1e-6);
+                Weighed weighed = judging.weighed(all.get(one.row()));
+                String as = events + ", event " + i + ", " + all.get(one.row());
+                assertThat(Rank.of(weighed.judged())).as(as).isBetween(one.least() - 1e-6, one.most() + 1e-6);
+                reader.read(
+                        columns.thicknessMm(one.row()),
+                        columns.permeabilityMmS(one.row()),
+                        columns.vapourResistanceM2PaW(one.row()));
+                assertThat(reader.score())
+                        .as(as)
+                        .isCloseTo(
+                                judging.comfortScore(weighed.facts().spells()), within(reader.error()));
+                boolean passes = !Warnings.asksForCaution(weighed.facts().spells(), judging.bounds());
+                assertThat(passes ? reader.mayPass() : !reader.surelyPasses()).as(as).isTrue();
             }
         }
     }
