@@ -1,8 +1,16 @@
 package campcloth;
 
+import campcloth.access.AccountKeeping;
+import campcloth.access.Accounts;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
+import campcloth.access.LoginWaits;
+import campcloth.access.Logins;
+import campcloth.access.Mode;
+import campcloth.access.PasswordHashes;
+import campcloth.access.NewIds;
 import campcloth.advice.Adviser;
+import campcloth.advice.RankingWatch;
 import campcloth.advice.Shortlist;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
@@ -16,12 +24,28 @@ import campcloth.fire.FireAdvice;
 import campcloth.fire.FireRules;
 import campcloth.fire.OutfitAdvice;
 import campcloth.garment.Sizes;
+import campcloth.job.Bell;
+import campcloth.job.JobQueue;
+import campcloth.job.Jobs;
+import campcloth.job.Notation;
+import campcloth.job.Pace;
+import campcloth.job.Work;
+import campcloth.job.Workers;
 import campcloth.layout.LayoutGate;
+import campcloth.outage.Outages;
+import campcloth.outage.Storage;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.ListDesk;
+import campcloth.supply.ListJobs;
 import campcloth.supply.ListReader;
+import campcloth.supply.ListTask;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
+import java.security.SecureRandom;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -48,13 +72,23 @@ class Wiring {
     }
 
     @Bean
+    ListJobs listJobs(Jobs jobs, Notation notation, NewIds ids) {
+        return new ListJobs(jobs, notation, ids);
+    }
+
+    @Bean
+    Work listTask(ListDesk desk, Notation notation) {
+        return new ListTask(desk, notation);
+    }
+
+    @Bean
     FireAdvice fireAdvice(Fibres fibres) {
         return new FireAdvice(new FireRules(fibres));
     }
 
     @Bean
-    Adviser adviser(FireAdvice fireAdvice) {
-        return new Adviser(fireAdvice);
+    Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
+        return new Adviser(fireAdvice, watch);
     }
 
     @Bean
@@ -82,14 +116,62 @@ class Wiring {
         return new CuttingPlanner(LAYOUT_SECONDS);
     }
 
-    /** Nobody logs in: whoever asks is the one owner. */
     @Bean
-    Askers askers() {
-        return new Askers(Asker.LOCAL);
+    Mode mode(@Value("${" + Mode.SETTING + ":}") String setting) {
+        return Mode.named(setting).orElseThrow(() -> new IllegalArgumentException(Mode.SETTING + " is " + setting));
+    }
+
+    /** Where nobody logs in, whoever asks is the one owner. */
+    @Bean
+    Askers askers(Mode mode) {
+        return new Askers(mode == Mode.LOCAL ? Asker.LOCAL : Asker.STRANGER);
+    }
+
+    /** Logging in. */
+    @Configuration
+    @ConditionalOnProperty(name = Mode.SETTING, havingValue = "hosted")
+    static class Hosted {
+
+        @Bean
+        Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        AccountKeeping accountKeeping(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+            return new AccountKeeping(accounts, waits, hashes, new SecureRandom());
+        }
+    }
+
+    /** A database of our own knows its disk; of another nobody here knows. */
+    @Bean
+    Outages outages(ObjectProvider<Storage> ownStorage) {
+        return new Outages(() -> ownStorage.stream().anyMatch(Storage::isLow));
     }
 
     @Bean
     LayoutGate layoutGate() {
         return new LayoutGate();
+    }
+
+    @Bean
+    NewIds newIds() {
+        return new NewIds();
+    }
+
+    @Bean
+    Bell bell() {
+        return new Bell();
+    }
+
+    @Bean
+    Pace pace() {
+        return Pace.USUAL;
+    }
+
+    /** One place of the gate is left to those who wait for their answer, where there is more than one. */
+    @Bean
+    Workers workers(JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace) {
+        return new Workers(queue, works, askers, ids, bell, pace, Math.max(1, LayoutGate.PLACES - 1));
     }
 }

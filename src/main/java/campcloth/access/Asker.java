@@ -37,7 +37,7 @@ public record Asker(Optional<UUID> account, Set<Role> roles, Set<ShareKey> keys)
     }
 
     /** Whether what belongs to nobody is open to this asker: to everybody who may ask at all. */
-    boolean isKnown() {
+    public boolean isKnown() {
         return !roles.isEmpty();
     }
 }

@@ -14,8 +14,15 @@ public record Holding(Optional<UUID> owner, Optional<ShareKey> key) {
     /** Belongs to nobody and is shared by no link. */
     public static final Holding COMMON = new Holding(Optional.empty(), Optional.empty());
 
-    /** What an asker makes: its own and private; common where the asker has no account. */
+    /**
+     * What an asker makes: its own and private; common where the asker has no account.
+     *
+     * @throws NotAllowed where the asker may keep nothing
+     */
     public static Holding madeBy(Asker asker) {
+        if (!asker.is(Role.MAKER)) {
+            throw new NotAllowed("Only makers keep things of their own. Ask an administrator for that role.");
+        }
         return new Holding(asker.account(), Optional.empty());
     }
 
@@ -26,7 +33,12 @@ public record Holding(Optional<UUID> owner, Optional<ShareKey> key) {
 
     /** Own, common (to who is logged in), or shared by a link that the asker shows. What may not be read is as though it were not there. */
     public boolean mayRead(Asker asker) {
-        return isOwn(asker) || (owner.isEmpty() && asker.isKnown()) || isShownTo(asker);
+        return isListedFor(asker) || isShownTo(asker);
+    }
+
+    /** Own or common: what stands in the asker's lists. What is only shared with them does not. */
+    public boolean isListedFor(Asker asker) {
+        return isOwn(asker) || (owner.isEmpty() && asker.isKnown());
     }
 
     /**

@@ -11,6 +11,7 @@ import campcloth.fire.OutfitAdvice;
 import campcloth.fire.PartJudgement;
 import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +29,15 @@ public final class Adviser {
     private static final int USUAL_PAGE = 20;
 
     private final OutfitAdvice fire;
+    private final RankingWatch watch;
 
     public Adviser(FireAdvice fire) {
+        this(fire, (cloths, took) -> {});
+    }
+
+    public Adviser(FireAdvice fire, RankingWatch watch) {
         this.fire = new OutfitAdvice(fire);
+        this.watch = watch;
     }
 
     /** What fire and rules say of each garment that is worn besides; the same whatever the cloth. */
@@ -63,6 +70,18 @@ public final class Adviser {
     }
 
     public Ranking rank(Question question) {
+        long begun = System.nanoTime();
+        Ranking ranking = ranking(question);
+        tookSince(begun, question.candidates().size());
+        return ranking;
+    }
+
+    /** Tells the watch of a ranking. */
+    void tookSince(long begunNanos, int cloths) {
+        watch.ranked(cloths, Duration.ofNanos(System.nanoTime() - begunNanos));
+    }
+
+    private Ranking ranking(Question question) {
         if (question.candidates().isEmpty()) {
             return nothing(question, comfort(question));
         }

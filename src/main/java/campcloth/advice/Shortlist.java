@@ -88,6 +88,7 @@ public final class Shortlist {
     }
 
     private Ranked best(Question about, ClothColumns columns, int wanted) {
+        long begun = System.nanoTime();
         Candidate any = any(columns);
         Judging judging = adviser.judging(about, any);
         Best best = new Best(judging, wanted);
@@ -104,9 +105,11 @@ public final class Shortlist {
         List<Weighed> ranked = best.ranked();
         Question question =
                 about.of(ranked.stream().map(w -> w.judged().candidate()).toList());
+        Ranking ranking = judging.about(question).ranking(ranked);
+        adviser.tookSince(begun, columns.cloths());
         return new Ranked(
                 question,
-                judging.about(question).ranking(ranked),
+                ranking,
                 best.weighed.size(),
                 columns.cloths() + told.size() - inBoth(columns, told) - ranked.size());
     }

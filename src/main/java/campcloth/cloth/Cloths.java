@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The catalogue: cloths from the catalogue files and those that users added. Each method is one unit of work. */
+/**
+ * The catalogue: cloths from the catalogue files and those that users added. Each method is one unit of work. A cloth that the asker
+ * may not read is as though it were not there; what is only shared with them is read by its id, never found; changing what they may
+ * only read is {@link campcloth.access.NotAllowed}.
+ */
 public interface Cloths {
 
     Optional<KeptCloth> byId(String id);

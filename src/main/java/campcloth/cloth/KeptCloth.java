@@ -1,5 +1,7 @@
 package campcloth.cloth;
 
+import campcloth.access.Holding;
+
 /**
  * A cloth in the catalogue.
  *
@@ -7,8 +9,9 @@ package campcloth.cloth;
  * @param version counts its changes; a change must name the version it is made on
  * @param origin who put it there
  * @param cloth the cloth
+ * @param holding to whom it belongs, and by which link it is shared
  */
-public record KeptCloth(String id, long version, Origin origin, Cloth cloth) {
+public record KeptCloth(String id, long version, Origin origin, Cloth cloth, Holding holding) {
 
     /** Who a cloth in the catalogue comes from. */
     public enum Origin {

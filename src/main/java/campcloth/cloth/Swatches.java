@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 
 /**
  * The swatches of the cloths in the catalogue. Each method is one unit of work; a swatch that is added or removed changes the
- * figures of its cloth with it. Whoever tells two at once finds both.
+ * figures of its cloth with it. Whoever tells two at once finds both. Who may read and change a cloth may do so with its swatches.
  */
 public interface Swatches {
 
@@ -16,7 +16,7 @@ public interface Swatches {
     /** The swatches of a cloth; empty where there is no such cloth. */
     Optional<SwatchHistory> of(String clothId);
 
-    /** Hands on every swatch of a cloth that is in the catalogue, by cloth and in the order they were told. */
+    /** Hands on every swatch of the asker's own and of common cloths, by cloth and in the order they were told. */
     void each(Consumer<KeptSwatch> each);
 
     Outcome add(String clothId, Swatch swatch);

@@ -4,6 +4,7 @@ import campcloth.figure.Range;
 import campcloth.figure.Refused;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * An event: when it is, what happens there, which rules hold.
@@ -69,6 +70,19 @@ public record Event(
     /** The same event at a latitude, north positive. */
     public Event at(double latitude) {
         return new Event(name, season, spells, rules, spellsPresumed, dates, Optional.of(latitude));
+    }
+
+    /** By name, what stands otherwise in another event, but for its rules. */
+    public List<String> differencesBesidesRules(Event other) {
+        return Stream.of(
+                        Stream.of("name").filter(field -> !name.equals(other.name)),
+                        Stream.of("season").filter(field -> season != other.season),
+                        Stream.of("spells")
+                                .filter(field -> !spells.equals(other.spells) || spellsPresumed != other.spellsPresumed),
+                        Stream.of("dates").filter(field -> !dates.equals(other.dates)),
+                        Stream.of("latitudeDeg").filter(field -> !latitudeDeg.equals(other.latitudeDeg)))
+                .flatMap(named -> named)
+                .toList();
     }
 
     /** Where and when the sun is to be reckoned for: its first day, or the middle day of the season; empty without a latitude. */

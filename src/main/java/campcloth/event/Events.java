@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The events on file. Each method is one unit of work. */
+/**
+ * The events on file. Each method is one unit of work. An event that the asker may not read is as though it were not there; lists hold
+ * their own and common ones, not those that are only shared with them.
+ */
 public interface Events {
 
     Optional<KeptEvent> byId(String id);
 
-    /** Hands on every one that is kept, the oldest first. */
+    /** Hands on the asker's own and common ones, the oldest first. */
     void each(Consumer<KeptEvent> each);
 
     /**
@@ -21,7 +24,7 @@ public interface Events {
 
     KeptEvent add(Event event);
 
-    /** Replaces an event if it still has the version expected. */
+    /** Replaces an event if it still has the version expected. A marshal with its link may replace its rules alone. */
     Change replace(String id, long expectedVersion, Event event);
 
     /** Removes an event if it still has the version expected. */
@@ -41,7 +44,7 @@ public interface Events {
      * A page of events.
      *
      * @param events the events
-     * @param total how many are kept in all
+     * @param total how many are listed in all
      */
     record Page(List<KeptEvent> events, long total) {
 

@@ -12,9 +12,18 @@ import campcloth.figure.Range;
  */
 public record Effort(double seconds, long seed) {
 
-    private static final Range SECONDS = new Range("seconds", 0.01, 30, "s");
+    /** The least and the most that any search may take. */
+    private static final Range SECONDS = new Range("seconds", 0.01, 120, "s");
+
+    /** What a search may take for whose end somebody waits. */
+    private static final Range WHILE_SOMEBODY_WAITS = new Range("seconds", 0.01, 30, "s");
 
     public Effort {
         SECONDS.check(seconds);
+    }
+
+    /** An effort for whose end somebody waits. */
+    public static Effort waitedFor(double seconds, long seed) {
+        return new Effort(WHILE_SOMEBODY_WAITS.check(seconds), seed);
     }
 }

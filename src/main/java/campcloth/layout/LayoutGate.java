@@ -1,7 +1,9 @@
 package campcloth.layout;
 
+import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 
 /**
@@ -15,24 +17,60 @@ public final class LayoutGate {
 
     private static final int MOST_WAITING = 32;
     private static final long PATIENCE_SECONDS = 3;
+    private static final long LOOK_MS = 250;
 
+    /** How much is going on, and was since the start. */
+    public record Load(int searching, int waiting, long searched, Duration inAll, long turnedAway) {}
+
+    private final LongAdder searched = new LongAdder();
+    private final LongAdder nanos = new LongAdder();
+    private final LongAdder turnedAway = new LongAdder();
     private final Semaphore places = new Semaphore(PLACES, true);
 
     /** Searches, or throws {@link Busy}. */
     public <T> T through(Supplier<T> search) {
-        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace()) {
+        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+            turnedAway.increment();
             throw new Busy();
         }
+        return searched(search);
+    }
+
+    public Load load() {
+        return new Load(
+                PLACES - places.availablePermits(),
+                places.getQueueLength(),
+                searched.sum(),
+                Duration.ofNanos(nanos.sum()),
+                turnedAway.sum());
+    }
+
+    /**
+     * Searches for somebody who does not wait for it: stands in line for as long as it takes.
+     *
+     * @param goOn asked a few times a second while there is no place; ends the waiting by throwing
+     */
+    public <T> T inTime(Runnable goOn, Supplier<T> search) {
+        while (!getsAPlace(LOOK_MS, TimeUnit.MILLISECONDS)) {
+            goOn.run();
+        }
+        return searched(search);
+    }
+
+    private <T> T searched(Supplier<T> search) {
+        long begun = System.nanoTime();
         try {
             return search.get();
         } finally {
+            searched.increment();
+            nanos.add(System.nanoTime() - begun);
             places.release();
         }
     }
 
-    private boolean getsAPlace() {
+    private boolean getsAPlace(long most, TimeUnit unit) {
         try {
-            return places.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            return places.tryAcquire(most, unit);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;

@@ -36,7 +36,7 @@ public final class Nesting {
 
     /** A short layout of the pieces, while somebody follows the search. */
     public static Layout layout(Strip strip, List<Piece> pieces, Effort effort, Progress progress) {
-        refuseWhatCannotLie(strip, pieces);
+        check(strip, pieces);
         double bound = LowerBound.cm(strip, pieces);
         List<Integer> lengths =
                 IntStream.rangeClosed(1, strip.atHand().size()).boxed().toList();
@@ -109,7 +109,8 @@ public final class Nesting {
         };
     }
 
-    private static void refuseWhatCannotLie(Strip strip, List<Piece> pieces) {
+    /** Refuses what can lie on no strip of that width, whatever the effort. */
+    public static void check(Strip strip, List<Piece> pieces) {
         int copies = pieces.stream().mapToInt(Piece::count).sum();
         if (copies < 1 || copies > Piece.MOST_COPIES) {
             throw Refused.of(

@@ -1,6 +1,12 @@
 package campcloth.pages;
 
+import campcloth.access.Askers;
+import campcloth.access.Role;
+import campcloth.access.Visitor;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.BeanUtils;
 import org.springframework.core.MethodParameter;
 import org.springframework.ui.Model;
@@ -14,6 +20,14 @@ import org.springframework.web.servlet.HandlerMapping;
 /** What every page and every form has. Forms are classes with public fields; an empty field is null. */
 @ControllerAdvice("campcloth.pages")
 class EveryPage {
+
+    static final String VISITOR = "visitor";
+
+    private final Askers askers;
+
+    EveryPage(Askers askers) {
+        this.askers = askers;
+    }
 
     @InitBinder
     void forms(WebDataBinder binder) {
@@ -46,6 +60,34 @@ class EveryPage {
     @ModelAttribute("units")
     Units units(HttpServletRequest request) {
         return ReadersUnits.shown(request);
+    }
+
+    /** Who looks at the page, where people log in. */
+    @ModelAttribute(VISITOR)
+    @Nullable Visitor visitor(HttpServletRequest request) {
+        return visitorOf(request);
+    }
+
+    static @Nullable Visitor visitorOf(HttpServletRequest request) {
+        return request.getAttribute(Visitor.ATTRIBUTE) instanceof Visitor visitor ? visitor : null;
+    }
+
+    /** By name, so that pages leave out what the reader cannot do. */
+    @ModelAttribute("readersRoles")
+    Set<String> readersRoles() {
+        return askers.now().roles().stream().map(Role::name).collect(Collectors.toSet());
+    }
+
+    /** The keys of shared links that this page was asked for with, to be put behind addresses that need them; empty without. */
+    @ModelAttribute("withKey")
+    String withKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "?");
+    }
+
+    /** The same behind addresses that ask something already. */
+    @ModelAttribute("andKey")
+    String andKey(HttpServletRequest request) {
+        return LinkKeys.of(request, "&");
     }
 
     /** The address of this page, to come back to. */

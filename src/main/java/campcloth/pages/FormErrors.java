@@ -1,5 +1,6 @@
 package campcloth.pages;
 
+import campcloth.access.NotAllowed;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import java.util.Optional;
@@ -8,7 +9,7 @@ import java.util.function.UnaryOperator;
 import org.springframework.beans.InvalidPropertyException;
 import org.springframework.validation.BindingResult;
 
-/** Brings what the core refuses to the fields of a form, in the core's own words. */
+/** Brings what the core refuses to the fields of a form, in the core's own words; what the asker may not do stands above it. */
 public final class FormErrors {
 
     private static final String CODE = "refused";
@@ -25,6 +26,9 @@ public final class FormErrors {
             return Optional.of(asked.get());
         } catch (Refused refused) {
             refused.refusals().forEach(refusal -> note(form, field.apply(refusal.field()), refusal));
+            return Optional.empty();
+        } catch (NotAllowed notAllowed) {
+            form.reject(CODE, String.valueOf(notAllowed.getMessage()));
             return Optional.empty();
         }
     }

@@ -37,6 +37,11 @@ public final class CuttingPlanner {
         this.effort = new Effort(seconds, SEED);
     }
 
+    /** Refuses what no plan could be made of, before anything is searched. */
+    public static void check(CuttingOrder order) {
+        TooNarrow.check(order, CutPieces.of(order));
+    }
+
     /** The plan for an order; refuses with the path of what is at fault, {@code cloth.widthCm} where it is too narrow. */
     public CuttingPlan plan(CuttingOrder order) {
         CutPieces pieces = CutPieces.of(order);

@@ -84,6 +84,7 @@ class ApiDocument {
             api.getPaths().values().forEach(ApiDocument::answersInJson);
             api.getPaths().values().forEach(ApiDocument::parametersExplained);
             headers(api.getPaths());
+            api.getPaths().forEach(ApiDocument::keys);
             ApiExamples.addTo(api);
             ApiProblems.addTo(api);
         };
@@ -138,7 +139,24 @@ class ApiDocument {
                     .flatMap(post -> Stream.ofNullable(post.getResponses().get("201")))
                     .forEach(created ->
                             created.addHeaderObject(HttpHeaders.LOCATION, header("address of what was kept")));
+            Stream.ofNullable(item.getPost())
+                    .flatMap(post -> Stream.ofNullable(post.getResponses().get("202")))
+                    .forEach(takenIn -> takenIn.addHeaderObject(
+                                    HttpHeaders.LOCATION, header("address of the job, to look at it"))
+                            .addHeaderObject(HttpHeaders.RETRY_AFTER, header("seconds after which to look")));
         });
+    }
+
+    private static void keys(String path, PathItem item) {
+        if (CreatingCalls.isOne(path)) {
+            item.getPost()
+                    .addParametersItem(new Parameter()
+                            .in("header")
+                            .name(IdempotencyKey.HEADER)
+                            .description(IdempotencyKey.DESCRIPTION)
+                            .example(IdempotencyKey.EXAMPLE)
+                            .schema(new StringSchema()));
+        }
     }
 
     private static Header header(String description) {

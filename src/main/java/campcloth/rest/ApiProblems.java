@@ -11,8 +11,10 @@ import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.http.HttpHeaders;
 
@@ -20,6 +22,8 @@ import org.springframework.http.HttpHeaders;
 enum ApiProblems {
     UNREADABLE("400", "A field or parameter is missing or of the wrong type, or the body is not JSON"),
     NOT_FOUND("404", "Nothing of that id is kept"),
+    JOB_ENDED("409", "The job has ended by itself; there is nothing left to cancel", "-ended"),
+    KEY_BUSY("409", "A call with the same Idempotency-Key is still being worked on; try again later", "-key"),
     STALE("412", "It was changed since the version that If-Match names; nothing was written"),
     TOO_LARGE("413", "The body is over 1 MiB, a supplier's list over 16 MiB"),
     OTHER_MEDIA_TYPE("415", "The body is of another media type than asked for"),
@@ -27,21 +31,34 @@ enum ApiProblems {
             "422",
             "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy. Clothing"
                     + " that is outside what we advise on is told its boundary, whom to ask, and cautions"),
+    TOO_MANY_JOBS("429", "Too many jobs of one's own wait or run; wait for one or cancel one"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
-    BUSY("503", "As many layouts are being searched as there are processors; try again later");
+    BUSY("503", "As many layouts are being searched as there are processors; try again later", "-busy"),
+    STORAGE_FULL("507", "There is no room left to write; nothing was written, and reading goes on");
 
     private static final String RESPONSES = "#/components/responses/";
     private static final String LAYOUTS = "/api/layouts";
     private static final List<String> KEPT =
-            List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export");
+            List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export", "/api/jobs");
+    private static final String CANCEL = "cancelJob";
+    private static final String JOBS = "/api/jobs/";
+    private static final Set<ApiProblems> PASSING = EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, DATABASE_AWAY, BUSY, STORAGE_FULL);
 
     private final String status;
     private final String description;
 
+    /** Tells it from another of the same status. */
+    private final String which;
+
     ApiProblems(String status, String description) {
+        this(status, description, "");
+    }
+
+    ApiProblems(String status, String description, String which) {
         this.status = status;
         this.description = description;
+        this.which = which;
     }
 
     static void addTo(OpenAPI api) {
@@ -74,10 +91,14 @@ enum ApiProblems {
             case UNREADABLE -> body || query;
             case NOT_FOUND -> id;
             case STALE, IF_MATCH_NEEDED -> change;
+            case JOB_ENDED -> CANCEL.equals(operation.getOperationId());
+            case KEY_BUSY -> body && CreatingCalls.isOne(path);
+            case TOO_MANY_JOBS -> body && path.startsWith(JOBS);
             case TOO_LARGE, OTHER_MEDIA_TYPE -> body;
             case REFUSED -> body || number || change;
             case DATABASE_AWAY -> KEPT.stream().anyMatch(path::startsWith);
             case BUSY -> path.equals(LAYOUTS);
+            case STORAGE_FULL -> (body || change) && KEPT.stream().anyMatch(path::startsWith);
         });
     }
 
@@ -99,7 +120,7 @@ enum ApiProblems {
         ApiResponse response = new ApiResponse()
                 .description(description)
                 .content(new Content().addMediaType("application/problem+json", media));
-        if (this == DATABASE_AWAY || this == BUSY) {
+        if (PASSING.contains(this)) {
             response.addHeaderObject(
                     HttpHeaders.RETRY_AFTER,
                     new Header().description("seconds to wait").schema(new IntegerSchema()));
@@ -112,6 +133,6 @@ enum ApiProblems {
     }
 
     private String variant() {
-        return this == BUSY ? status + "-busy" : status;
+        return status + which;
     }
 }

@@ -11,6 +11,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Locale;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -20,11 +22,14 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * in memory but counted while it is read.
  */
 @Component
+@Order(Ordered.LOWEST_PRECEDENCE - 1)
 class BodyLimit extends OncePerRequestFilter {
 
     static final int MOST_BYTES = 1024 * 1024;
 
     static final String LISTS = "/api/cloths/import";
+
+    static final String LISTS_AS_JOBS = "/api/jobs/lists";
 
     /** Where a form sends lists to; the web server holds it to the size of a list, and a page says so. */
     private static final String LISTS_OF_FORMS = "/cloths/import";
@@ -43,7 +48,7 @@ class BodyLimit extends OncePerRequestFilter {
             chain.doFilter(request, response);
             return;
         }
-        boolean list = posted && request.getRequestURI().equals(LISTS);
+        boolean list = posted && isList(request);
         if (request.getContentLengthLong() > (list ? ListDesk.MOST_BYTES : MOST_BYTES)) {
             refuse(response, list);
             return;
@@ -58,6 +63,11 @@ class BodyLimit extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(new Buffered(request, body), response);
+    }
+
+    /** Whether it is sent to where lists are taken, which count what they read. */
+    static boolean isList(HttpServletRequest request) {
+        return request.getRequestURI().equals(LISTS) || request.getRequestURI().equals(LISTS_AS_JOBS);
     }
 
     /** Forms are read by the web server itself, which holds them to limits of its own. */

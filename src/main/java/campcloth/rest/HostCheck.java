@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -17,6 +19,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * read and change everything (DNS rebinding). More names go into {@code CAMPCLOTH_HOSTS}, separated by commas.
  */
 @Component
+@Order(Ordered.LOWEST_PRECEDENCE - 2)
 class HostCheck extends OncePerRequestFilter {
 
     private static final List<String> THIS_MACHINE = List.of("localhost", "127.0.0.1", "[::1]", "::1");

@@ -32,7 +32,10 @@ record LayoutRequest(
         @Schema(description = "at most 200 copies in all") @NotEmpty @Size(max = Piece.MOST_COPIES)
         List<@NotNull @Valid PieceBody> pieces,
 
-        @Schema(example = "1.0", description = "time to search, about, 0.01 to 30; 1 where it is left out") @Nullable
+        @Schema(
+                example = "1.0",
+                description = "time to search, about, 0.01 to 30, for a job to 120; 1 where it is left out")
+        @Nullable
         Double seconds,
 
         @Schema(description = "free distance between any two pieces; 0 where it is left out") @Nullable
@@ -229,11 +232,31 @@ record LayoutRequest(
 
     /** The layout asked for; refused, naming the field, before anything is searched. */
     Layout laidOut(Progress progress) {
-        return Nesting.layout(strip(), toLay(), effort(), progress);
+        Effort effort = Effort.waitedFor(wantedSeconds(), wantedSeed());
+        return Nesting.layout(strip(), toLay(), effort, progress);
     }
 
-    Effort effort() {
-        return new Effort(seconds == null ? USUAL_SECONDS : seconds, seed == null ? 1 : seed);
+    /** Refuses, naming the field, what a job could not lay out. */
+    void checkForJob() {
+        jobEffort();
+        Nesting.check(strip(), toLay());
+    }
+
+    /** The layout, by somebody who takes the time that a job has. */
+    Layout laidOutByJob(Progress progress) {
+        return Nesting.layout(strip(), toLay(), jobEffort(), progress);
+    }
+
+    private Effort jobEffort() {
+        return new Effort(wantedSeconds(), wantedSeed());
+    }
+
+    double wantedSeconds() {
+        return seconds == null ? USUAL_SECONDS : seconds;
+    }
+
+    private long wantedSeed() {
+        return seed == null ? 1 : seed;
     }
 
     List<Piece> toLay() {

@@ -1,6 +1,8 @@
 package campcloth.rest;
 
 import campcloth.figure.Refused;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListOrder;
 import campcloth.supply.ListReport;
@@ -42,12 +44,14 @@ import tools.jackson.databind.json.JsonMapper;
         description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
 class ListController {
 
-    private static final String CSV = "text/csv";
+    static final String CSV = "text/csv";
 
     private final ListDesk desk;
     private final JsonMapper json;
+    private final Outages outages;
 
-    ListController(ListDesk desk, JsonMapper json) {
+    ListController(ListDesk desk, JsonMapper json, Outages outages) {
+        this.outages = outages;
         this.desk = desk;
         this.json = json;
     }
@@ -123,6 +127,12 @@ class ListController {
                 throw refused;
             }
             events.end("problem", Problems.refused(refused));
+        } catch (RuntimeException failure) {
+            Optional<Outage> outage = outages.of(failure);
+            if (!events.hasBegun() || outage.isEmpty()) {
+                throw failure;
+            }
+            events.end("problem", Problems.outage(outage.get()));
         }
     }
 
@@ -140,13 +150,13 @@ class ListController {
         return ResponseEntity.unprocessableContent().body(problem);
     }
 
-    private static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
+    static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
         if (type.getCharset() != null && !StandardCharsets.UTF_8.equals(type.getCharset())) {
             throw new HttpMediaTypeNotSupportedException(type, List.of(MediaType.valueOf(CSV + ";charset=UTF-8")));
         }
     }
 
-    private static char sign(String written) {
+    static char sign(String written) {
         return switch (written.toLowerCase(Locale.ROOT)) {
             case "comma" -> ',';
             case "semicolon" -> ';';

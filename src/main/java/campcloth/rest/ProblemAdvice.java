@@ -1,22 +1,28 @@
 package campcloth.rest;
 
+import campcloth.access.NotAllowed;
+import campcloth.access.NotLoggedIn;
+import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.TooManyJobs;
 import campcloth.layout.Busy;
+import campcloth.outage.Outage;
+import campcloth.outage.Outages;
 import java.net.URI;
 import java.util.List;
+import java.util.Optional;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.TypeMismatchException;
-import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
-import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.bind.MethodArgumentNotValidException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
@@ -31,6 +37,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
     private static final String RETRY_SECONDS = "5";
+
+    private final Outages outages;
+
+    ProblemAdvice(Outages outages) {
+        this.outages = outages;
+    }
 
     @ExceptionHandler
     ProblemDetail refused(Refused refused) {
@@ -53,6 +65,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
+    ProblemDetail notAllowed(NotAllowed notAllowed) {
+        return Problems.problem(
+                HttpStatus.FORBIDDEN, "not-allowed", "Not allowed", String.valueOf(notAllowed.getMessage()));
+    }
+
+    @ExceptionHandler
     ProblemDetail precondition(Precondition precondition) {
         return precondition.isStale()
                 ? Problems.problem(
@@ -67,16 +85,22 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         String.valueOf(precondition.getMessage()));
     }
 
-    @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
-    ResponseEntity<ProblemDetail> databaseAway(Exception away) {
-        LOG.warn("The database does not answer: {}", away.getMessage());
-        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
-                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> notLoggedIn(NotLoggedIn stranger) {
+        return ResponseEntity.status(HttpStatus.UNAUTHORIZED)
+                .header(
+                        HttpHeaders.WWW_AUTHENTICATE,
+                        stranger.isWrongToken() ? "Bearer realm=\"campcloth\", error=\"invalid_token\"" : "Bearer realm=\"campcloth\"")
                 .body(Problems.problem(
-                        HttpStatus.SERVICE_UNAVAILABLE,
-                        "database-away",
-                        "The database does not answer",
-                        "Nothing was lost. Try again in a few seconds."));
+                        HttpStatus.UNAUTHORIZED, "not-logged-in", "Who asks?", String.valueOf(stranger.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> tooOften(TooOften often) {
+        return ResponseEntity.status(HttpStatus.TOO_MANY_REQUESTS)
+                .header(HttpHeaders.RETRY_AFTER, String.valueOf(often.waitSeconds()))
+                .body(Problems.problem(
+                        HttpStatus.TOO_MANY_REQUESTS, "too-often", "Too often", String.valueOf(often.getMessage())));
     }
 
     @ExceptionHandler
@@ -90,14 +114,49 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                         String.valueOf(busy.getMessage())));
     }
 
+    /** A parameter whose escapes are none; the web server says which, but not to the log. */
     @ExceptionHandler
-    ProblemDetail unforeseen(Exception unforeseen) {
-        LOG.error("Unforeseen failure", unforeseen);
+    ResponseEntity<ProblemDetail> unreadable(InvalidParameterException parameter) {
+        HttpStatus status = HttpStatus.valueOf(parameter.getErrorCode());
+        return ResponseEntity.status(status)
+                .body(Problems.problem(
+                        status,
+                        "unreadable-parameter",
+                        "A parameter cannot be read",
+                        "Write a percent sign in an address or a form as %25, then send it again."));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> tooManyJobs(TooManyJobs many) {
+        HttpStatus status = many.isOwn() ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.SERVICE_UNAVAILABLE;
+        return ResponseEntity.status(status)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.problem(status, "too-many-jobs", "Too many jobs", String.valueOf(many.getMessage())));
+    }
+
+    @ExceptionHandler
+    ProblemDetail jobEnded(JobEnded ended) {
         return Problems.problem(
-                HttpStatus.INTERNAL_SERVER_ERROR,
-                "unforeseen",
-                "Something went wrong here",
-                "This is our fault, not yours. The log of the service says more.");
+                HttpStatus.CONFLICT, "job-ended", "The job has ended", String.valueOf(ended.getMessage()));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> unforeseen(Exception unforeseen) {
+        Optional<Outage> outage = outages.of(unforeseen);
+        if (outage.isPresent()) {
+            LOG.warn("{}: {}", outage.get(), unforeseen.getMessage());
+            ProblemDetail problem = Problems.outage(outage.get());
+            return ResponseEntity.status(problem.getStatus())
+                    .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                    .body(problem);
+        }
+        LOG.error("Unforeseen failure", unforeseen);
+        return ResponseEntity.internalServerError()
+                .body(Problems.problem(
+                        HttpStatus.INTERNAL_SERVER_ERROR,
+                        "unforeseen",
+                        "Something went wrong here",
+                        "This is our fault, not yours. The log of the service says more."));
     }
 
     @Override

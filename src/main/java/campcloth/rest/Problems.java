@@ -2,6 +2,7 @@ package campcloth.rest;
 
 import campcloth.figure.Refused;
 import campcloth.fire.Boundary;
+import campcloth.outage.Outage;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;
@@ -46,6 +47,40 @@ final class Problems {
                 "refused",
                 "A value cannot be used",
                 refused.refusals().stream().map(FieldError::of).toList());
+    }
+
+    /** What lies under the service fails it: nothing is wrong with the request. */
+    static ProblemDetail outage(Outage outage) {
+        return switch (outage) {
+            case DATABASE_AWAY ->
+                problem(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "database-away",
+                        "The database does not answer",
+                        "Nothing that was acknowledged is lost. Try again in a few seconds; look first whether a change that"
+                                + " was under way was written after all.");
+            case CONTENDED ->
+                problem(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "contended",
+                        "Others are at work on the same",
+                        "It took too long to get a turn, so it was given up and nothing was written. Try again in a few"
+                                + " seconds.");
+            case STORAGE_FULL ->
+                problem(
+                        HttpStatus.INSUFFICIENT_STORAGE,
+                        "storage-full",
+                        "There is no room left to write",
+                        "Nothing was written, nothing is lost, and reading goes on. Whoever runs the service frees room on the"
+                                + " disk of the database; then send it again.");
+            case READ_ONLY ->
+                problem(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "read-only",
+                        "The database takes no changes now",
+                        "Nothing was written, and reading goes on. Whoever runs the service looks why its database only"
+                                + " reads; then send it again.");
+        };
     }
 
     /** No grade, but whom to ask. */

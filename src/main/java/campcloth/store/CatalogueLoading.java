@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.cloth.ClothTable;
 import campcloth.cloth.KeptCloth.Origin;
 import java.time.Clock;
@@ -53,7 +54,7 @@ class CatalogueLoading implements SmartInitializingSingleton {
             String digest = Digest.of(body);
             ClothRow row = known.remove(entry.id());
             if (row == null) {
-                rows.save(new ClothRow(entry.id(), Origin.CATALOGUE, digest, body, tick.get(), now));
+                rows.save(new ClothRow(entry.id(), Origin.CATALOGUE, digest, body, tick.get(), now, Holding.COMMON));
                 changed++;
             } else if (row.origin() == Origin.CATALOGUE && !row.isRemovedByUser() && !row.hasDigest(digest)) {
                 row.become(Origin.CATALOGUE, digest, body, tick.get(), now);

@@ -14,8 +14,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Looks for cloths in the index as it stands. Words are looked for as they are: all in one cloth. Only where no cloth of the whole
- * catalogue has all of them, near names are. Which of the two it is does not hang on the rest of the search, so that narrowing never
+ * Looks for cloths in the index as it stands. Words are looked for as they are: all in one cloth. Only where no cloth of all
+ * that the asker sees has all of them, near names are. Which of the two it is does not hang on the rest of the search, so that narrowing never
  * turns a search into another.
  */
 @Component
@@ -58,17 +58,16 @@ class ClothFinder {
     }
 
     /**
-     * What is made of the ids of all cloths that have all the words and match the rest, however many they are: they go by one after
-     * the other.
+     * What is made of the ids of all cloths of those listed, a condition, that have all the words and match the rest, however many
+     * they are: they go by one after the other.
      */
     @Transactional(readOnly = true)
-    public <T> T matching(ClothSearch search, Function<Stream<String>, T> made) {
-        Asked asked = asked(search);
+    public <T> T matching(ClothSearch search, String listed, Function<Stream<String>, T> made) {
+        Asked asked = asked(search, listed);
         if (asked.reading() == ClothReading.NEARLY) {
             return made.apply(Stream.empty());
         }
-        try (Stream<String> ids =
-                sql.sql(asked.ids())
+        try (Stream<String> ids = sql.sql(asked.ids())
                 .withFetchSize(IDS_AT_ONCE)
                 .params(asked.params())
                 .query(String.class)
@@ -79,8 +78,8 @@ class ClothFinder {
 
     /** A page of them, the best first; near names where no cloth has all the words. */
     @Transactional(readOnly = true)
-    public Found page(ClothSearch search, int page, int size) {
-        Asked asked = asked(search);
+    public Found page(ClothSearch search, String listed, int page, int size) {
+        Asked asked = asked(search, listed);
         ClothCounts counts = ClothCounts.of(sql.sql(ClothCounts.sql(asked.reading(), asked.where()))
                 .params(asked.params())
                 .query(ClothCounts.Row.class)
@@ -96,8 +95,8 @@ class ClothFinder {
     }
 
     /** Has the session look for near names from here to the end of the transaction as {@link #NEAR} says. */
-    Asked asked(ClothSearch search) {
-        ClothWhere where = ClothWhere.of(search);
+    Asked asked(ClothSearch search, String listed) {
+        ClothWhere where = ClothWhere.of(search, listed);
         Map<String, Object> params = new HashMap<>(where.params());
         if (search.text().isEmpty()) {
             return new Asked(ClothReading.EVERY, where, params);
@@ -110,7 +109,8 @@ class ClothFinder {
         params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word), names));
         params.put("said", String.join(" ", words));
         boolean found = sql.sql(
-                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + ")")
+                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + " and "
+                                + listed + ")")
                 .params(params)
                 .query(Boolean.class)
                 .single();

@@ -5,6 +5,8 @@ import campcloth.cloth.ClothTraiter;
 import campcloth.fibre.Fibres;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +38,7 @@ class ClothIndex implements SmartInitializingSingleton {
     private static final int WORD_RULES = 2;
 
     private static final String CHANGED = """
-            select id, tick, removed_by is not null as removed, body from cloth
+            select id, tick, removed_by is not null as removed, owner, body from cloth
             where tick > :tick or (tick = :tick and id > cast(:through as text)) order by tick, id limit :batch""";
 
     private record State(long tick, @Nullable String throughId, String rules) {
@@ -46,7 +48,8 @@ class ClothIndex implements SmartInitializingSingleton {
         }
     }
 
-    private record Changed(String id, long tick, boolean removed, String body) {}
+    private record Changed(
+            String id, long tick, boolean removed, @Nullable UUID owner, String body) {}
 
     private final JdbcClient sql;
     private final JdbcTemplate batches;
@@ -138,7 +141,11 @@ class ClothIndex implements SmartInitializingSingleton {
                 .param("through", state.throughId())
                 .param("batch", BATCH)
                 .query((row, number) -> new Changed(
-                        row.getString("id"), row.getLong("tick"), row.getBoolean("removed"), row.getString("body")))
+                        row.getString("id"),
+                        row.getLong("tick"),
+                        row.getBoolean("removed"),
+                        row.getObject("owner", UUID.class),
+                        row.getString("body")))
                 .list();
     }
 
@@ -163,7 +170,7 @@ class ClothIndex implements SmartInitializingSingleton {
 
     private ClothIndexRow indexed(Changed row) {
         Cloth cloth = json.read(row.body(), ClothBody.class).cloth(fibres);
-        return new ClothIndexRow(row.id(), cloth, ClothWords.of(cloth), traiter.of(cloth));
+        return new ClothIndexRow(row.id(), Optional.ofNullable(row.owner()), cloth, ClothWords.of(cloth), traiter.of(cloth));
     }
 
     private void lock() {

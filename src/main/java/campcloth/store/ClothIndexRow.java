@@ -6,19 +6,21 @@ import campcloth.cloth.Property;
 import campcloth.cloth.WeightClass;
 import campcloth.figure.Figure;
 import java.sql.Types;
+import java.util.Optional;
+import java.util.UUID;
 import org.springframework.jdbc.core.SqlParameterValue;
 
 /** A row of the table {@code cloth_index} before its words are stemmed. */
-record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits traits) {
+record ClothIndexRow(String id, Optional<UUID> owner, Cloth cloth, ClothWords words, ClothTraits traits) {
 
     static final String WRITE = """
             insert into cloth_index
-                (cloth_id, name, near, words, fibres, weight_gsm, weight_class, seasons, fire_grade, price_per_metre)
-            values (?, ?, ?, cast(? as tsvector), ?, ?, ?, ?, ?, ?)
+                (cloth_id, name, near, words, fibres, weight_gsm, weight_class, seasons, fire_grade, price_per_metre, owner)
+            values (?, ?, ?, cast(? as tsvector), ?, ?, ?, ?, ?, ?, ?)
             on conflict (cloth_id) do update set
                 name = excluded.name, near = excluded.near, words = excluded.words, fibres = excluded.fibres,
                 weight_gsm = excluded.weight_gsm, weight_class = excluded.weight_class, seasons = excluded.seasons,
-                fire_grade = excluded.fire_grade, price_per_metre = excluded.price_per_metre""";
+                fire_grade = excluded.fire_grade, price_per_metre = excluded.price_per_metre, owner = excluded.owner""";
 
     /** The values of {@link #WRITE} in their order. */
     Object[] values(String vector) {
@@ -33,7 +35,8 @@ record ClothIndexRow(String id, Cloth cloth, ClothWords words, ClothTraits trait
                     Types.VARCHAR, WeightClass.of(cloth).map(Enum::name).orElse(null)),
             traits.seasons().toArray(String[]::new),
             traits.fireGrade(),
-            figure(Property.PRICE_PER_METRE)
+            figure(Property.PRICE_PER_METRE),
+            new SqlParameterValue(Types.OTHER, owner.orElse(null))
         };
     }
 

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.cloth.ClothInNumbers;
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
@@ -23,12 +24,13 @@ class ClothReader {
 
     private static final int LOT = 2000;
 
-    private static final String COLUMNS = "id, version, tick, origin, removed_by is not null as removed, body";
+    private static final String COLUMNS = "id, version, tick, origin, removed_by is not null as removed, body, owner, share_key";
     private static final String CHANGED = "select " + COLUMNS + " from cloth where tick > ?";
     private static final String ALL = "select " + COLUMNS + " from cloth where removed_by is null";
     private static final String BY_IDS = ALL + " and id = any (?)";
 
-    private record Row(String id, long version, KeptCloth.Origin origin, boolean removed, String body) {}
+    private record Row(
+            String id, long version, KeptCloth.Origin origin, boolean removed, String body, Holding holding) {}
 
     /** A row that changed. */
     record Changed(String id, @Nullable KeptCloth cloth, @Nullable ClothInNumbers figures) {
@@ -68,7 +70,8 @@ class ClothReader {
                 row.getId(),
                 row.version(),
                 row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres));
+                json.read(row.body(), ClothBody.class).cloth(fibres),
+                row.holding());
     }
 
     /** Shows each row that changed after a tick, within a transaction of the caller's; answers with the newest tick among them. */
@@ -117,7 +120,8 @@ class ClothReader {
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
                 row.getBoolean("removed"),
-                row.getString("body"));
+                row.getString("body"),
+                Held.of(row));
     }
 
     private Changed changed(Row row) {
@@ -133,7 +137,8 @@ class ClothReader {
                 row.id(),
                 row.version(),
                 row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres));
+                json.read(row.body(), ClothBody.class).cloth(fibres),
+                row.holding());
     }
 
     /** Rows gathered until they are enough to be shared among the processors; shown in the order they came. */

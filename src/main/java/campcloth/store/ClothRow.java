@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.cloth.KeptCloth.Origin;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -9,6 +10,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.UUID;
 import org.hibernate.annotations.ColumnTransformer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Persistable;
@@ -49,12 +51,28 @@ class ClothRow implements Persistable<String> {
 
     private Instant changedAt;
 
+    @Column(updatable = false)
+    @Nullable
+    private UUID owner;
+
+    @Column(insertable = false, updatable = false)
+    @Nullable
+    private String shareKey;
+
     /** For the persistence provider. */
     @SuppressWarnings("NullAway.Init")
     protected ClothRow() {}
 
-    ClothRow(String id, Origin origin, @Nullable String catalogueDigest, String body, long tick, Instant now) {
+    ClothRow(
+            String id,
+            Origin origin,
+            @Nullable String catalogueDigest,
+            String body,
+            long tick,
+            Instant now,
+            Holding holding) {
         this.id = id;
+        this.owner = holding.owner().orElse(null);
         this.origin = origin;
         this.catalogueDigest = catalogueDigest;
         this.body = body;
@@ -119,6 +137,10 @@ class ClothRow implements Persistable<String> {
 
     boolean hasDigest(String digest) {
         return digest.equals(catalogueDigest);
+    }
+
+    Holding holding() {
+        return Held.of(owner, shareKey);
     }
 
     String body() {

@@ -33,12 +33,20 @@ class ClothSnapshot {
     /** @param whole every cloth by id; empty where they are too many */
     private record State(long tick, Columns columns, Optional<Map<String, KeptCloth>> whole) {}
 
+    record Refreshes(long count, long nanos) {
+
+        Refreshes andOne(long took) {
+            return new Refreshes(count + 1, nanos + took);
+        }
+    }
+
     private final JdbcTemplate sql;
     private final TransactionTemplate transaction;
     private final ClothReader reader;
     private final LatelyAsked lately;
     private final int mostWhole;
     private final Makes makes = new Makes();
+    private volatile Refreshes refreshes = new Refreshes(0, 0);
     private volatile State state = new State(-1, Columns.none(), Optional.of(Map.of()));
 
     @Autowired
@@ -55,12 +63,12 @@ class ClothSnapshot {
         this.mostWhole = mostWhole;
     }
 
-    /** Every cloth of the catalogue in columns. */
+    /** Every cloth in columns, whoever it belongs to. */
     Columns columns() {
         return current().columns();
     }
 
-    /** The cloths of those ids that are there, in the order of the ids. */
+    /** The cloths of those ids that are there, whoever they belong to, in the order of the ids. */
     List<KeptCloth> byIds(Collection<String> ids) {
         List<String> asked = ids.stream().distinct().toList();
         if (changesAreGoingOn()) {
@@ -89,6 +97,16 @@ class ClothSnapshot {
         current();
     }
 
+    /** How many cloths are in memory now; asks nobody. */
+    int held() {
+        return state.columns().cloths();
+    }
+
+    /** How often it was brought up to date since the start, and how long that took. */
+    Refreshes refreshes() {
+        return refreshes;
+    }
+
     KeptCloth kept(ClothRow row) {
         return reader.kept(row);
     }
@@ -105,12 +123,14 @@ class ClothSnapshot {
         if (seen.tick() >= newest) {
             return seen;
         }
+        long begun = System.nanoTime();
         try {
             state = Objects.requireNonNull(transaction.execute(status -> changed(seen, newest)));
         } catch (RuntimeException failure) {
             state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
             throw failure;
         }
+        refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 
@@ -121,7 +141,7 @@ class ClothSnapshot {
             if (changed.isRemoved()) {
                 edit.remove(changed.id());
             } else {
-                edit.put(changed.id(), changed.kept().version(), changed.numbers());
+                edit.put(changed.kept(), changed.numbers());
             }
             wholes.take(changed, edit.cloths());
         });

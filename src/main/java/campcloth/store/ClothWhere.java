@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /**
  * The conditions of a search in SQL, but for its words. All that anybody wrote goes in as parameters.
  *
- * @param uncounted what no facet counts: the bounds of weight, and the origin
+ * @param uncounted what no facet counts: who may see it, the bounds of weight, and the origin
  * @param byFacet the condition of each facet
  * @param params values of the parameters
  */
@@ -32,7 +32,8 @@ record ClothWhere(String uncounted, Map<Facet, String> byFacet, Map<String, Obje
         PRICE
     }
 
-    static ClothWhere of(ClothSearch search) {
+    /** @param listed which cloths the asker sees, as a condition */
+    static ClothWhere of(ClothSearch search, String listed) {
         Map<String, Object> params = new HashMap<>();
         Map<Facet, String> facets = new EnumMap<>(Facet.class);
         facets.put(Facet.FIBRE, listed("fibres && cast(:fibres as text[])", "fibres", search.fibres(), params));
@@ -55,7 +56,7 @@ record ClothWhere(String uncounted, Map<Facet, String> byFacet, Map<String, Obje
                 "origins",
                 search.origins().stream().map(Enum::name).toList(),
                 params);
-        return new ClothWhere(weight + " and " + origin, facets, params);
+        return new ClothWhere(listed + " and " + weight + " and " + origin, facets, params);
     }
 
     /** The conditions of all facets but those. */

@@ -1,5 +1,7 @@
 package campcloth.store;
 
+import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
@@ -10,7 +12,6 @@ import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -25,8 +26,10 @@ class ClothsInPostgres implements Cloths {
     private final ClothIndex index;
     private final ClothFinder finder;
     private final SwatchedCloth swatched;
+    private final Guard guard;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     ClothsInPostgres(
             ClothRows rows,
@@ -34,15 +37,19 @@ class ClothsInPostgres implements Cloths {
             ClothIndex index,
             ClothFinder finder,
             SwatchedCloth swatched,
+            Guard guard,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;
         this.finder = finder;
         this.swatched = swatched;
+        this.guard = guard;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -52,7 +59,9 @@ class ClothsInPostgres implements Cloths {
 
     @Override
     public List<KeptCloth> byIds(Collection<String> ids) {
-        return snapshot.byIds(ids);
+        return snapshot.byIds(ids).stream()
+                .filter(kept -> guard.mayRead(kept.holding()))
+                .toList();
     }
 
     @Override
@@ -60,34 +69,45 @@ class ClothsInPostgres implements Cloths {
         return byIds(columns(search).ids());
     }
 
+    /** Of what stands in the asker's lists: own cloths of others do not, not even where their link is known. */
     @Override
     public ClothColumns columns(ClothSearch search) {
+        Columns listed = snapshot.columns().onlyHeld(guard::lists);
         if (search.equals(ClothSearch.EVERYTHING)) {
-            return snapshot.columns();
+            return listed;
         }
         index.bringUpToDate();
-        return finder.matching(search, snapshot.columns()::only);
+        return finder.matching(search, guard.listed(), listed::only);
     }
 
     @Override
     public void each(Consumer<KeptCloth> visitor) {
-        snapshot.each(visitor);
+        snapshot.each(kept -> {
+            if (guard.lists(kept.holding())) {
+                visitor.accept(kept);
+            }
+        });
     }
 
     @Override
     public Page page(ClothSearch search, int page, int size) {
         index.bringUpToDate();
-        ClothFinder.Found found = finder.page(search, page, size);
+        ClothFinder.Found found = finder.page(search, guard.listed(), page, size);
         return new Page(byIds(found.ids()), found.total(), found.near(), found.facets());
     }
 
     @Override
     @Transactional
     public KeptCloth add(Cloth cloth) {
-        String id = UUID.randomUUID().toString();
+        String id = ids.next("cloth").toString();
+        Optional<KeptCloth> there = ids.mayBeThere() ? rows.findById(id).map(snapshot::kept) : Optional.empty();
+        if (there.isPresent()) {
+            return there.get();
+        }
         String body = json.write(ClothBody.of(cloth));
         return snapshot.kept(
-                rows.saveAndFlush(new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant())));
+                rows.saveAndFlush(
+                new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant(), guard.made())));
     }
 
     @Override
@@ -111,11 +131,12 @@ class ClothsInPostgres implements Cloths {
 
     private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {
         rows.lockClock();
-        Optional<ClothRow> found = rows.findById(id).filter(row -> !row.isRemoved());
+        Optional<ClothRow> found = rows.findById(id).filter(row -> !row.isRemoved() && guard.mayRead(row.holding()));
         if (found.isEmpty()) {
             return new Change.Missing();
         }
         ClothRow row = found.get();
+        guard.checkMayChange(row.holding(), ThingKind.CLOTH);
         if (row.version() != expectedVersion) {
             return new Change.Stale(row.version());
         }

@@ -1,6 +1,8 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.cloth.ClothInNumbers;
+import campcloth.cloth.KeptCloth;
 
 /** Some rows of the columns. Not changed any more once a reader can see it: a change is made on a copy. */
 final class ColumnChunk {
@@ -15,6 +17,10 @@ final class ColumnChunk {
 
     final String[] id;
     final long[] version;
+
+    /** To whom it belongs; of common cloths the same. */
+    final Holding[] holding;
+
     final int[] make;
     final double[] weightGsm;
     final double[] leastGsm;
@@ -28,6 +34,7 @@ final class ColumnChunk {
     ColumnChunk() {
         id = new String[ROWS];
         version = new long[ROWS];
+        holding = new Holding[ROWS];
         make = new int[ROWS];
         weightGsm = new double[ROWS];
         leastGsm = new double[ROWS];
@@ -42,6 +49,7 @@ final class ColumnChunk {
     private ColumnChunk(ColumnChunk other) {
         id = other.id.clone();
         version = other.version.clone();
+        holding = other.holding.clone();
         make = other.make.clone();
         weightGsm = other.weightGsm.clone();
         leastGsm = other.leastGsm.clone();
@@ -57,9 +65,10 @@ final class ColumnChunk {
         return new ColumnChunk(this);
     }
 
-    void put(int at, String newId, long newVersion, int newMake, ClothInNumbers cloth) {
-        id[at] = newId;
-        version[at] = newVersion;
+    void put(int at, KeptCloth kept, int newMake, ClothInNumbers cloth) {
+        id[at] = kept.id();
+        version[at] = kept.version();
+        holding[at] = kept.holding().equals(Holding.COMMON) ? Holding.COMMON : kept.holding();
         make[at] = newMake;
         weightGsm[at] = cloth.weightGsm();
         leastGsm[at] = cloth.leastGsm();

@@ -1,9 +1,12 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothMake;
+import campcloth.cloth.KeptCloth;
 import java.util.BitSet;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -55,6 +58,25 @@ final class Columns implements ClothColumns {
         return new Columns(chunks, rows, cloths, own, makes, only);
     }
 
+    /** The same with no other cloths than those that are held so; asks in this thread alone. */
+    Columns onlyHeld(Predicate<Holding> listed) {
+        BitSet seen = new BitSet(rows);
+        Holding last = Holding.COMMON;
+        boolean lastIsListed = listed.test(last);
+        for (int row = 0; row < rows; row++) {
+            if (holds(row)) {
+                Holding holding = chunk(row).holding[at(row)];
+                if (holding != last) {
+                    last = holding;
+                    lastIsListed = listed.test(holding);
+                }
+                seen.set(row, lastIsListed);
+            }
+        }
+        int all = seen.cardinality();
+        return all == cloths ? this : new Columns(chunks, rows, all, byId, makes, seen);
+    }
+
     /** The same with no other cloths than those of the ids. */
     Columns only(Stream<String> ids) {
         BitSet asked = new BitSet(rows);
@@ -68,8 +90,10 @@ final class Columns implements ClothColumns {
         return row.isPresent() && holds(row.getAsInt()) ? row : OptionalInt.empty();
     }
 
-    long version(int row) {
-        return chunk(row).version[at(row)];
+    /** Whether a whole cloth is as new as its row. */
+    boolean isAsNew(KeptCloth kept, int row) {
+        return kept.version() >= chunk(row).version[at(row)]
+                && kept.holding().equals(chunk(row).holding[at(row)]);
     }
 
     @Override

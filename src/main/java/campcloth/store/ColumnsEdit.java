@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.cloth.ClothInNumbers;
+import campcloth.cloth.KeptCloth;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.OptionalInt;
@@ -26,13 +27,14 @@ final class ColumnsEdit {
         this.cloths = from.cloths();
     }
 
-    void put(String id, long version, ClothInNumbers cloth) {
+    void put(KeptCloth kept, ClothInNumbers cloth) {
+        String id = kept.id();
         OptionalInt known = byId.row(id, rows, chunks);
         int row = known.isPresent() ? known.getAsInt() : added(id);
         ColumnChunk chunk = own(row / ColumnChunk.ROWS);
         int at = row % ColumnChunk.ROWS;
         cloths += chunk.isThere(at) ? 0 : 1;
-        chunk.put(at, id, version, makes.number(cloth.make()), cloth);
+        chunk.put(at, kept, makes.number(cloth.make()), cloth);
     }
 
     void remove(String id) {

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Role;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Swatch;
@@ -14,6 +15,7 @@ import campcloth.event.Events;
 import campcloth.event.KeptEvent;
 import java.sql.Timestamp;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,7 +24,10 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The demo over PostgreSQL. Each change takes the lock of the cloths first, so that two never put it in twice. */
+/**
+ * The demo over PostgreSQL. Each change takes the lock of the cloths first, so that two never put it in twice. It is common, and
+ * stands the same for whoever looks; administrators remove it and bring it back.
+ */
 @Component
 class DemoInPostgres implements Demo {
 
@@ -40,6 +45,7 @@ class DemoInPostgres implements Demo {
     private final Cloths cloths;
     private final Swatches swatches;
     private final ClothRows clothRows;
+    private final Guard guard;
     private final JdbcTemplate sql;
     private final Clock clock;
 
@@ -49,6 +55,7 @@ class DemoInPostgres implements Demo {
             Cloths cloths,
             Swatches swatches,
             ClothRows clothRows,
+            Guard guard,
             JdbcTemplate sql,
             Clock clock) {
         this.camp = catalogue.demo();
@@ -56,6 +63,7 @@ class DemoInPostgres implements Demo {
         this.cloths = cloths;
         this.swatches = swatches;
         this.clothRows = clothRows;
+        this.guard = guard;
         this.sql = sql;
         this.clock = clock;
     }
@@ -63,13 +71,21 @@ class DemoInPostgres implements Demo {
     @Override
     @Transactional(readOnly = true)
     public List<DemoThing> things() {
-        return rows().stream().map(this::thing).toList();
+        List<DemoThing> things = new ArrayList<>();
+        guard.asService(() -> rows().forEach(row -> things.add(thing(row))));
+        return things;
     }
 
     @Override
     @Transactional
     public List<DemoThing> remove() {
+        checkMayDecide();
         clothRows.lockClock();
+        guard.asService(this::removeWhatIsAsPutIn);
+        return things();
+    }
+
+    private void removeWhatIsAsPutIn() {
         for (Row row : rows()) {
             if (standing(row) == Standing.AS_PUT_IN && removed(row)) {
                 sql.update(
@@ -79,15 +95,19 @@ class DemoInPostgres implements Demo {
                         row.key());
             }
         }
-        return things();
     }
 
     @Override
     @Transactional
     public List<DemoThing> bringBack() {
+        checkMayDecide();
         clothRows.lockClock();
         camp.ifPresent(this::putIn);
         return things();
+    }
+
+    private void checkMayDecide() {
+        guard.checkIs(Role.ADMINISTRATOR, "The demo is there for everybody; administrators remove it and bring it back.");
     }
 
     /** Decides, once for ever, whether the demo is put in: where nobody has kept anything yet. */
@@ -102,6 +122,10 @@ class DemoInPostgres implements Demo {
     }
 
     private void putIn(DemoCamp demo) {
+        guard.asService(() -> putInCommon(demo));
+    }
+
+    private void putInCommon(DemoCamp demo) {
         Set<String> there = rows().stream()
                 .filter(row -> standing(row) != Standing.REMOVED)
                 .map(row -> row.kind() + row.key())

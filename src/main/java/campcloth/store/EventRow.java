@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -31,12 +32,21 @@ class EventRow implements Persistable<UUID> {
 
     private Instant changedAt;
 
+    @Column(updatable = false)
+    @Nullable
+    private UUID owner;
+
+    @Column(insertable = false, updatable = false)
+    @Nullable
+    private String shareKey;
+
     /** For the persistence provider. */
     @SuppressWarnings("NullAway.Init")
     protected EventRow() {}
 
-    EventRow(UUID id, String body, Instant now) {
+    EventRow(UUID id, String body, Instant now, Holding holding) {
         this.id = id;
+        this.owner = holding.owner().orElse(null);
         this.body = body;
         this.madeAt = now;
         this.changedAt = now;
@@ -59,6 +69,10 @@ class EventRow implements Persistable<UUID> {
 
     long version() {
         return version == null ? 0 : version;
+    }
+
+    Holding holding() {
+        return Held.of(owner, shareKey);
     }
 
     String body() {

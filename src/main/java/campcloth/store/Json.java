@@ -1,12 +1,13 @@
 package campcloth.store;
 
+import campcloth.job.Notation;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** JSON as it is kept in the database: independent of how the service speaks JSON to people. */
 @Component
-class Json {
+class Json implements Notation {
 
     private final JsonMapper mapper = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
@@ -14,11 +15,13 @@ class Json {
             .addModule(StoredRule.module())
             .build();
 
-    String write(Object value) {
+    @Override
+    public String write(Object value) {
         return mapper.writeValueAsString(value);
     }
 
-    <T> T read(String text, Class<T> type) {
+    @Override
+    public <T> T read(String text, Class<T> type) {
         return mapper.readValue(text, type);
     }
 }

@@ -29,7 +29,7 @@ final class LatelyAsked {
         for (String id : ids) {
             KeptCloth kept = cloths.get(id);
             OptionalInt row = columns.row(id);
-            if (kept != null && row.isPresent() && kept.version() >= columns.version(row.getAsInt())) {
+            if (kept != null && row.isPresent() && columns.isAsNew(kept, row.getAsInt())) {
                 known.put(id, kept);
             }
         }

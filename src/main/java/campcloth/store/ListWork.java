@@ -29,9 +29,10 @@ import java.util.Set;
 final class ListWork {
 
     private static final String NAMED = """
-            update staged_row s set kept_id = c.id from cloth c where c.id = s.named_id and s.outcome is null
+            update staged_row s set kept_id = c.id from cloth c
+            where c.id = s.named_id and c.owner is null and s.outcome is null
             """;
-    /** An id that is not known here is a key like any other. */
+    /** An id that is not known here, or of a cloth that is somebody's own, is a key like any other. */
     private static final String NAMED_ELSEWHERE = """
             update staged_row set key = named_id, named_id = null where named_id is not null and kept_id is null
             """;

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Role;
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
 import campcloth.supply.ListHead;
@@ -12,7 +13,9 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +24,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
@@ -28,29 +32,41 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Suppliers' lists over PostgreSQL. A list is read and looked at in a table of its own connection, while others go on working; then
- * it is written in one transaction, for which alone others that change cloths wait. At last it is brought into the index, while
+ * it is written in one transaction, for which alone others that change cloths wait. It writes common cloths alone. At last it is brought into the index, while
  * others go on again.
  */
 @Component
 class ListsInPostgres implements SupplierLists {
 
     private static final Logger LOG = LoggerFactory.getLogger(ListsInPostgres.class);
+    private static final int NETWORK_GRACE_MILLIS = 5_000;
     private static final long TELL_EVERY = 1000;
     private static final String ALL = """
-            select c.id, c.version, c.origin, c.body, l.supplier, l.supplier_key
+            select c.id, c.version, c.origin, c.body, c.owner, c.share_key, l.supplier, l.supplier_key
             from cloth c left join cloth_listing l on l.cloth_id = c.id
-            where c.removed_by is null and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
+            where c.removed_by is null and %s and c.origin = any (string_to_array(?, ' ')) order by lower(c.name), c.id
             """;
 
     private final JdbcTemplate sql;
+    private final Guard guard;
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
     private final Clock clock;
+    private final Duration statementLimit;
 
-    ListsInPostgres(JdbcTemplate sql, Json json, Fibres fibres, ClothIndex index, Clock clock) {
+    ListsInPostgres(
+            JdbcTemplate sql,
+            Guard guard,
+            Json json,
+            Fibres fibres,
+            ClothIndex index,
+            Clock clock,
+            @Value("${campcloth.database.list-statement-timeout:5m}") Duration statementLimit) {
+        this.statementLimit = statementLimit;
         this.sql = sql;
         this.index = index;
+        this.guard = guard;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -58,6 +74,7 @@ class ListsInPostgres implements SupplierLists {
 
     @Override
     public ListReport take(Order order, Source list, Watcher watcher) throws IOException {
+        guard.checkIs(Role.KEEPER, "Suppliers' lists write the shared catalogue, which keepers keep. Ask a keeper.");
         try {
             ListReport report = sql.execute((Connection connection) -> alone(connection, order, list, watcher));
             if (report == null) {
@@ -84,11 +101,22 @@ class ListsInPostgres implements SupplierLists {
     private ListReport alone(Connection connection, Order order, Source list, Watcher watcher) throws SQLException {
         connection.setAutoCommit(false);
         try {
+            takeYourTime(connection);
             return taken(connection, order, list, watcher);
         } catch (StagedRows.Interrupted failure) {
             throw failure.failure();
         } finally {
             tidy(connection);
+        }
+    }
+
+    /** A statement over a whole list takes longer than one of a request. The pool sets back what is the connection's. */
+    private void takeYourTime(Connection connection) throws SQLException {
+        int limitMillis = Math.toIntExact(statementLimit.toMillis());
+        connection.setNetworkTimeout(Runnable::run, limitMillis + NETWORK_GRACE_MILLIS);
+        try (Statement bounds = connection.createStatement()) {
+            bounds.execute("set local statement_timeout = " + limitMillis);
+            bounds.execute("set local lock_timeout = " + limitMillis);
         }
     }
 
@@ -157,7 +185,7 @@ class ListsInPostgres implements SupplierLists {
     public void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines) {
         Cursor.each(
                 sql,
-                ALL,
+                ALL.formatted(guard.listed()),
                 row -> lines.accept(line(row)),
                 origins.stream().map(Enum::name).collect(Collectors.joining(" ")));
     }
@@ -167,7 +195,8 @@ class ListsInPostgres implements SupplierLists {
                 row.getString("id"),
                 row.getLong("version"),
                 KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres));
+                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
+                Held.of(row));
         return new ListWriter.Line(
                 kept,
                 Optional.ofNullable(row.getString("supplier")),

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -8,9 +9,10 @@ import jakarta.persistence.Transient;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.ColumnTransformer;
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Persistable;
 
-/** A row of the table {@code cutting_plan}; written once and never changed. */
+/** A row of the table {@code cutting_plan}; written once and never changed but for whose it is and its link. */
 @Entity
 @Table(name = "cutting_plan")
 class PlanRow implements Persistable<UUID> {
@@ -24,6 +26,14 @@ class PlanRow implements Persistable<UUID> {
 
     private Instant madeAt;
 
+    @Column(updatable = false)
+    @Nullable
+    private UUID owner;
+
+    @Column(insertable = false, updatable = false)
+    @Nullable
+    private String shareKey;
+
     @Transient
     private boolean made;
 
@@ -31,8 +41,9 @@ class PlanRow implements Persistable<UUID> {
     @SuppressWarnings("NullAway.Init")
     protected PlanRow() {}
 
-    PlanRow(UUID id, String body, Instant now) {
+    PlanRow(UUID id, String body, Instant now, Holding holding) {
         this.id = id;
+        this.owner = holding.owner().orElse(null);
         this.body = body;
         this.madeAt = now;
         this.made = true;
@@ -46,6 +57,10 @@ class PlanRow implements Persistable<UUID> {
     @Override
     public boolean isNew() {
         return made;
+    }
+
+    Holding holding() {
+        return Held.of(owner, shareKey);
     }
 
     String body() {

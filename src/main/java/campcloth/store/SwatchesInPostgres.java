@@ -1,5 +1,7 @@
 package campcloth.store;
 
+import campcloth.access.ThingKind;
+import campcloth.access.NewIds;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Swatch;
@@ -19,38 +21,44 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * The swatches over PostgreSQL. Each change takes the lock of the cloths first, so that the figures of a cloth always follow from
- * all of its swatches. A cloth of the catalogue files counts as edited from its first swatch on: a newer catalogue leaves it.
+ * all of its swatches. A swatch belongs to whom its cloth belongs; it is never changed, and removed once, whoever is first. A cloth of the catalogue files counts as edited from its first swatch on: a newer catalogue leaves it.
  */
 @Component
 class SwatchesInPostgres implements Swatches {
 
     private static final String EACH = """
             select s.id, s.cloth_id, s.number, s.made_at, s.body from cloth_swatch s join cloth c on c.id = s.cloth_id
-            where c.removed_by is null order by s.cloth_id, s.number""";
+            where c.removed_by is null and %s order by s.cloth_id, s.number""";
 
     private final JdbcTemplate sql;
     private final ClothRows cloths;
     private final SwatchRows rows;
     private final SwatchedCloth swatched;
+    private final Guard guard;
     private final ClothSnapshot snapshot;
     private final Json json;
     private final Clock clock;
+    private final NewIds ids;
 
     SwatchesInPostgres(
             JdbcTemplate sql,
             ClothRows cloths,
             SwatchRows rows,
             SwatchedCloth swatched,
+            Guard guard,
             ClothSnapshot snapshot,
             Json json,
-            Clock clock) {
+            Clock clock,
+            NewIds ids) {
         this.sql = sql;
         this.cloths = cloths;
         this.rows = rows;
         this.swatched = swatched;
+        this.guard = guard;
         this.snapshot = snapshot;
         this.json = json;
         this.clock = clock;
+        this.ids = ids;
     }
 
     @Override
@@ -64,7 +72,7 @@ class SwatchesInPostgres implements Swatches {
     public void each(Consumer<KeptSwatch> each) {
         Cursor.each(
                 sql,
-                EACH,
+                EACH.formatted(guard.listed()),
                 row -> each.accept(new KeptSwatch(
                         row.getString("id"),
                         row.getString("cloth_id"),
@@ -81,7 +89,13 @@ class SwatchesInPostgres implements Swatches {
         if (cloth.isEmpty()) {
             return new Outcome.NoCloth();
         }
+        guard.checkMayChange(cloth.get().holding(), ThingKind.CLOTH);
         SwatchHistory history = swatched.history(cloth.get());
+        UUID id = ids.next("swatch");
+        Optional<KeptSwatch> there = history.byId(id.toString());
+        if (there.isPresent()) {
+            return new Outcome.Done(snapshot.kept(cloth.get()), there.get());
+        }
         if (history.newestFirst().size() >= MOST) {
             return new Outcome.Full();
         }
@@ -90,7 +104,7 @@ class SwatchesInPostgres implements Swatches {
                 .max()
                 .orElse(0);
         SwatchRow row =
-                rows.saveAndFlush(new SwatchRow(UUID.randomUUID(), clothId, newest + 1, json.write(swatch), now()));
+                rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));
@@ -104,6 +118,7 @@ class SwatchesInPostgres implements Swatches {
         if (cloth.isEmpty()) {
             return new Outcome.NoCloth();
         }
+        guard.checkMayChange(cloth.get().holding(), ThingKind.CLOTH);
         SwatchHistory history = swatched.history(cloth.get());
         Optional<KeptSwatch> found = history.newestFirst().stream()
                 .filter(kept -> kept.id().equals(swatchId))
@@ -131,6 +146,6 @@ class SwatchesInPostgres implements Swatches {
     }
 
     private Optional<ClothRow> cloth(String id) {
-        return cloths.findById(id).filter(row -> !row.isRemoved());
+        return cloths.findById(id).filter(row -> !row.isRemoved() && guard.mayRead(row.holding()));
     }
 }

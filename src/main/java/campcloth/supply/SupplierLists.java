@@ -12,12 +12,14 @@ public interface SupplierLists {
      * Takes a list over, all of it or nothing: whatever ends the work before its end leaves what is kept as it was. A row is
      * known again by supplier and key, so that taking the same list twice changes nothing.
      *
+     * A list writes the shared catalogue, so keepers alone hand one in.
+     *
      * @throws IOException where the list or its report cannot be read or written
      */
     ListReport take(Order order, Source list, Watcher watcher) throws IOException;
 
     /**
-     * Hands on every cloth of the catalogue that comes from one of those named, by name.
+     * Hands on every cloth that comes from one of those named and is the asker's own or common, by name.
      */
     void each(Set<KeptCloth.Origin> origins, Consumer<ListWriter.Line> lines);
 
@@ -42,10 +44,16 @@ public interface SupplierLists {
      */
     record Order(String supplier, OnBadRow onBadRow, boolean dryRun) {}
 
-    /** Who follows the work. Nothing of what is told is sure before the report is there. */
+    /**
+     * Who follows the work. Nothing of what is told is sure before the report is there. What waits, reads or writes ends, with
+     * nothing written, where its watcher throws.
+     */
     interface Watcher {
 
         Watcher NONE = new Watcher() {};
+
+        /** Another list is being worked on. */
+        default void waiting() {}
 
         /** So many rows were read and looked at. */
         default void read(long rows) {}

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.access.Holding;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.Kinship.Closeness;
 import campcloth.figure.Basis;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class AlikeTest {
 
     private static final List<KeptCloth> CATALOGUE = ShippedCatalogue.get().cloths().entrySet().stream()
-            .map(entry -> new KeptCloth(entry.getKey(), 1, Origin.CATALOGUE, entry.getValue()))
+            .map(entry -> new KeptCloth(entry.getKey(), 1, Origin.CATALOGUE, entry.getValue(), Holding.COMMON))
             .toList();
 
     private static final Cloths IN_MEMORY = new ClothsInMemory(CATALOGUE);
@@ -54,7 +55,7 @@ class AlikeTest {
     }
 
     private static KeptCloth kept(String id, Cloth cloth) {
-        return new KeptCloth(id, 1, Origin.OWN, cloth);
+        return new KeptCloth(id, 1, Origin.OWN, cloth, Holding.COMMON);
     }
 
     @Test

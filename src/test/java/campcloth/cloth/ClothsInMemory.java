@@ -1,5 +1,6 @@
 package campcloth.cloth;
 
+import campcloth.access.Holding;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -15,7 +16,7 @@ public final class ClothsInMemory implements Cloths {
     private Optional<ClothColumns> rows = Optional.empty();
 
     public ClothsInMemory(Map<String, Cloth> all) {
-        all.forEach((id, cloth) -> cloths.put(id, new KeptCloth(id, 0, KeptCloth.Origin.OWN, cloth)));
+        all.forEach((id, cloth) -> cloths.put(id, new KeptCloth(id, 0, KeptCloth.Origin.OWN, cloth, Holding.COMMON)));
     }
 
     public ClothsInMemory(Collection<KeptCloth> all) {

@@ -3,6 +3,7 @@ package campcloth.cloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import campcloth.access.Holding;
 import campcloth.cloth.Completeness.Gap;
 import campcloth.cloth.Completeness.Tally;
 import campcloth.cloth.KeptCloth.Origin;
@@ -32,7 +33,7 @@ class CompletenessTest {
     }
 
     private static KeptCloth kept(String id, Origin origin, Cloth cloth) {
-        return new KeptCloth(id, 1, origin, cloth);
+        return new KeptCloth(id, 1, origin, cloth, Holding.COMMON);
     }
 
     @Test

@@ -84,7 +84,7 @@ public final class ErrandSamples {
     }
 
     /** Linen of middling weight. */
-    static ChosenCloth anyCloth() {
+    public static ChosenCloth anyCloth() {
         return cloth("linen-plain-185");
     }
 
@@ -98,7 +98,7 @@ public final class ErrandSamples {
     }
 
     /** The plan for an errand. */
-    static CuttingPlan plan(Errand errand, boolean prewash, SewnBy by) {
+    public static CuttingPlan plan(Errand errand, boolean prewash, SewnBy by) {
         ClothToCut cloth = ClothToCut.of(errand.cloth().cloth(), 1, prewash);
         CuttingOrder order = new CuttingOrder(
                 cloth,

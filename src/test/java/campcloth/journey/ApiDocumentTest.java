@@ -169,13 +169,18 @@ class ApiDocumentTest {
                 assertThat(responses.propertyNames()).as(operation.toString()).contains("404", "412", "422", "428");
             }
             for (String status : responses.propertyNames()) {
-                if (status.startsWith("4")) {
+                if (status.startsWith("4") && !isProvokedElsewhere(operation, status)) {
                     isAsDescribed(operation, status, calls.send(calls.wrong(operation, status)));
                     provoked++;
                 }
             }
         }
         assertThat(provoked).isGreaterThan(40);
+    }
+
+    /** What needs many calls at once: {@link JobsRoadTest}, {@link SameCallTwiceTest}. */
+    private static boolean isProvokedElsewhere(Operation operation, String status) {
+        return status.equals("429") || (status.equals("409") && operation.method().equals("post"));
     }
 
     private void isAsDescribed(Operation operation, String status, HttpResponse<String> answer) {

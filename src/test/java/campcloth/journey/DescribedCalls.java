@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -39,9 +40,10 @@ final class DescribedCalls {
             Map.entry("ClothComparisonRequest", List.of("\"tunic\"", "\"armour\"")),
             Map.entry("SideBySideRequest", List.of("\"linen-plain-185\"", "\"moonlight\"")),
             Map.entry("FireRequest", List.of("\"cotton\"", "\"moonlight\"")),
-            Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":31")),
+            Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":121")),
             Map.entry("ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101")));
 
+    private static final String JOBS = "/api/jobs";
     private static final String SWATCH = "{swatchId}";
 
     private final String address;
@@ -94,8 +96,8 @@ final class DescribedCalls {
         if (id < 0) {
             return call;
         }
-        HttpResponse<String> kept =
-                send(right(api.operation("post", operation.path().substring(0, id))));
+        String parent = operation.path().substring(0, id);
+        HttpResponse<String> kept = send(parent.equals(JOBS) ? longJob() : right(api.operation("post", parent)));
         Call found = withSwatch(
                 operation,
                 call.at(operation
@@ -103,6 +105,22 @@ final class DescribedCalls {
                         .replace("{id}", JSON.readTree(kept.body()).path("id").asString())));
         Optional<String> tag = kept.headers().firstValue("ETag").filter(etag -> operation.takesIfMatch());
         return tag.map(etag -> found.with("If-Match", etag)).orElse(found);
+    }
+
+    /** A job that goes on while it is looked at and cancelled. */
+    private Call longJob() {
+        Call layout = right(api.operation("post", JOBS + "/layouts"));
+        return layout.sending(layout.body().replace("\"seconds\":0.2", "\"seconds\":60"));
+    }
+
+    /** The call with its job cancelled before, and that come to its end. */
+    private Call ended(Call cancel) {
+        send(cancel);
+        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+        while (get(address + cancel.path()).body().contains("\"endedAt\":null")) {
+            assertThat(System.nanoTime()).as("the job ends in time").isLessThan(patience);
+        }
+        return cancel;
     }
 
     /** The same call with a swatch told before it, where it asks for one. */
@@ -129,6 +147,7 @@ final class DescribedCalls {
                 operation.path().contains("{id}")
                         ? right.at(operation.path().replaceAll("\\{[^}]+}", "nowhere"))
                         : right.sending(namingNothingKept(operation));
+            case "409" -> ended(right);
             case "412" -> right.with("If-Match", "\"999\"");
             case "413" -> right.sending(right.body() + " ".repeat(isList(operation) ? 16 * 1024 * 1024 : 1024 * 1024));
             case "415" -> right.with("Content-Type", "text/xml");
@@ -191,6 +210,9 @@ final class DescribedCalls {
             return operation.takesIfMatch()
                     ? right.with("If-Match", "yesterday's")
                     : withNumber(operation, right, "-1");
+        }
+        if (operation.path().equals(JOBS + "/lists")) {
+            return right.at(operation.path() + "?supplier=%20");
         }
         String schema =
                 operation.bodySchema().orElseThrow().path("$ref").asString().replaceAll(".*/", "");

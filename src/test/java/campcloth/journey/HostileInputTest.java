@@ -45,6 +45,8 @@ class HostileInputTest {
             Map.entry("/api/cutting-plans/comparison", Bodies.CLOTH_COMPARISON),
             Map.entry("/api/fire", Bodies.FIRE_IN_AN_OUTFIT),
             Map.entry("/api/layouts", Bodies.LAYOUT),
+            Map.entry("/api/jobs/layouts", Bodies.LAYOUT),
+            Map.entry("/api/jobs/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
             Map.entry("/api/comfort", Bodies.COMFORT));
 
     private final HttpClient http = HttpClient.newHttpClient();

@@ -100,6 +100,10 @@ final class PackedProgram implements AutoCloseable {
         return http.send(request, HttpResponse.BodyHandlers.ofInputStream());
     }
 
+    int port() {
+        return port;
+    }
+
     long pid() {
         return process.pid();
     }

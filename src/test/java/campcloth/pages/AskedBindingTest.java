@@ -3,6 +3,8 @@ package campcloth.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
 import campcloth.event.Season;
 import campcloth.pages.plan.AskedForm;
 import java.net.URLDecoder;
@@ -92,7 +94,7 @@ class AskedBindingTest {
         DefaultFormattingConversionService conversion = new DefaultFormattingConversionService();
         ServletRequestDataBinder binder = new ServletRequestDataBinder(form, "form");
         binder.setConversionService(conversion);
-        new EveryPage().forms(binder);
+        new EveryPage(new Askers(Asker.LOCAL)).forms(binder);
         binder.bind(request);
         return binder.getBindingResult();
     }

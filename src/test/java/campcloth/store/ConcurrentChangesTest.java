@@ -2,6 +2,9 @@ package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.access.ShareKey;
+import campcloth.access.Shares;
+import campcloth.access.ThingKind;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
@@ -17,6 +20,7 @@ import campcloth.figure.Figure;
 import campcloth.journey.WholeService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -35,6 +39,9 @@ class ConcurrentChangesTest {
 
     @Autowired
     private Events events;
+
+    @Autowired
+    private Shares shares;
 
     @Autowired
     private Seasons seasons;
@@ -57,6 +64,31 @@ class ConcurrentChangesTest {
         List<Events.Change> outcomes = together(() -> events.replace(kept.id(), kept.version(), event));
         assertThat(outcomes).filteredOn(Events.Change.Done.class::isInstance).hasSize(1);
         assertThat(outcomes).filteredOn(Events.Change.Stale.class::isInstance).hasSize(AT_ONCE - 1);
+    }
+
+    @Test
+    void whoeverSharesAtTheSameTimeGetsTheSameLinkAndNoChangeOfTheClothLosesIt() throws Exception {
+        KeptCloth kept = cloths.add(anyCloth());
+        KeptEvent event =
+                events.add(new Event("Wendlow", Season.SPRING, seasons.spells(Season.SPRING), List.of()));
+        List<Optional<ShareKey>> keys = together(() -> {
+            cloths.byId(kept.id()).ifPresent(now -> cloths.replace(
+                    kept.id(),
+                    now.version(),
+                    now.cloth().with(Property.WEIGHT_GSM, Figure.exact(200 + now.version(), Basis.MEASURED, "scales"))));
+            return shares.share(ThingKind.CLOTH, kept.id());
+        });
+        assertThat(keys).doesNotContain(Optional.empty());
+        assertThat(keys.stream().distinct()).hasSize(1);
+        assertThat(cloths.byId(kept.id()).orElseThrow().holding().key()).isEqualTo(keys.get(0));
+        List<Optional<ShareKey>> ofEvent = together(() -> {
+            events.byId(event.id()).ifPresent(now -> events.replace(
+                    event.id(), now.version(), now.event().at(50 + now.version())));
+            return shares.share(ThingKind.EVENT, event.id());
+        });
+        assertThat(ofEvent).doesNotContain(Optional.empty());
+        assertThat(ofEvent.stream().distinct()).hasSize(1);
+        assertThat(shares.of(ThingKind.EVENT, event.id()).orElseThrow().key()).isEqualTo(ofEvent.get(0));
     }
 
     @Test

@@ -1,5 +1,8 @@
 package campcloth.store;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
+import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.ClothTraiter;
@@ -81,7 +84,16 @@ final class IndexedDatabase implements AutoCloseable {
 
     /** One instance's cloths, to be read alone. */
     Cloths cloths(ClothSnapshot snapshot, ClothTraiter traiter) {
-        return new ClothsInPostgres(null, snapshot, index(traiter), finder(), null, json, Clock.systemUTC());
+        return new ClothsInPostgres(
+                null,
+                snapshot,
+                index(traiter),
+                finder(),
+                null,
+                new Guard(new Askers(Asker.LOCAL)),
+                json,
+                Clock.systemUTC(),
+                new NewIds());
     }
 
     String body(Cloth cloth) {
@@ -124,7 +136,7 @@ final class IndexedDatabase implements AutoCloseable {
 
     /** What a search finds in the index as it stands. */
     ClothFinder.Found found(ClothSearch search, int size) {
-        return Optional.ofNullable(transaction.execute(status -> finder().page(search, 0, size)))
+        return Optional.ofNullable(transaction.execute(status -> finder().page(search, "owner is null", 0, size)))
                 .orElseThrow();
     }
 
@@ -135,7 +147,7 @@ final class IndexedDatabase implements AutoCloseable {
     /** How PostgreSQL goes about the first page of a search. */
     List<String> plan(ClothSearch search) {
         return Optional.ofNullable(transaction.execute(status -> {
-                    ClothFinder.Asked asked = finder().asked(search);
+                    ClothFinder.Asked asked = finder().asked(search, "owner is null");
                     return JdbcClient.create(sql)
                             .sql("explain " + asked.page())
                             .params(asked.params())

@@ -2,6 +2,7 @@ package campcloth.supply;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.access.Holding;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Finish;
 import campcloth.cloth.FlameTreatment;
@@ -94,7 +95,7 @@ class RoundTripTest {
                 figures,
                 draw.nextInt(3) == 0 ? "" : words(draw, 60) + ".",
                 FlameTreatment.values()[draw.nextInt(FlameTreatment.values().length)]);
-        return new KeptCloth("own-" + draw.nextInt(1000), 0, KeptCloth.Origin.OWN, cloth);
+        return new KeptCloth("own-" + draw.nextInt(1000), 0, KeptCloth.Origin.OWN, cloth, Holding.COMMON);
     }
 
     private static Figure figure(SplittableRandom draw, Property property) {

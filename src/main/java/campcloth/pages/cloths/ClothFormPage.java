@@ -9,6 +9,7 @@ import campcloth.fibre.LabelReader;
 import campcloth.figure.Figure;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import java.util.Arrays;
 import java.util.Map;
@@ -35,12 +36,14 @@ class ClothFormPage {
     private final Fibres fibres;
     private final LabelReader labels;
     private final ClothFormView view;
+    private final SharePages shares;
 
-    ClothFormPage(Cloths cloths, Fibres fibres, LabelReader labels, ClothFormView view) {
+    ClothFormPage(Cloths cloths, Fibres fibres, LabelReader labels, ClothFormView view, SharePages shares) {
         this.cloths = cloths;
         this.fibres = fibres;
         this.labels = labels;
         this.view = view;
+        this.shares = shares;
     }
 
     @GetMapping("/cloths/new")
@@ -73,6 +76,7 @@ class ClothFormPage {
     @GetMapping("/cloths/{id}/edit")
     ModelAndView edit(@PathVariable String id, @ModelAttribute("units") Units units) {
         KeptCloth kept = kept(id);
+        shares.checkMayChange("cloths", id);
         ClothForm form = ClothForm.of(kept.cloth());
         form.version = kept.version();
         return view.shown(form, Optional.of(kept.cloth()), units, HttpStatus.OK).addObject("kept", kept);

@@ -11,6 +11,7 @@ import campcloth.cloth.ToldDoubts;
 import campcloth.figure.Figure;
 import campcloth.figure.Sources;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,16 +29,19 @@ import org.springframework.web.servlet.ModelAndView;
 @Controller
 class ClothPage {
 
+    private static final String FAMILY = "cloths";
     private static final int NEIGHBOURS = 5;
 
     private final Cloths cloths;
     private final Swatches swatches;
     private final Sources sources;
+    private final SharePages shares;
 
-    ClothPage(Cloths cloths, Swatches swatches, Sources sources) {
+    ClothPage(Cloths cloths, Swatches swatches, Sources sources, SharePages shares) {
         this.cloths = cloths;
         this.swatches = swatches;
         this.sources = sources;
+        this.shares = shares;
     }
 
     @GetMapping("/cloths/{id}")
@@ -61,12 +65,14 @@ class ClothPage {
                 "alike",
                 Alike.to(kept, cloths, NEIGHBOURS)
                         .neighbours());
+        shares.into(model, FAMILY, id);
         return "cloths/cloth";
     }
 
     /** Asks once more: without scripts a page is the only way to ask. */
     @GetMapping("/cloths/{id}/remove")
     String mayItGo(@PathVariable String id, Model model) {
+        shares.checkMayRemove(FAMILY, id);
         model.addAttribute("kept", kept(id));
         model.addAttribute("stale", false);
         return "cloths/remove";

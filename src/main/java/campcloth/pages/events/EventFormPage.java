@@ -8,7 +8,10 @@ import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
 import campcloth.pages.FormErrors;
+import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
@@ -35,11 +38,13 @@ class EventFormPage {
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
+    private final SharePages shares;
 
-    EventFormPage(Events events, Seasons seasons, Fibres fibres) {
+    EventFormPage(Events events, Seasons seasons, Fibres fibres, SharePages shares) {
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
+        this.shares = shares;
     }
 
     @InitBinder("form")
@@ -60,6 +65,7 @@ class EventFormPage {
     @GetMapping("/events/{id}/edit")
     String edit(@PathVariable String id, Model model) {
         KeptEvent kept = events.byId(id).orElseThrow(() -> new NotHere("event"));
+        shares.checkMayChange("events", id);
         EventForm form = EventForm.of(kept.event());
         form.version = kept.version();
         model.addAttribute("form", form);
@@ -89,6 +95,7 @@ class EventFormPage {
             BindingResult typed,
             @RequestParam(name = "do", required = false) @Nullable String button,
             Model model,
+            HttpServletRequest request,
             HttpServletResponse response) {
         Optional<KeptEvent> kept = events.byId(id);
         String address = kept.map(there -> address(there.id())).orElse(NEW);
@@ -100,9 +107,14 @@ class EventFormPage {
         if (event.isEmpty()) {
             return refused(model, response, address);
         }
-        Change change = events.replace(id, form.version == null ? -1 : form.version, event.get());
-        return change instanceof Change.Done
-                ? "redirect:/events/" + id
+        long version = form.version == null ? -1 : form.version;
+        Optional<Change> change =
+                FormErrors.caught(typed, EventForm::field, () -> events.replace(id, version, event.get()));
+        if (change.isEmpty()) {
+            return refused(model, response, address);
+        }
+        return change.get() instanceof Change.Done
+                ? "redirect:/events/" + id + LinkKeys.of(request, "?")
                 : outOfDate(form, event.get(), events.byId(id), model, response);
     }
 

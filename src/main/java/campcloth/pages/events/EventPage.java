@@ -13,7 +13,10 @@ import campcloth.fibre.Fibres;
 import campcloth.figure.Words;
 import campcloth.fire.MissingRules;
 import campcloth.fire.RuleConflicts;
+import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,12 +27,12 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** One event: read, copied, removed, given the rules of another. */
 @Controller
 class EventPage {
 
+    private static final String FAMILY = "events";
     private static final int VERSIONS = 20;
     private static final int OTHERS = 100;
     private static final int LONGEST_NAME = 200;
@@ -38,11 +41,13 @@ class EventPage {
     private final Events events;
     private final Demo demo;
     private final Fibres fibres;
+    private final SharePages shares;
 
-    EventPage(Events events, Demo demo, Fibres fibres) {
+    EventPage(Events events, Demo demo, Fibres fibres, SharePages shares) {
         this.events = events;
         this.demo = demo;
         this.fibres = fibres;
+        this.shares = shares;
     }
 
     @GetMapping("/events/{id}")
@@ -72,11 +77,7 @@ class EventPage {
                         .toList());
         model.addAttribute(
                 "isDemo", demo.things().stream().anyMatch(thing -> thing.id().equals(kept.id())));
-        model.addAttribute(
-                "shared",
-                ServletUriComponentsBuilder.fromCurrentRequest()
-                        .replaceQuery(null)
-                        .toUriString());
+        shares.into(model, FAMILY, id);
         return "events/event";
     }
 
@@ -107,7 +108,7 @@ class EventPage {
 
     /** Takes over the rules of another event that are not there yet. */
     @PostMapping("/events/{id}/rules")
-    String takeRules(@PathVariable String id, @RequestParam String from) {
+    String takeRules(@PathVariable String id, @RequestParam String from, HttpServletRequest request) {
         List<SafetyRule> others = kept(from).event().rules();
         for (int i = 0; i < TRIES; i++) {
             KeptEvent kept = kept(id);
@@ -115,7 +116,7 @@ class EventPage {
             others.stream().filter(rule -> !all.contains(rule)).forEach(all::add);
             if (all.size() == kept.event().rules().size()
                     || events.replace(id, kept.version(), kept.event().withRules(all)) instanceof Change.Done) {
-                return "redirect:/events/" + id + "#rules";
+                return "redirect:/events/" + id + LinkKeys.of(request, "?") + "#rules";
             }
         }
         throw new IllegalStateException("the event is changed all the time");
@@ -123,6 +124,7 @@ class EventPage {
 
     @GetMapping("/events/{id}/remove")
     String ask(@PathVariable String id, Model model) {
+        shares.checkMayRemove(FAMILY, id);
         model.addAttribute("kept", kept(id));
         return "events/remove";
     }

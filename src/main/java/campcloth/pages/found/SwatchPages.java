@@ -14,8 +14,11 @@ import campcloth.cloth.Washing;
 import campcloth.figure.Sources;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
+import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
 import campcloth.pages.Units;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -43,6 +46,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 class SwatchPages {
 
     private static final String FORM = "found/swatch-form";
+    private static final String FAMILY = "cloths";
     private static final int MOST_REFERENCES = 200;
     private static final int MORE_ROWS = 3;
 
@@ -51,22 +55,31 @@ class SwatchPages {
     private final Sources sources;
     private final MessageSource texts;
     private final Clock clock;
+    private final SharePages shares;
 
-    SwatchPages(Swatches swatches, Cloths cloths, Sources sources, MessageSource texts, Clock clock) {
+    SwatchPages(
+            Swatches swatches,
+            Cloths cloths,
+            Sources sources,
+            MessageSource texts,
+            Clock clock,
+            SharePages shares) {
         this.swatches = swatches;
         this.cloths = cloths;
         this.sources = sources;
         this.texts = texts;
         this.clock = clock;
+        this.shares = shares;
     }
 
     @GetMapping
-    String all(@PathVariable String id) {
-        return "redirect:/cloths/" + cloth(id).id();
+    String all(@PathVariable String id, HttpServletRequest request) {
+        return "redirect:/cloths/" + cloth(id).id() + LinkKeys.of(request, "?");
     }
 
     @GetMapping("/new")
     String form(@PathVariable String id, @ModelAttribute("form") SwatchForm form, Model model, Locale locale) {
+        shares.checkMayChange(FAMILY, id);
         form.measuredOn = LocalDate.now(clock).toString();
         return shown(cloth(id), form, 0, model, locale);
     }
@@ -149,6 +162,7 @@ class SwatchPages {
     @GetMapping("/{swatchId}/remove")
     String sure(
             @PathVariable String id, @PathVariable String swatchId, @ModelAttribute("units") Units units, Model model) {
+        shares.checkMayRemove(FAMILY, id);
         show(id, swatchId, units, model);
         return "found/swatch-remove";
     }
@@ -164,6 +178,7 @@ class SwatchPages {
         SwatchHistory history = swatches.of(id).orElseThrow(() -> new NotHere("cloth"));
         KeptSwatch kept = history.byId(swatchId).orElseThrow(() -> new NotHere("swatch"));
         model.addAttribute("cloth", cloth);
+        shares.into(model, FAMILY, id);
         model.addAttribute("result", SwatchResult.of(kept, history, cloth.cloth(), units, sources));
     }
 

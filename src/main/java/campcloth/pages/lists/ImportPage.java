@@ -1,9 +1,16 @@
 package campcloth.pages.lists;
 
 import campcloth.figure.Refused;
+import campcloth.job.Job;
+import campcloth.job.Jobs;
+import campcloth.job.TooManyJobs;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
+import campcloth.pages.NotHere;
+import campcloth.supply.AskedList;
 import campcloth.supply.ListDesk;
+import campcloth.supply.ListJobs;
+import campcloth.supply.ListJobs.KeptList;
 import campcloth.supply.ListOrder;
 import campcloth.supply.Spool;
 import campcloth.supply.SupplierLists.OnBadRow;
@@ -28,7 +35,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.multipart.MultipartFile;
 
-/** A supplier's list: sent once, looked at, taken over when its sender says so, told as it goes. */
+/**
+ * A supplier's list: sent once, looked at, taken over when its sender says so, told as it goes. The work on it is a job, so that it
+ * goes on whichever instance is asked, and when the service starts again.
+ */
 @Controller
 class ImportPage {
 
@@ -38,11 +48,13 @@ class ImportPage {
     /** How soon a page without scripts asks again how far a list has come. */
     private static final int AGAIN_IN_SECONDS = 2;
 
-    private final UploadedLists lists;
+    private final ListJobs lists;
+    private final Jobs jobs;
     private final MessageSource texts;
 
-    ImportPage(UploadedLists lists, MessageSource texts) {
+    ImportPage(ListJobs lists, Jobs jobs, MessageSource texts) {
         this.lists = lists;
+        this.jobs = jobs;
         this.texts = texts;
     }
 
@@ -73,58 +85,75 @@ class ImportPage {
             return FORM;
         }
         try {
-            return "redirect:/cloths/import/"
-                    + kept(file.get(), order.get(), form.onBadRow).id();
-        } catch (UploadedLists.Full full) {
+            return "redirect:" + address(handedIn(file.get(), order.get(), form.onBadRow));
+        } catch (TooManyJobs full) {
             errors.reject("lists.full");
             busy(response);
             return FORM;
         }
     }
 
-    private UploadedList kept(MultipartFile file, ListOrder order, OnBadRow onBadRow)
-            throws IOException, UploadedLists.Full {
-        Spool spool = new Spool();
-        try (InputStream bytes = file.getInputStream()) {
+    private Job handedIn(MultipartFile file, ListOrder order, OnBadRow onBadRow) throws IOException {
+        String name = file.getOriginalFilename();
+        try (Spool spool = new Spool();
+                InputStream bytes = file.getInputStream()) {
             if (!spool.take(bytes, ListDesk.MOST_BYTES)) {
                 throw Refused.of("file", "is over 16 MiB", "send the list in parts");
             }
-        } catch (IOException | RuntimeException broken) {
-            spool.close();
-            throw broken;
+            return lists.add(new AskedList(name == null ? "" : name, order, onBadRow, true), spool);
         }
-        String name = file.getOriginalFilename();
-        return lists.add(name == null ? "" : name, order, onBadRow, spool);
     }
 
     @GetMapping("/cloths/import/{id}")
     String look(@PathVariable String id, Model model) {
-        SeenList list = SeenList.of(lists.named(id));
-        model.addAttribute("list", list);
-        if (list.isWorking()) {
+        return shown(named(id), model);
+    }
+
+    private static String shown(KeptList list, Model model) {
+        SeenList seen = SeenList.of(list);
+        model.addAttribute("list", seen);
+        if (seen.isWorking()) {
             model.addAttribute("againInSeconds", AGAIN_IN_SECONDS);
         }
         return "lists/list";
     }
 
+    /** Takes over what was looked at, or tries again what came to nothing, under an address of its own. */
     @PostMapping("/cloths/import/{id}/take")
     String take(@PathVariable String id, Model model, HttpServletResponse response) {
-        UploadedList list = lists.named(id);
-        try {
-            lists.take(list);
-            return "redirect:/cloths/import/" + id;
-        } catch (UploadedLists.Full full) {
-            busy(response);
-            model.addAttribute("list", SeenList.of(list));
-            model.addAttribute("full", true);
-            return "lists/list";
+        KeptList list = named(id);
+        if (!SeenList.of(list).isToBeTaken()) {
+            return "redirect:" + address(list.job());
         }
+        try {
+            return "redirect:" + address(lists.goOn(list).orElseThrow(() -> new NotHere("list")));
+        } catch (TooManyJobs full) {
+            busy(response);
+            model.addAttribute("full", true);
+            return shown(list, model);
+        }
+    }
+
+    @PostMapping("/cloths/import/{id}/cancel")
+    String cancel(@PathVariable String id) {
+        Job job = named(id).job();
+        jobs.cancel(id);
+        return "redirect:" + address(job);
     }
 
     @PostMapping("/cloths/import/{id}/forget")
     String forget(@PathVariable String id) {
-        lists.forget(lists.named(id));
+        named(id);
+        jobs.remove(id);
         return "redirect:/cloths/import";
+    }
+
+    private KeptList named(String id) {
+        return lists.byId(id).orElseThrow(() -> new NotHere("list"));
+    }
+
+    private static String address(Job job) {
+        return "/cloths/import/" + job.id();
     }
 
     private static void busy(HttpServletResponse response) {

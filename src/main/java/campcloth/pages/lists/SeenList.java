@@ -2,7 +2,11 @@ package campcloth.pages.lists;
 
 import campcloth.figure.Refusal;
 import campcloth.figure.Words;
+import campcloth.job.Failure;
+import campcloth.job.Job;
 import campcloth.supply.ListHead;
+import campcloth.supply.ListJobs.KeptList;
+import campcloth.supply.ListProgress;
 import campcloth.supply.ListReport;
 import campcloth.supply.ListReport.Outcome;
 import campcloth.supply.SupplierLists.OnBadRow;
@@ -19,6 +23,7 @@ public record SeenList(
         Stage stage,
         Optional<ListReport> report,
         List<Refusal> refusals,
+        boolean isKept,
         long rowsRead,
         long rowsWritten,
         long clothsIndexed) {
@@ -33,42 +38,43 @@ public record SeenList(
         TAKEN,
         REFUSED,
         UNREADABLE,
-        BROKEN
+        BROKEN,
+        CANCELLED
     }
 
-    static SeenList of(UploadedList list) {
-        UploadedList.Stage stage = list.stage();
+    static SeenList of(KeptList list) {
+        Job job = list.job();
+        ListProgress progress = ListProgress.of(job);
         return new SeenList(
-                list.id(),
-                Words.shortened(list.fileName()),
-                list.order().supplier(),
-                list.onBadRow(),
-                stage(stage),
-                report(stage),
-                stage instanceof UploadedList.Stage.Unreadable unreadable ? unreadable.refusals() : List.of(),
-                list.rowsRead(),
-                list.rowsWritten(),
-                list.clothsIndexed());
+                job.id().toString(),
+                Words.shortened(list.asked().fileName()),
+                list.asked().how().supplier(),
+                list.asked().onBadRow(),
+                stage(list),
+                list.report(),
+                job.failure().map(Failure::refusals).orElse(List.of()),
+                list.isKept(),
+                progress.rowsRead(),
+                progress.rowsWritten(),
+                progress.clothsIndexed());
     }
 
-    private static Stage stage(UploadedList.Stage stage) {
-        if (stage instanceof UploadedList.Stage.Working working) {
-            return working.dryRun() ? Stage.LOOKING : Stage.TAKING;
-        }
-        if (stage instanceof UploadedList.Stage.Ended ended) {
-            return ended.report().written() ? Stage.TAKEN : Stage.REFUSED;
-        }
-        if (stage instanceof UploadedList.Stage.LookedAt) {
-            return Stage.LOOKED_AT;
-        }
-        return stage instanceof UploadedList.Stage.Unreadable ? Stage.UNREADABLE : Stage.BROKEN;
+    private static Stage stage(KeptList list) {
+        boolean dryRun = list.asked().dryRun();
+        return switch (list.job().state()) {
+            case QUEUED, RUNNING -> dryRun ? Stage.LOOKING : Stage.TAKING;
+            case DONE -> dryRun ? Stage.LOOKED_AT : isWritten(list) ? Stage.TAKEN : Stage.REFUSED;
+            case FAILED -> isUnreadable(list.job()) ? Stage.UNREADABLE : Stage.BROKEN;
+            case CANCELLED -> Stage.CANCELLED;
+        };
     }
 
-    private static Optional<ListReport> report(UploadedList.Stage stage) {
-        if (stage instanceof UploadedList.Stage.LookedAt looked) {
-            return Optional.of(looked.report());
-        }
-        return stage instanceof UploadedList.Stage.Ended ended ? Optional.of(ended.report()) : Optional.empty();
+    private static boolean isWritten(KeptList list) {
+        return list.report().map(ListReport::written).orElse(false);
+    }
+
+    private static boolean isUnreadable(Job job) {
+        return job.failure().map(why -> !why.refusals().isEmpty()).orElse(false);
     }
 
     public boolean isWorking() {
@@ -80,6 +86,11 @@ public record SeenList(
         return stage == Stage.LOOKED_AT
                 && counts().map(c -> c.added() + c.changed() > 0).orElse(false)
                 && !isHeldUp();
+    }
+
+    /** Whether it can be taken over as it is, or the work be tried again. */
+    public boolean isToBeTaken() {
+        return isKept && (isOfUse() || stage == Stage.BROKEN || stage == Stage.CANCELLED);
     }
 
     /** Whether rows that cannot be used keep all others out. */

@@ -1,5 +1,6 @@
 package campcloth.pages.plan;
 
+import campcloth.access.ShareKey;
 import campcloth.cloth.Outfit;
 import campcloth.errand.Asking;
 import campcloth.errand.TakenEvent;
@@ -18,6 +19,7 @@ import campcloth.garment.Sizes;
 import campcloth.pages.NotHere;
 import campcloth.pages.TypedIn;
 import campcloth.pages.Units;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +39,9 @@ public class AskedForm {
 
     /** Id of an event on file; the season and the day tell nothing beside it. */
     public @Nullable String event;
+
+    /** Keys of the links by which the event is shared with who asks; they go wherever the event goes. */
+    public List<String> key = new ArrayList<>();
 
     public @Nullable Season season;
     public SpellForm day = new SpellForm();
@@ -135,7 +140,9 @@ public class AskedForm {
     }
 
     private QueryText written() {
-        QueryText query = new QueryText().add("event", event).add("season", season);
+        QueryText query = new QueryText().add("event", event);
+        key.stream().flatMap(text -> ShareKey.in(text).stream()).forEach(shown -> query.add("key", shown.text()));
+        query.add("season", season);
         day.write("day", query);
         evening.write("evening", query);
         night.write("night", query);

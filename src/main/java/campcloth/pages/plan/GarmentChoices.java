@@ -81,7 +81,8 @@ class GarmentChoices {
                         "night", UsualSpell.of(usual.night())));
         model.addAttribute("dayOpen", form.tellsDay() || hasErrors(binding, "day.", "evening.", "night."));
         model.addAttribute("measuresOpen", form.tellsMeasures() || hasErrors(binding, "measures"));
-        model.addAttribute("events", eventChoices());
+        Optional<KeptEvent> chosen = chosen(form);
+        model.addAttribute("events", eventChoices(chosen));
         model.addAttribute("designs", Designs.all());
         model.addAttribute("design", design);
         model.addAttribute(
@@ -89,7 +90,7 @@ class GarmentChoices {
         model.addAttribute("sizes", sizeChoices());
         model.addAttribute("seasons", words("plan.season", Season.values()));
         model.addAttribute("uses", words("plan.use", ClothingUse.values()));
-        chosen(form).ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
+        chosen.ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
     }
 
     private static boolean hasErrors(BindingResult binding, String... starts) {
@@ -101,13 +102,16 @@ class GarmentChoices {
         return Optional.ofNullable(form.event).flatMap(events::byId);
     }
 
-    private List<Choice> eventChoices() {
+    /** Those listed, and the one that is asked about where it is only shared. */
+    private List<Choice> eventChoices(Optional<KeptEvent> chosen) {
         List<Choice> choices = new ArrayList<>();
         events.each(kept -> {
             if (choices.size() < MOST_EVENTS) {
                 choices.add(new Choice(kept.id(), label(kept.event())));
             }
         });
+        chosen.filter(kept -> choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
+                .ifPresent(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
         choices.add(new Choice("", text("plan.event.none")));
         return choices;
     }

@@ -4,6 +4,10 @@ import campcloth.figure.Refused;
 import campcloth.pages.plan.AskedForm;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.springframework.beans.MutablePropertyValues;
 import org.springframework.core.convert.support.DefaultConversionService;
 import org.springframework.validation.DataBinder;
@@ -24,13 +28,16 @@ final class AskedText {
         if (text.length() > LONGEST || parts.length > MOST_PARTS) {
             throw unreadable();
         }
-        MutablePropertyValues values = new MutablePropertyValues();
+        Map<String, List<String>> told = new LinkedHashMap<>();
         for (String part : parts) {
             int equals = part.indexOf('=');
             if (equals > 0) {
-                values.add(decoded(part.substring(0, equals)), decoded(part.substring(equals + 1)));
+                told.computeIfAbsent(decoded(part.substring(0, equals)), name -> new ArrayList<>())
+                        .add(decoded(part.substring(equals + 1)));
             }
         }
+        MutablePropertyValues values = new MutablePropertyValues();
+        told.forEach((name, texts) -> values.add(name, texts.size() == 1 ? texts.get(0) : texts));
         AskedForm asked = new AskedForm();
         DataBinder binder = new DataBinder(asked);
         binder.initDirectFieldAccess();

@@ -1,13 +1,16 @@
 package campcloth.pages.sheet;
 
 import campcloth.errand.Errands;
+import campcloth.errand.KeptErrand;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
 import campcloth.layout.CuttingSheet;
 import campcloth.layout.LayoutDrawing;
 import campcloth.layout.LayoutGate;
 import campcloth.pages.NotHere;
+import campcloth.pages.SharePages;
 import campcloth.pages.Units;
+import java.util.List;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -19,7 +22,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** The kept plan sheets: the latest of them, and each by itself. */
 @Controller
@@ -27,32 +29,37 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 class SheetPage {
 
     private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml;charset=UTF-8");
+    private static final String FAMILY = "sheets";
     private static final int MOST_LISTED = 50;
 
     private final Errands errands;
     private final KeptSheets sheets;
     private final SheetPdf pdf;
     private final LayoutGate gate;
+    private final SharePages shares;
 
-    SheetPage(Errands errands, KeptSheets sheets, SheetPdf pdf, LayoutGate gate) {
+    SheetPage(Errands errands, KeptSheets sheets, SheetPdf pdf, LayoutGate gate, SharePages shares) {
         this.pdf = pdf;
         this.gate = gate;
+        this.shares = shares;
         this.errands = errands;
         this.sheets = sheets;
     }
 
     @GetMapping
     String latest(Model model) {
-        model.addAttribute("kept", errands.latest(MOST_LISTED));
+        List<KeptErrand> kept = errands.latest(MOST_LISTED);
+        model.addAttribute("kept", kept);
+        model.addAttribute(
+                "mayDelete",
+                shares.changeable(FAMILY, kept.stream().map(KeptErrand::id).toList()));
         return "sheet/list";
     }
 
     @GetMapping("/{id}")
     String one(@PathVariable String id, Model model) {
         model.addAttribute("view", sheets.view(id));
-        model.addAttribute(
-                "address",
-                ServletUriComponentsBuilder.fromCurrentRequestUri().build().toUriString());
+        shares.into(model, FAMILY, id);
         return "sheet/sheet";
     }
 
@@ -84,6 +91,7 @@ class SheetPage {
     @PostMapping("/{id}/delete")
     String delete(@PathVariable String id, @RequestParam(defaultValue = "false") boolean sure, Model model) {
         if (!sure) {
+            shares.checkMayRemove(FAMILY, id);
             model.addAttribute("kept", sheets.kept(id));
             return "sheet/delete";
         }

@@ -2,6 +2,7 @@ package campcloth.pages.shop;
 
 import campcloth.event.Event;
 import campcloth.event.Events;
+import campcloth.event.KeptEvent;
 import campcloth.fibre.LabelVocabulary;
 import campcloth.garment.Designs;
 import campcloth.garment.Sizes;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
@@ -37,8 +39,8 @@ class ShopChoices {
         this.texts = texts;
     }
 
-    void into(Model model) {
-        model.addAttribute("events", events());
+    void into(Model model, ShopForm form) {
+        model.addAttribute("events", events(Optional.ofNullable(form.event).flatMap(events::byId)));
         model.addAttribute(
                 "seasons",
                 texts(
@@ -69,9 +71,12 @@ class ShopChoices {
                 after("shop.language.none", vocabulary.languages(), key -> new Choice(key, language(key))));
     }
 
-    private List<Choice> events() {
+    /** Those listed, and the one that is asked about where it is only shared. */
+    private List<Choice> events(Optional<KeptEvent> chosen) {
         List<Choice> choices = new ArrayList<>(texts("shop.event.none"));
         events.each(kept -> choices.add(new Choice(kept.id(), name(kept.event(), kept.id()))));
+        chosen.filter(kept -> choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
+                .ifPresent(kept -> choices.add(new Choice(kept.id(), name(kept.event(), kept.id()))));
         return choices;
     }
 

@@ -26,7 +26,7 @@ public final class ShopForm extends AskedForm {
 
     private static final String SHOP = "stated in the shop";
     private static final Pattern PATH = Pattern.compile("[A-Za-z.]+(\\[[A-Za-z]+])?");
-    private static final Set<String> SHOWN = Set.of("event", "season", "design", "size");
+    private static final Set<String> SHOWN = Set.of("event", "key", "season", "design", "size");
 
     /** How the face looks. */
     public enum Face {

@@ -58,7 +58,7 @@ class ShopPage {
             HttpServletRequest request,
             HttpServletResponse response,
             Model model) {
-        choices.into(model);
+        choices.into(model, form);
         model.addAttribute("figures", new ShopFigures(units));
         model.addAttribute("carried", carried(form, binding));
         model.addAttribute("swapped", request.getHeader("HX-Request") != null);

@@ -110,10 +110,10 @@ record Cluster(DataFolder folder, int major) {
         throw ServerLog.failure("PostgreSQL could not make its database", outcome.said(), programs.log());
     }
 
-    /** Writes the settings for the next start. */
-    void configure(int port) throws IOException {
+    /** Writes the settings, which hold once the server starts or reads them again. */
+    void configure(int port, boolean readOnly) throws IOException {
         Path draft = path().resolve(SETTINGS + ".draft");
-        Files.writeString(draft, Settings.on(port));
+        Files.writeString(draft, Settings.on(port, readOnly));
         Files.move(draft, path().resolve(SETTINGS), StandardCopyOption.ATOMIC_MOVE);
     }
 }

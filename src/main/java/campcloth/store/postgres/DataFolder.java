@@ -57,7 +57,8 @@ record DataFolder(Path root) {
         }
     }
 
-    private static Path wanted(String configured) {
+    /** The folder that is meant, whether it is there or not. */
+    static Path wanted(String configured) {
         Path home = home();
         String given = configured.strip();
         if (given.isEmpty()) {

@@ -1,9 +1,9 @@
 package campcloth.store.postgres;
 
+import campcloth.outage.Outage;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Path;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** There is no database to work with: one sentence says what happened, one says what the reader can do about it. */
@@ -27,7 +27,7 @@ final class DatabaseUnavailable extends RuntimeException {
     /** What a failed reading or writing under {@code where} means to the person who started the application. */
     static DatabaseUnavailable because(IOException failure, Path where) {
         String said = String.valueOf(failure.getMessage());
-        if (tellsOfAFullDisk(said)) {
+        if (Outage.tellsOfAFullDisk(said)) {
             return new DatabaseUnavailable(
                     "The disk that holds " + where + " is full.",
                     "Free at least 200 MB there, or choose a folder on another disk with CAMPCLOTH_DATA_DIR.",
@@ -45,13 +45,6 @@ final class DatabaseUnavailable extends RuntimeException {
                 "The data folder could not be used: " + failure.getClass().getSimpleName() + ", " + said + ".",
                 "Put it right, or choose another folder with CAMPCLOTH_DATA_DIR.",
                 failure);
-    }
-
-    static boolean tellsOfAFullDisk(String said) {
-        String lower = said.toLowerCase(Locale.ROOT);
-        return lower.contains("no space left")
-                || lower.contains("disk quota exceeded")
-                || lower.contains("not enough space");
     }
 
     String happened() {

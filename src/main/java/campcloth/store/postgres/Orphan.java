@@ -38,6 +38,11 @@ record Orphan(DataFolder folder, Path cluster) {
         }
     }
 
+    /** Whether a server runs on the cluster. */
+    boolean serves() throws IOException {
+        return process(cluster.resolve("postmaster.pid")).filter(this::serves).isPresent();
+    }
+
     private static Optional<ProcessHandle> process(Path pidFile) throws IOException {
         return firstLine(pidFile)
                 .filter(line -> line.matches("\\d{1,18}"))

@@ -1,13 +1,14 @@
 package campcloth.store.postgres;
 
+import campcloth.outage.Storage;
 import java.io.IOException;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * The application's own PostgreSQL, from the folder to the open door; closing it stops the server and lets go of the
- * folder. A start that fails leaves neither a server nor a lock behind.
+ * The application's own PostgreSQL, from the folder to the open door, watched while it runs; closing it stops the server and
+ * lets go of the folder. A start that fails leaves neither a server nor a lock behind.
  */
 final class OwnPostgres implements AutoCloseable {
 
@@ -17,12 +18,14 @@ final class OwnPostgres implements AutoCloseable {
     private final InstanceLock lock;
     private final Server server;
     private final Entry entry;
+    private final Watch watch;
 
-    private OwnPostgres(DataFolder folder, InstanceLock lock, Server server, Entry entry) {
+    private OwnPostgres(DataFolder folder, InstanceLock lock, Server server, Entry entry, Watch watch) {
         this.folder = folder;
         this.lock = lock;
         this.server = server;
         this.entry = entry;
+        this.watch = watch;
     }
 
     /**
@@ -55,13 +58,14 @@ final class OwnPostgres implements AutoCloseable {
         new Orphan(folder, cluster.path()).clear(programs);
         folder.sweep();
         cluster.makeIfMissing(programs);
-        Server server = Server.start(programs, cluster, ServerLog.in(folder), port);
+        Server server = Server.start(programs, cluster, ServerLog.in(folder), port, false);
         try {
             Entry entry = new Entry(server.port(), secret);
             entry.makeIfMissing();
             binaries.removeOthers(folder);
             LOG.info("PostgreSQL {} is ready on 127.0.0.1:{}", binaries.version(), server.port());
-            return new OwnPostgres(folder, lock, server, entry);
+            Watch watch = new Watch(folder, programs, cluster, server.port()).begun();
+            return new OwnPostgres(folder, lock, server, entry, watch);
         } catch (IOException | RuntimeException failure) {
             server.stop();
             throw failure;
@@ -92,8 +96,19 @@ final class OwnPostgres implements AutoCloseable {
         return folder;
     }
 
+    /** What is known of its disk. */
+    Storage storage() {
+        return watch;
+    }
+
+    /** Has changes refused where less than so many bytes are left on the disk. */
+    void keepFree(long bytes) {
+        watch.keepFree(bytes);
+    }
+
     @Override
     public void close() {
+        watch.close();
         try {
             server.stop();
         } catch (IOException | RuntimeException failure) {

@@ -1,6 +1,8 @@
 package campcloth.store.postgres;
 
+import campcloth.outage.Storage;
 import javax.sql.DataSource;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.AutoConfiguration;
 import org.springframework.boot.autoconfigure.condition.ConditionMessage;
 import org.springframework.boot.autoconfigure.condition.ConditionOutcome;
@@ -9,6 +11,8 @@ import org.springframework.boot.autoconfigure.condition.SpringBootCondition;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 import org.springframework.boot.jdbc.autoconfigure.JndiDataSourceAutoConfiguration;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.ApplicationListener;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ConditionContext;
 import org.springframework.context.annotation.Conditional;
@@ -31,6 +35,18 @@ class OwnPostgresConfiguration {
         return OwnPostgres.start(
                 environment.getProperty("campcloth.data-dir", ""),
                 environment.getProperty("campcloth.postgres-port", Integer.class, 0));
+    }
+
+    @Bean
+    Storage ownStorage(OwnPostgres postgres) {
+        return postgres.storage();
+    }
+
+    /** Only once it has started: a start that loads a newer catalogue is not to be stopped half way. */
+    @Bean
+    ApplicationListener<ApplicationReadyEvent> diskReserve(
+            OwnPostgres postgres, @Value("${campcloth.disk-reserve-mb:64}") int reserveMb) {
+        return ready -> postgres.keepFree((long) reserveMb << 20);
     }
 
     @Bean

@@ -22,13 +22,14 @@ record Server(Programs programs, Path cluster, int port) {
     private static final int STOP_SECONDS = 60;
     private static final int TRIES = 3;
 
-    /** Starts the server on the given port, or on a free one where it is 0. */
-    static Server start(Programs programs, Cluster cluster, ServerLog log, int wantedPort) throws IOException {
+    /** Starts the server on the given port, or on a free one where it is 0; with {@code readOnly} it takes no changes. */
+    static Server start(Programs programs, Cluster cluster, ServerLog log, int wantedPort, boolean readOnly)
+            throws IOException {
         String said = "";
         for (int attempt = 0; attempt < TRIES; attempt++) {
             int port = wantedPort == 0 ? freePort() : wantedPort;
             LOG.info("Starting PostgreSQL in {} on port {}", cluster.path(), port);
-            cluster.configure(port);
+            cluster.configure(port, readOnly);
             long before = log.length();
             if (launch(programs, cluster.path(), log)) {
                 return new Server(programs, cluster.path(), port);
@@ -57,6 +58,15 @@ record Server(Programs programs, Path cluster, int port) {
                 "--wait",
                 "--timeout=" + START_SECONDS);
         return outcome.succeeded();
+    }
+
+    /** Has the running server read its settings again. */
+    static void reload(Programs programs, Path cluster) throws IOException {
+        Programs.Outcome outcome =
+                programs.run(Duration.ofSeconds(STOP_SECONDS), "pg_ctl", "reload", "--pgdata=" + cluster);
+        if (!outcome.succeeded()) {
+            throw new IOException("pg_ctl reload: " + outcome.said().strip());
+        }
     }
 
     /** Stops the server: connections are ended, open transactions rolled back, everything written. */

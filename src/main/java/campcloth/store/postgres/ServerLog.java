@@ -1,5 +1,6 @@
 package campcloth.store.postgres;
 
+import campcloth.outage.Outage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ record ServerLog(Path file) {
 
     /** The failure that a program's words tell of. */
     static DatabaseUnavailable failure(String happened, String said, Path log) {
-        if (DatabaseUnavailable.tellsOfAFullDisk(said)) {
+        if (Outage.tellsOfAFullDisk(said)) {
             return DatabaseUnavailable.because(new IOException("No space left on device"), log);
         }
         List<String> lines = said.lines().filter(line -> !line.isBlank()).toList();

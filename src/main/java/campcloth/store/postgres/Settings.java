@@ -22,7 +22,7 @@ final class Settings {
 
     private Settings() {}
 
-    static String on(int port) {
+    static String on(int port, boolean readOnly) {
         Map<String, String> settings = new LinkedHashMap<>();
         settings.put("fsync", "on");
         settings.put("full_page_writes", "on");
@@ -35,6 +35,7 @@ final class Settings {
         settings.put("shared_buffers", "64MB");
         settings.put("timezone", "UTC");
         settings.put("log_timezone", "UTC");
+        settings.put("default_transaction_read_only", readOnly ? "on" : "off");
         return "# Written by Campcloth at every start.\n"
                 + settings.entrySet().stream()
                         .map(setting -> setting.getKey() + " = '" + setting.getValue() + "'\n")

@@ -82,7 +82,8 @@ public final class PostgresForTests {
     }
 
     private static Running ourOwn() {
-        OwnPostgres postgres = OwnPostgres.start("target/postgres-for-tests", 0);
+        OwnPostgres postgres =
+                OwnPostgres.start("target/postgres-for-tests-" + System.getProperty("surefire.forkNumber", "1"), 0);
         Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
         Running running =
                 new Running(postgres.entry()::url, Settings.SUPERUSER, postgres.password(), postgres.password());

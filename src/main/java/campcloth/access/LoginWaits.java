@@ -1,0 +1,22 @@
+package campcloth.access;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/** Wrong passwords in a row, by the name that was typed, over all instances of the service. */
+public interface LoginWaits {
+
+    /**
+     * Begins an attempt, which counts as wrong until it is told to be right: that way no number of attempts at the same time gets past the
+     * count.
+     *
+     * @return how long to wait, where the attempt may not be made
+     */
+    Optional<Duration> begin(String typedName);
+
+    /** The attempt was wrong indeed; noted in the audit log where there is such an account. */
+    void refused(String typedName);
+
+    /** The attempt was right, or an administrator lets the account try anew. */
+    void clear(String typedName);
+}

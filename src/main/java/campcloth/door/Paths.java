@@ -1,0 +1,46 @@
+package campcloth.door;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.Set;
+
+/** Kinds of requests that the door treats alike. */
+final class Paths {
+
+    private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+    private static final List<String> FOR_PROGRAMS = List.of("/api", "/v3", "/actuator", "/error");
+    private static final List<String> LOOK = List.of("/look", "/webjars");
+
+    /** Where things stand that can be shared by a link. */
+    private static final List<String> SHARED =
+            List.of("/events", "/sheets", "/cloths", "/api/events", "/api/cutting-plans", "/api/cloths");
+
+    private Paths() {}
+
+    static boolean isForPrograms(HttpServletRequest request) {
+        return isUnder(request, FOR_PROGRAMS);
+    }
+
+    static boolean isReading(HttpServletRequest request) {
+        return READING.contains(request.getMethod());
+    }
+
+    static boolean isChangeByProgram(HttpServletRequest request) {
+        return isForPrograms(request) && !isReading(request);
+    }
+
+    /** Styles, scripts and pictures, the same for everybody. */
+    static boolean isLook(HttpServletRequest request) {
+        return isUnder(request, LOOK);
+    }
+
+    /** Reading of what is shared by a link, if the key is right; whether it is, the stores know. */
+    static boolean isByLink(HttpServletRequest request) {
+        return isReading(request) && isUnder(request, SHARED) && !ShownKeys.in(request).isEmpty();
+    }
+
+    static boolean isUnder(HttpServletRequest request, List<String> starts) {
+        String path = request.getRequestURI();
+        return starts.stream().anyMatch(start -> path.equals(start) || path.startsWith(start + "/"));
+    }
+}

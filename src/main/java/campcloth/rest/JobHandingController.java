@@ -1,0 +1,132 @@
+package campcloth.rest;
+
+import campcloth.garment.Sizes;
+import campcloth.job.Job;
+import campcloth.job.JobKind;
+import campcloth.job.Jobs;
+import campcloth.job.NewJob;
+import campcloth.job.Notation;
+import campcloth.plan.CuttingPlanner;
+import campcloth.supply.AskedList;
+import campcloth.supply.ListDesk;
+import campcloth.supply.ListJobs;
+import campcloth.supply.ListOrder;
+import campcloth.supply.Spool;
+import campcloth.supply.SupplierLists.OnBadRow;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.validation.Valid;
+import java.io.IOException;
+import java.net.URI;
+import java.util.Optional;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.HttpMediaTypeNotSupportedException;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Takes jobs in: the same questions as at once, with more time. What cannot be used is refused here already, as far as it shows. */
+@RestController
+@Tag(name = "Jobs")
+class JobHandingController {
+
+    private static final String SOON_SECONDS = "1";
+    private static final String TAKEN_IN = "The job as it was taken in; Location says where to look at it";
+
+    private final Jobs jobs;
+    private final ListJobs lists;
+    private final ClothsToCut cloths;
+    private final Sizes sizes;
+    private final Notation notation;
+
+    JobHandingController(Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation) {
+        this.jobs = jobs;
+        this.lists = lists;
+        this.cloths = cloths;
+        this.sizes = sizes;
+        this.notation = notation;
+    }
+
+    @PostMapping("/api/jobs/layouts")
+    @Operation(
+            operationId = "handInLayout",
+            summary = "Hands in outlines to be laid, with up to 120 seconds of effort",
+            description = "The body is that of POST /api/layouts. The progress tells the length found so far.")
+    @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
+    ResponseEntity<JobAnswer> layout(@Valid @RequestBody LayoutRequest request) throws IOException {
+        request.checkForJob();
+        return takenIn(jobs.add(NewJob.of(JobKind.LAYOUT, notation.write(request))));
+    }
+
+    @PostMapping("/api/jobs/cutting-plans")
+    @Operation(
+            operationId = "handInCuttingPlan",
+            summary = "Hands in a cutting plan, with up to 10 seconds of effort for each of its layouts",
+            description = "The body is that of POST /api/cutting-plans. The plan is kept; planUrl says where.")
+    @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
+    ResponseEntity<JobAnswer> plan(
+            @Valid @RequestBody CuttingPlanRequest request,
+            @Parameter(description = "time in s for each layout of the plan, about, 0.1 to 10")
+                    @RequestParam(defaultValue = "3")
+                    double secondsALayout)
+            throws IOException {
+        CuttingPlanWork.Asked asked = new CuttingPlanWork.Asked(request, secondsALayout);
+        asked.check();
+        CuttingPlanner.check(request.order(cloths.of(request.choice()), sizes));
+        return takenIn(jobs.add(NewJob.of(JobKind.CUTTING_PLAN, notation.write(asked))));
+    }
+
+    @PostMapping(value = BodyLimit.LISTS_AS_JOBS, consumes = ListController.CSV)
+    @Operation(
+            operationId = "handInList",
+            summary = "Hands in a supplier's list, to be taken over or looked at",
+            description = "The body and the parameters are those of POST /api/cloths/import. The report comes with the job.",
+            requestBody =
+                    @io.swagger.v3.oas.annotations.parameters.RequestBody(
+                            required = true,
+                            content =
+                                    @Content(
+                                            mediaType = ListController.CSV,
+                                            schema = @Schema(ref = "SupplierList"))))
+    @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
+    ResponseEntity<JobAnswer> list(
+            HttpServletRequest request,
+            @Parameter(description = "who sells by the list; part of the key of each article", example = "Wendlow Mill")
+                    @RequestParam
+                    String supplier,
+            @Parameter(description = "what a row that cannot be used does to the others")
+                    @RequestParam(defaultValue = "REFUSE_ALL")
+                    OnBadRow onBadRow,
+            @Parameter(description = "whether to report only") @RequestParam(defaultValue = "false") boolean dryRun,
+            @Parameter(description = "currency of prices whose head and cell name none, as EUR") @RequestParam
+                    Optional<String> currency,
+            @Parameter(description = "comma, semicolon or tab; recognised where it is left out") @RequestParam
+                    Optional<String> delimiter,
+            @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.CONTENT_TYPE) String contentType)
+            throws IOException, HttpMediaTypeNotSupportedException {
+        ListController.utf8(MediaType.parseMediaType(contentType));
+        ListOrder how = new ListOrder(supplier, currency, delimiter.map(ListController::sign));
+        try (Spool spool = new Spool()) {
+            if (!spool.take(request.getInputStream(), ListDesk.MOST_BYTES)) {
+                throw TooLarge.list();
+            }
+            return takenIn(lists.add(new AskedList("", how, onBadRow, dryRun), spool));
+        }
+    }
+
+    private static ResponseEntity<JobAnswer> takenIn(Job job) {
+        return ResponseEntity.accepted()
+                .location(URI.create("/api/jobs/" + job.id()))
+                .header(HttpHeaders.RETRY_AFTER, SOON_SECONDS)
+                .body(JobAnswer.of(job));
+    }
+}

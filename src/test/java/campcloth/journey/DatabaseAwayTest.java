@@ -1,0 +1,192 @@
+package campcloth.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.outage.CutLine;
+import campcloth.store.postgres.PostgresForTests;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.ContextConfiguration;
+
+/** The line to the database is cut: everything that needs it says so within seconds, and goes on by itself afterwards. */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+@ContextConfiguration(initializers = DatabaseAwayTest.OverTheLine.class)
+@DirtiesContext
+@Timeout(180)
+class DatabaseAwayTest {
+
+    /** Waiting for a connection takes 3 s; the rest is for a busy machine. */
+    private static final long MOST_MILLIS = 10_000;
+
+    private static final List<String> ASKING =
+            List.of("/api/cloths?size=1", "/api/cloths/linen-plain-185", "/api/cloths/completeness", "/api/cloths/linen-plain-185/alike");
+    private static final List<String> PAGES = List.of("/cloths", "/events");
+
+    private static CutLine line;
+
+    @LocalServerPort
+    private int port;
+
+    private final HttpClient http = HttpClient.newHttpClient();
+
+    /** Puts the line between the service and its database. */
+    static class OverTheLine implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+        @Override
+        public void initialize(ConfigurableApplicationContext context) {
+            PostgresForTests.Database database = PostgresForTests.fresh();
+            URI real = URI.create(database.url().substring("jdbc:".length()));
+            try {
+                line = new CutLine(real::getPort);
+            } catch (IOException failure) {
+                throw new UncheckedIOException(failure);
+            }
+            context.getEnvironment()
+                    .getPropertySources()
+                    .addFirst(new MapPropertySource(
+                            "over the line",
+                            Map.of(
+                                    "spring.datasource.url",
+                                    database.url().replace(":" + real.getPort() + "/", ":" + line.port() + "/"),
+                                    "spring.datasource.username",
+                                    database.user(),
+                                    "spring.datasource.password",
+                                    database.password(),
+                                    "campcloth.demo",
+                                    "false",
+                                    "spring.datasource.hikari.data-source-properties.socketTimeout",
+                                    "4")));
+        }
+    }
+
+    @AfterEach
+    void mend() {
+        line.mend();
+    }
+
+    @Test
+    void allThatNeedsTheDatabaseSaysSoWithinSecondsAndGoesOnByItself() throws Exception {
+        allIsWell();
+        line.cut();
+        List<CompletableFuture<Answer>> answers = new ArrayList<>();
+        ASKING.forEach(path -> answers.add(answer(path, "application/json")));
+        PAGES.forEach(path -> answers.add(answer(path, "text/html")));
+        for (CompletableFuture<Answer> coming : answers) {
+            isAway(coming.join());
+        }
+        Answer written = answer(HttpRequest.newBuilder(uri("/api/events"))
+                        .header("Content-Type", "application/json")
+                        .POST(HttpRequest.BodyPublishers.ofString("{\"name\": \"camp\", \"season\": \"SUMMER\"}"))
+                        .build())
+                .join();
+        isAway(written);
+        assertThat(answer("/api/fibres", "application/json").join().status())
+                .as("what needs no database")
+                .isEqualTo(200);
+        line.mend();
+        allIsWell();
+    }
+
+    @Test
+    void readinessFollowsTheDatabaseAndLivenessDoesNot() throws Exception {
+        allIsWell();
+        assertThat(answer("/actuator/health/readiness", "*/*").join().status()).isEqualTo(200);
+        line.cut();
+        Answer ready = answer("/actuator/health/readiness", "*/*").join();
+        assertThat(ready.status()).isEqualTo(503);
+        assertThat(ready.body()).contains("\"DOWN\"");
+        assertThat(ready.millis()).isLessThan(MOST_MILLIS);
+        assertThat(answer("/actuator/health/liveness", "*/*").join().status()).isEqualTo(200);
+        line.mend();
+        allIsWell();
+        assertThat(answer("/actuator/health/readiness", "*/*").join().status()).isEqualTo(200);
+    }
+
+    /** Connections that broke while they rested, not only just made or used, are noticed before anybody gets one. */
+    @Test
+    void connectionsThatBrokeAtRestHurtNobody() throws Exception {
+        allIsWell();
+        Thread.sleep(3_000);
+        line.drop();
+        for (String path : ASKING) {
+            assertThat(answer(path, "application/json").join().status()).as(path).isEqualTo(200);
+        }
+    }
+
+    /** No error comes from a line that is only silent, so time alone tells. */
+    @Test
+    void aSilentLineIsNoticedByItsSilence() throws Exception {
+        allIsWell();
+        line.mute();
+        List<CompletableFuture<Answer>> answers = ASKING.stream()
+                .map(path -> answer(path, "application/json"))
+                .toList();
+        for (CompletableFuture<Answer> coming : answers) {
+            isAway(coming.join());
+        }
+        line.mend();
+        allIsWell();
+    }
+
+    private record Answer(String path, int status, String type, String retryAfter, String body, long millis) {}
+
+    private void allIsWell() throws InterruptedException {
+        long end = System.nanoTime() + Duration.ofSeconds(40).toNanos();
+        for (String path : List.of(ASKING.get(0), PAGES.get(0))) {
+            Answer last = answer(path, "*/*").join();
+            while (last.status() != 200) {
+                assertThat(System.nanoTime()).as("still " + last).isLessThan(end);
+                Thread.sleep(100);
+                last = answer(path, "*/*").join();
+            }
+        }
+    }
+
+    private static void isAway(Answer answer) {
+        assertThat(answer.status()).as(answer.toString()).isEqualTo(503);
+        assertThat(answer.retryAfter()).as(answer.path()).isEqualTo("5");
+        assertThat(answer.millis()).as(answer.path()).isLessThan(MOST_MILLIS);
+        boolean page = PAGES.contains(answer.path());
+        assertThat(answer.type()).as(answer.path()).startsWith(page ? "text/html" : "application/problem+json");
+        assertThat(answer.body()).as(answer.path()).contains("The database does not answer");
+    }
+
+    private CompletableFuture<Answer> answer(String path, String accept) {
+        return answer(HttpRequest.newBuilder(uri(path)).header("Accept", accept).build());
+    }
+
+    private CompletableFuture<Answer> answer(HttpRequest request) {
+        long begun = System.nanoTime();
+        return http.sendAsync(request, HttpResponse.BodyHandlers.ofString())
+                .thenApply(answer -> new Answer(
+                        request.uri().getPath(),
+                        answer.statusCode(),
+                        answer.headers().firstValue("Content-Type").orElse(""),
+                        answer.headers().firstValue("Retry-After").orElse(""),
+                        answer.body(),
+                        (System.nanoTime() - begun) / 1_000_000));
+    }
+
+    private URI uri(String path) {
+        return URI.create("http://127.0.0.1:" + port + path);
+    }
+}
