@@ -21,8 +21,11 @@ public final class ManagementPort implements EnvironmentPostProcessor, Ordered {
     @Override
     public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {
         boolean hosted = "hosted".equalsIgnoreCase(environment.getProperty("campcloth.mode", "local"));
-        String port = environment.getProperty(PORT, hosted ? "8081" : "");
-        if (port.isEmpty() || port.equals(environment.getProperty("server.port", "8080"))) {
+        String servicePort = environment.getProperty("server.port", "8080");
+        // A service that takes any free port takes another free one for this.
+        String hostedPort = servicePort.equals("0") ? "0" : "8081";
+        String port = environment.getProperty(PORT, hosted ? hostedPort : "");
+        if (port.isEmpty() || (port.equals(servicePort) && !port.equals("0"))) {
             return;
         }
         Map<String, Object> defaults = new LinkedHashMap<>();

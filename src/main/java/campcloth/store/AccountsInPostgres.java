@@ -133,7 +133,7 @@ class AccountsInPostgres implements Accounts {
                 disabled,
                 disabled,
                 id);
-        if (administrators() == 0) {
+        if (before.get().roles().contains(Role.ADMINISTRATOR) && administrators() == 0) {
             throw Refused.of("roles", "would leave nobody who keeps the accounts", "make another account an administrator first");
         }
         audit.note(CHANGED, ACCOUNT, id.toString(), before.get().name().text() + " to " + words(roles) + (disabled ? ", disabled" : ""));

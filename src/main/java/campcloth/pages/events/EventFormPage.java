@@ -10,6 +10,7 @@ import campcloth.fibre.Fibres;
 import campcloth.pages.FormErrors;
 import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -43,12 +44,14 @@ class EventFormPage {
     private final Seasons seasons;
     private final Fibres fibres;
     private final SharePages shares;
+    private final OnceOnly once;
 
-    EventFormPage(Events events, Seasons seasons, Fibres fibres, SharePages shares) {
+    EventFormPage(Events events, Seasons seasons, Fibres fibres, SharePages shares, OnceOnly once) {
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
         this.shares = shares;
+        this.once = once;
     }
 
     @InitBinder("form")
@@ -89,7 +92,8 @@ class EventFormPage {
             return changed(rows.get(), form, typed, model, NEW);
         }
         return event(form, typed, Optional.empty())
-                .map(event -> "redirect:/events/" + events.add(event).id())
+                .map(event -> "redirect:"
+                        + once.made(() -> "/events/" + events.add(event).id()))
                 .orElseGet(() -> refused(model, response, NEW));
     }
 

@@ -1,22 +1,22 @@
 package campcloth.pages.found;
 
+import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.KeptSwatch;
-import campcloth.cloth.Property;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchGuide;
 import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Swatches;
 import campcloth.cloth.Swatches.Outcome;
 import campcloth.cloth.Washing;
-import campcloth.figure.Basis;
 import campcloth.figure.Sources;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import jakarta.servlet.http.HttpServletRequest;
@@ -27,6 +27,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
@@ -56,15 +57,23 @@ class SwatchPages {
     private final MessageSource texts;
     private final Clock clock;
     private final SharePages shares;
+    private final OnceOnly once;
 
     SwatchPages(
-            Swatches swatches, Cloths cloths, Sources sources, MessageSource texts, Clock clock, SharePages shares) {
+            Swatches swatches,
+            Cloths cloths,
+            Sources sources,
+            MessageSource texts,
+            Clock clock,
+            SharePages shares,
+            OnceOnly once) {
         this.swatches = swatches;
         this.cloths = cloths;
         this.sources = sources;
         this.texts = texts;
         this.clock = clock;
         this.shares = shares;
+        this.once = once;
     }
 
     @GetMapping
@@ -94,10 +103,13 @@ class SwatchPages {
         }
         if (!errors.hasErrors()) {
             form.tidy();
-            Optional<KeptSwatch> kept = FormErrors.caught(errors, SwatchForm::field, () -> kept(cloth, form));
+            Optional<String> kept = FormErrors.caught(
+                    errors,
+                    SwatchForm::field,
+                    () -> once.made(() -> "/cloths/" + cloth.id() + "/swatches/"
+                            + kept(cloth, form).id()));
             if (kept.isPresent()) {
-                return "redirect:/cloths/" + cloth.id() + "/swatches/"
-                        + kept.get().id();
+                return "redirect:" + kept.get();
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -123,21 +135,19 @@ class SwatchPages {
 
     /** Cloths whose air permeability somebody measured or declared, with none of them first. */
     private List<Choice> references(KeptCloth measured) {
-        List<Choice> known = cloths.matching(ClothSearch.EVERYTHING).stream()
-                .filter(kept -> !kept.id().equals(measured.id()) && isKnown(kept))
+        ClothColumns columns = cloths.columns(ClothSearch.EVERYTHING);
+        List<String> ids = IntStream.range(0, columns.rows())
+                .filter(row -> columns.holds(row) && columns.permeabilityIsKnown(row))
+                .mapToObj(columns::id)
+                .filter(id -> !id.equals(measured.id()))
                 .limit(MOST_REFERENCES)
+                .toList();
+        List<Choice> known = cloths.byIds(ids).stream()
                 .map(kept -> new Choice(kept.id(), kept.cloth().name()))
                 .toList();
         return known.isEmpty()
                 ? known
                 : Stream.concat(Stream.of(new Choice("", "-")), known.stream()).toList();
-    }
-
-    private static boolean isKnown(KeptCloth kept) {
-        return kept.cloth()
-                .figure(Property.AIR_PERMEABILITY_MM_S)
-                .filter(figure -> figure.basis() == Basis.MEASURED || figure.basis() == Basis.DECLARED)
-                .isPresent();
     }
 
     private List<Choice> choices(String text, Enum<?>[] values, Locale locale) {
