@@ -131,7 +131,10 @@ public final class Workers {
         }
         try {
             String result = askers.as(claim.asker(), () -> ids.under(claim.id(), () -> done(claim, job)));
-            settle(() -> queue.done(claim, result));
+            settle(() -> {
+                queue.beat(claim, job.progress());
+                queue.done(claim, result);
+            });
         } catch (Stopped stopped) {
             job.reason().ifPresent(reason -> end(claim, reason));
         } catch (Refused refused) {

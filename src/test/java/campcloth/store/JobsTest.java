@@ -47,7 +47,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Jobs on a real database: worked on once whoever works, taken over, given back, ended, bounded. */
-@SpringBootTest(properties = "campcloth.jobs.run=false")
+@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
 @OnRealPostgres
 class JobsTest {
 

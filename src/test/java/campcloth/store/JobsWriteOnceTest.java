@@ -46,7 +46,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** What a job wrote before its instance went away is there once when another has done it again. */
-@SpringBootTest(properties = "campcloth.jobs.run=false")
+@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
 @OnRealPostgres
 class JobsWriteOnceTest {
 
