@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.actuate.autoconfigure.web.server.ManagementPortType;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.web.servlet.DelegatingFilterProxyRegistrationBean;
 import org.springframework.context.annotation.Bean;
@@ -35,6 +36,7 @@ import org.springframework.security.web.authentication.AuthenticationFailureHand
 import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.jdbc.config.annotation.web.http.EnableJdbcHttpSession;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
@@ -104,11 +106,13 @@ class HostedDoor {
             Denials denials,
             HostedSettings settings,
             Vouching vouching,
-            Clock clock) {
+            Clock clock,
+            Environment environment) {
         if (settings.hasProvider()) {
             Provider.addTo(http, settings, vouching, askers, in());
         }
-        return http.securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
+        return http.securityMatcher(isForTheDoor(environment))
+                .securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
                 .authenticationProvider(new PasswordProvider(logins))
                 .csrf(csrf -> csrf.ignoringRequestMatchers(Paths::isForPrograms, HostedDoor::isUnits))
                 .headers(headers -> headers.defaultsDisabled().httpStrictTransportSecurity(Customizer.withDefaults()))
@@ -130,6 +134,15 @@ class HostedDoor {
                 .build();
     }
 
+    /**
+     * Health and measurements on a port of their own are for whoever reaches that port, which has neither accounts nor limits; on the
+     * port of the pages they are not there then.
+     */
+    private static RequestMatcher isForTheDoor(Environment environment) {
+        boolean apart = ManagementPortType.get(environment) == ManagementPortType.DIFFERENT;
+        return request -> !apart || !Paths.isWatching(request);
+    }
+
     private static void whoMayComeWhere(
             AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry addresses) {
         addresses
@@ -139,7 +152,7 @@ class HostedDoor {
                 .permitAll()
                 .requestMatchers("/account/password")
                 .authenticated()
-                .requestMatchers("/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
+                .requestMatchers("/actuator/**", "/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
                 .hasRole(Role.ADMINISTRATOR.name())
                 .requestMatchers("/cloths/import/**", "/api/cloths/import/**", "/api/jobs/lists")
                 .hasRole(Role.KEEPER.name())
