@@ -228,8 +228,9 @@ class JobsTest {
         });
         until(() -> kept(job).state() == JobState.RUNNING);
         leaving.stop(Duration.ofMillis(100));
-        assertThat(kept(job).state()).isEqualTo(JobState.QUEUED);
-        Claim next = queue.claim(LAYOUTS).orElseThrow();
+        List<Claim> claims = new ArrayList<>();
+        until(() -> queue.claim(LAYOUTS).map(claims::add).orElse(false));
+        Claim next = claims.get(0);
         deaf.countDown();
         assertThat(queue.done(next, "\"next\"")).isTrue();
         assertThat(jobs.byId(job.id().toString()).orElseThrow().result()).contains("\"next\"");
