@@ -12,8 +12,10 @@ import campcloth.access.NewIds;
 import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
 import campcloth.advice.RankingWatch;
+import campcloth.advice.Shortlist;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
 import campcloth.errand.ErrandSheets;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
@@ -88,6 +90,11 @@ class Wiring {
     @Bean
     Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
         return new Adviser(fireAdvice, watch);
+    }
+
+    @Bean
+    Shortlist shortlist(Adviser adviser, Cloths cloths) {
+        return new Shortlist(adviser, cloths);
     }
 
     @Bean

@@ -173,8 +173,7 @@ class OwnershipPropertiesTest {
                 .sorted((one, other) -> one.id().compareTo(other.id()))
                 .toList());
         List<Neighbour> alike = ask(
-                asker,
-                () -> Alike.to(any, cloths.matching(ClothSearch.EVERYTHING), 5).neighbours());
+                asker, () -> Alike.to(any, cloths, 5).neighbours());
         assertThat(visible.keySet())
                 .as(what + " alike")
                 .containsAll(alike.stream().map(near -> near.kept().id()).toList());
