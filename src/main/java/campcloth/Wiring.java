@@ -12,8 +12,10 @@ import campcloth.access.NewIds;
 import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
 import campcloth.advice.RankingWatch;
+import campcloth.advice.Shortlist;
 import campcloth.advice.UsualTraits;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
 import campcloth.errand.ErrandSheets;
 import campcloth.event.Seasons;
 import campcloth.fibre.Fibres;
@@ -71,8 +73,8 @@ class Wiring {
     }
 
     @Bean
-    ListJobs listJobs(Jobs jobs, Notation notation, NewIds ids) {
-        return new ListJobs(jobs, notation, ids);
+    ListJobs listJobs(Jobs jobs, Askers askers, Notation notation, NewIds ids) {
+        return new ListJobs(jobs, askers, notation, ids);
     }
 
     @Bean
@@ -88,6 +90,11 @@ class Wiring {
     @Bean
     Adviser adviser(FireAdvice fireAdvice, RankingWatch watch) {
         return new Adviser(fireAdvice, watch);
+    }
+
+    @Bean
+    Shortlist shortlist(Adviser adviser, Cloths cloths) {
+        return new Shortlist(adviser, cloths);
     }
 
     @Bean

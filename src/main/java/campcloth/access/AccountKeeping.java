@@ -57,7 +57,7 @@ public final class AccountKeeping {
 
     /** Lets an account try its password at once again. */
     public void unlock(Account account) {
-        waits.clear(account.name().text());
+        waits.release(account);
     }
 
     private String oneTime() {

@@ -2,28 +2,20 @@ package campcloth.advice;
 
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Estimates;
-import campcloth.cloth.Prickle;
-import campcloth.cloth.Wear;
 import campcloth.comfort.Comfort;
 import campcloth.comfort.Course;
 import campcloth.comfort.Courses;
 import campcloth.event.Event;
 import campcloth.fire.FireAdvice;
-import campcloth.fire.FireJudgement;
 import campcloth.fire.OutfitAdvice;
 import campcloth.fire.PartJudgement;
 import campcloth.fire.WhatIf;
 import campcloth.fire.WornCloth;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.ToDoubleFunction;
 
 /** Judges and ranks cloths for a garment at an event. */
 public final class Adviser {
@@ -80,22 +72,36 @@ public final class Adviser {
     public Ranking rank(Question question) {
         long begun = System.nanoTime();
         Ranking ranking = ranking(question);
-        watch.ranked(question.candidates().size(), Duration.ofNanos(System.nanoTime() - begun));
+        tookSince(begun, question.candidates().size());
         return ranking;
     }
 
+    /** Tells the watch of a ranking. */
+    void tookSince(long begunNanos, int cloths) {
+        watch.ranked(cloths, Duration.ofNanos(System.nanoTime() - begunNanos));
+    }
+
     private Ranking ranking(Question question) {
-        Comfort comfort = comfort(question);
         if (question.candidates().isEmpty()) {
-            return new Ranking(
-                    List.of(),
-                    comfort.needs(),
-                    comfort.dressings(question.wear()),
-                    Map.of(),
-                    List.of(),
-                    Optional.empty());
+            return nothing(question, comfort(question));
         }
-        return ranked(question, comfort);
+        Judging judging = judging(question, question.candidates().get(0));
+        return judging.ranking(question.candidates().stream().map(judging::weighed).toList());
+    }
+
+    /** How any cloth is judged for the question. */
+    Judging judging(Question question, Candidate any) {
+        return Judging.of(question, comfort(question), fire, any.cloth());
+    }
+
+    private static Ranking nothing(Question question, Comfort comfort) {
+        return new Ranking(
+                List.of(),
+                comfort.needs(),
+                comfort.dressings(question.wear()),
+                Map.of(),
+                List.of(),
+                Optional.empty());
     }
 
     /**
@@ -113,7 +119,8 @@ public final class Adviser {
                 ranking,
                 question.wear(),
                 wearer -> comfort.forWearer(wearer.pace(), wearer.usedToHeat()),
-                completed -> fire(completed, question));
+                completed -> fire.ofGarment(
+                        WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event()));
     }
 
     /** The course of the event in one cloth. */
@@ -141,85 +148,5 @@ public final class Adviser {
     private static Comfort comfort(Question question) {
         Event event = question.event();
         return Comfort.in(event.spells(), event.place()).wearing(question.outfit());
-    }
-
-    private Ranking ranked(Question question, Comfort comfort) {
-        Event event = question.event();
-        Wear wear = question.wear();
-        Bounds bounds = Bounds.of(
-                comfort, Estimates.complete(question.candidates().get(0).cloth()), wear);
-        boolean atFire = event.spells().stream().anyMatch(s -> s.fireInUse().isPresent());
-        Map<String, Double> weights = Criteria.weights(Demands.of(bounds, wear.nextToSkin(), atFire));
-        List<Weighed> weighed = new ArrayList<>();
-        Set<String> cautions = new LinkedHashSet<>();
-        List<Warning> ofTheRest = Warnings.ofTheRest(wornBesides(question));
-        for (Candidate candidate : question.candidates()) {
-            Facts facts = facts(candidate.cloth(), question, comfort, bounds);
-            cautions.addAll(facts.fire().cautions());
-            weighed.add(new Weighed(judged(candidate, facts, weights, ofTheRest), facts));
-        }
-        cautions.addAll(EventCautions.of(event, bounds));
-        weighed.sort(Comparator.comparing(Weighed::judged, Ranking.BEST_FIRST));
-        return new Ranking(
-                weighed.stream().map(Weighed::judged).toList(),
-                comfort.needs(),
-                comfort.dressings(wear),
-                weights,
-                List.copyOf(cautions),
-                LayerAdvice.of(weighed, question, comfort, fire));
-    }
-
-    private Facts facts(Cloth cloth, Question question, Comfort comfort, Bounds bounds) {
-        Cloth completed = Estimates.complete(cloth);
-        return new Facts(
-                completed,
-                question.wear(),
-                comfort.ensembles(completed, question.wear()),
-                comfort.of(completed, question.wear()),
-                fire(completed, question),
-                Prickle.of(completed),
-                bounds);
-    }
-
-    private FireJudgement fire(Cloth completed, Question question) {
-        return fire.ofGarment(WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event());
-    }
-
-    /** @param ofTheRest what to heed about the rest of the outfit, whatever the cloth */
-    private static Judged judged(
-            Candidate candidate, Facts facts, Map<String, Double> weights, List<Warning> ofTheRest) {
-        List<Assessment> criteria =
-                Criteria.ALL.stream().map(c -> c.assess(facts)).toList();
-        List<Warning> warnings = Warnings.of(facts, ofTheRest);
-        return new Judged(
-                candidate,
-                verdict(facts.fire(), warnings),
-                Warnings.suitsDesign(facts),
-                total(criteria, weights, Assessment::score),
-                total(criteria, weights, Assessment::scoreLow),
-                total(criteria, weights, Assessment::scoreHigh),
-                criteria,
-                warnings,
-                facts.fire().rules(),
-                WetSpell.of(facts.spells()));
-    }
-
-    /** The gate of fire and rules, and caution where any warning asks for it. */
-    private static Verdict verdict(FireJudgement fire, List<Warning> warnings) {
-        return switch (fire.gate()) {
-            case RULED_OUT -> Verdict.RULED_OUT;
-            case CAUTION -> Verdict.CAUTION;
-            case CLEAR ->
-                warnings.stream().anyMatch(w -> w.severity() != Warning.Severity.NOTE)
-                        ? Verdict.CAUTION
-                        : Verdict.SUITABLE;
-        };
-    }
-
-    private static double total(
-            List<Assessment> criteria, Map<String, Double> weights, ToDoubleFunction<Assessment> score) {
-        return criteria.stream()
-                .mapToDouble(a -> weights.getOrDefault(a.criterion(), 0.0) * score.applyAsDouble(a))
-                .sum();
     }
 }

@@ -42,7 +42,8 @@ record Bounds(List<SpellComfort> airy, List<SpellComfort> close, List<SpellComfo
                 comfort.apply(sheet(any, 2, 120, 10)));
     }
 
-    private static Cloth sheet(Cloth any, double thicknessMm, double permeabilityMmS, double vapourResistanceM2PaW) {
+    /** A cloth of these figures, known exactly; all else is that of the other. */
+    static Cloth sheet(Cloth any, double thicknessMm, double permeabilityMmS, double vapourResistanceM2PaW) {
         return any.with(Property.THICKNESS_MM, exact(thicknessMm))
                 .with(Property.AIR_PERMEABILITY_MM_S, exact(permeabilityMmS))
                 .with(Property.VAPOUR_RESISTANCE_M2PA_W, exact(vapourResistanceM2PaW));

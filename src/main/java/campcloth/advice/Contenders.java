@@ -58,6 +58,10 @@ final class Contenders {
 
     /** What comes before any score in {@link Ranking#BEST_FIRST}: the less, the milder. */
     static int gate(Judged judged) {
-        return 2 * judged.verdict().ordinal() + (judged.suitsDesign() ? 0 : 1);
+        return gate(judged.verdict(), judged.suitsDesign());
+    }
+
+    static int gate(Verdict verdict, boolean suitsDesign) {
+        return 2 * verdict.ordinal() + (suitsDesign ? 0 : 1);
     }
 }

@@ -4,11 +4,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The criteria, in the order they are told. To add one, write its class and put it here. */
+/** The criteria, in the order they are told. To add one, write its class and put it here, and into {@link QuickPass}. */
 final class Criteria {
 
-    static final List<Criterion> ALL =
-            List.of(new Warmth(), new Heat(), new Breathability(), new Itch(), new Fire(), new Weight());
+    static final Criterion WARMTH = new Warmth();
+    static final Criterion HEAT = new Heat();
+    static final Criterion BREATHABILITY = new Breathability();
+    static final Criterion ITCH = new Itch();
+    static final Criterion FIRE = new Fire();
+    static final Criterion WEIGHT = new Weight();
+
+    static final List<Criterion> ALL = List.of(WARMTH, HEAT, BREATHABILITY, ITCH, FIRE, WEIGHT);
 
     private Criteria() {}
 

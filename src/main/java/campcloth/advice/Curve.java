@@ -27,6 +27,15 @@ final class Curve {
         return new Curve(values, scores);
     }
 
+    /** The most points that the score changes by for a unit of the value. */
+    double steepest() {
+        double most = 0;
+        for (int i = 1; i < values.length; i++) {
+            most = Math.max(most, Math.abs((scores[i] - scores[i - 1]) / (values[i] - values[i - 1])));
+        }
+        return most;
+    }
+
     double score(double value) {
         if (value <= values[0]) {
             return scores[0];

@@ -87,10 +87,30 @@ final class Heat implements Criterion {
                 : OptionalDouble.of(scoring(bounds).applyAsDouble(quantity(known, Value::value)));
     }
 
+    /** The same, and what stands for it where nothing was computed. */
+    static double scoreOrUsual(List<SpellComfort> spells, Bounds bounds) {
+        return score(spells, bounds).orElse(isCold(spells) ? 100 : 50);
+    }
+
+    private static boolean isCold(List<SpellComfort> spells) {
+        return spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C);
+    }
+
     private static DoubleUnaryOperator scoring(Bounds bounds) {
         double airy = quantity(Known.of(bounds.airy()), Value::value);
         double heavy = quantity(Known.of(bounds.heavy()), Value::value);
         return ratio -> 0.5 * CURVE.score(ratio) + 50 * position(ratio, heavy, airy);
+    }
+
+    /** By how much the score rises at most where the wettedness asked for falls by so much of the comfortable one. */
+    static double steepness(Bounds bounds) {
+        List<Known> airy = Known.of(bounds.airy());
+        if (airy.isEmpty()) {
+            return 0;
+        }
+        double heavy = quantity(Known.of(bounds.heavy()), Value::value);
+        double width = Math.abs(heavy - quantity(airy, Value::value));
+        return 0.5 * CURVE.steepest() + (heavy <= NO_HEAT || width <= SAME ? 0 : 50 / width);
     }
 
     private static double position(double ratio, double heavy, double airy) {
@@ -133,7 +153,7 @@ final class Heat implements Criterion {
     }
 
     private Assessment outside(List<SpellComfort> spells, Basis basis) {
-        if (spells.stream().allMatch(s -> s.needs().spell().airC() <= COLD_C)) {
+        if (isCold(spells)) {
             return Assessment.best(name(), UNIT, "No spell is warm enough for heat to matter.", basis);
         }
         String why = spells.stream()

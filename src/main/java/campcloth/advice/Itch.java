@@ -40,7 +40,7 @@ final class Itch implements Criterion {
         Quantity quantity = new Quantity(coarse.value(), coarse.low(), coarse.high());
         double scratch = SCRATCH.score(facts.prickle().bastRoughness());
         if (!facts.wear().nextToSkin()) {
-            double score = 100 - OVER_A_LAYER * scratch;
+            double score = overALayer(scratch);
             return new Assessment(
                     name(), score, score, score, Optional.of(quantity), UNIT, overALayer(facts), coarse.basis());
         }
@@ -64,6 +64,23 @@ final class Itch implements Criterion {
                 UNIT,
                 because(coarse, facts.prickle().bastRoughness()),
                 coarse.basis());
+    }
+
+    /**
+     * The score alone.
+     *
+     * @param mineral whether there is glass in it
+     */
+    static double score(double coarseEndsPercent, double bastRoughness, boolean mineral, boolean nextToSkin) {
+        double scratch = SCRATCH.score(bastRoughness);
+        if (!nextToSkin) {
+            return overALayer(scratch);
+        }
+        return mineral ? 0 : floored(CURVE.score(coarseEndsPercent) - scratch);
+    }
+
+    private static double overALayer(double scratch) {
+        return 100 - OVER_A_LAYER * scratch;
     }
 
     private static String overALayer(Facts facts) {

@@ -24,4 +24,9 @@ public record Question(Event event, Wear wear, Wear wearAtFire, Outfit outfit, L
     public Question(Event event, Wear wear, List<Candidate> candidates) {
         this(event, wear, wear, Outfit.UNTOLD, candidates);
     }
+
+    /** The same of other cloths. */
+    public Question of(List<Candidate> others) {
+        return new Question(event, wear, wearAtFire, outfit, others);
+    }
 }

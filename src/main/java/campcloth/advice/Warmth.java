@@ -83,10 +83,25 @@ final class Warmth implements Criterion {
                 : OptionalDouble.of(scoring(bounds).applyAsDouble(mean(known, Value::value)));
     }
 
+    /** The same, and what stands for it where nothing was computed. */
+    static double scoreOrUsual(List<SpellComfort> spells, Bounds bounds) {
+        return score(spells, bounds).orElse(50);
+    }
+
     private static DoubleUnaryOperator scoring(Bounds bounds) {
         double airy = mean(Known.of(bounds.airy()), Value::value);
         double close = mean(Known.of(bounds.close()), Value::value);
         return clo -> 0.5 * CURVE.score(clo) + 50 * Bounds.position(clo, airy, close, SAME_CLO);
+    }
+
+    /** By how much the score rises at most for a clo more. */
+    static double steepness(Bounds bounds) {
+        List<Known> airy = Known.of(bounds.airy());
+        if (airy.isEmpty()) {
+            return 0;
+        }
+        double width = Math.abs(mean(Known.of(bounds.close()), Value::value) - mean(airy, Value::value));
+        return 0.5 * CURVE.steepest() + (width <= SAME_CLO ? 0 : 50 / width);
     }
 
     private static double mean(List<Known> known, ToDoubleFunction<Value> end) {

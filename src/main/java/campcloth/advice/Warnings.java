@@ -78,6 +78,18 @@ final class Warnings {
                 .ifPresent(text -> warnings.add(new Warning("OUT_OF_MODEL", Warning.Severity.CAUTION, text)));
     }
 
+    /** Whether any of the spells asks for caution with a cloth. */
+    static boolean asksForCaution(List<SpellComfort> spells, Bounds bounds) {
+        for (int i = 0; i < spells.size(); i++) {
+            if (isHotterThanNeedBe(spells.get(i), bounds.airy().get(i))
+                    || isColderThanNeedBe(spells.get(i), bounds.close().get(i))
+                    || EventCautions.notComputed(spells.get(i)).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether the body heats up in it, but not in the airiest cloth. */
     static boolean isHotterThanNeedBe(SpellComfort spell, SpellComfort airy) {
         return Sweat.clearlyDripsOff(spell) && !Sweat.dripsOff(airy);

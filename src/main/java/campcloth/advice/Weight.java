@@ -47,7 +47,8 @@ final class Weight implements Criterion {
                 gsm.basis());
     }
 
-    private static double score(double gsm, double areaM2) {
+    /** The score alone. */
+    static double score(double gsm, double areaM2) {
         return Math.min(BURDEN.score(kg(gsm, areaM2)), SUBSTANCE.score(gsm));
     }
 

@@ -3,6 +3,7 @@ package campcloth.cloth;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The catalogue: cloths from the catalogue files and those that users added. Each method is one unit of work. A cloth that the asker
@@ -13,11 +14,20 @@ public interface Cloths {
 
     Optional<KeptCloth> byId(String id);
 
-    /** Those of the ids that are there, in no promised order. */
+    /** Those of the ids that are there, in the order of the ids. */
     List<KeptCloth> byIds(Collection<String> ids);
 
-    /** Every cloth that matches; cloths that are only nearly named so are left out. */
+    /**
+     * Every cloth that matches; cloths that are only nearly named so are left out. Only for where they are few: a great many are
+     * looked over by {@link #columns} or {@link #each}.
+     */
     List<KeptCloth> matching(ClothSearch search);
+
+    /** The same in columns, however many they are. */
+    ClothColumns columns(ClothSearch search);
+
+    /** Shows every cloth, one after the other, however many they are. */
+    void each(Consumer<KeptCloth> visitor);
 
     /**
      * One page of the cloths that match: as the words of the search tell, the best first, else by name. Where no cloth has all of

@@ -5,7 +5,6 @@ import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Range;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -91,19 +90,19 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
     }
 
     /** Looks at each cloth once and never holds more than one gap beyond the limit. */
-    public static Completeness of(Collection<KeptCloth> catalogue, int limit) {
+    public static Completeness of(ClothWalk catalogue, int limit) {
         LIMIT.check(limit);
         Tally whole = new Tally();
         Map<Origin, Tally> byOrigin = new EnumMap<>(Origin.class);
         PriorityQueue<Gap> gaps = new PriorityQueue<>(FEWEST_KNOWN_FIRST.reversed());
-        for (KeptCloth kept : catalogue) {
+        catalogue.each(kept -> {
             whole.count(kept.cloth());
             byOrigin.computeIfAbsent(kept.origin(), origin -> new Tally()).count(kept.cloth());
             Gap.of(kept).ifPresent(gaps::add);
             if (gaps.size() > limit) {
                 gaps.remove();
             }
-        }
+        });
         return new Completeness(
                 whole, byOrigin, gaps.stream().sorted(FEWEST_KNOWN_FIRST).toList());
     }

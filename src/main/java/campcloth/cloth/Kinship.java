@@ -54,7 +54,7 @@ public record Kinship(double distance, Closeness closeness, List<Trait> agrees, 
         differs = List.copyOf(differs);
     }
 
-    private static final Trait[] TRAITS = Trait.values();
+    static final Trait[] TRAITS = Trait.values();
 
     /** The distance alone: cheap enough for every cloth of a large catalogue. */
     static double distance(Cloth one, Cloth other) {

@@ -7,6 +7,7 @@ import campcloth.figure.Figure;
 import campcloth.figure.Words;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -41,7 +42,7 @@ public enum Trait {
     WEIGHT("weight") {
         @Override
         double between(Cloth one, Cloth other) {
-            return doublings(one, other, Property.WEIGHT_GSM, 1);
+            return weight(number(one, Property.WEIGHT_GSM), number(other, Property.WEIGHT_GSM));
         }
 
         @Override
@@ -107,7 +108,7 @@ public enum Trait {
     THICKNESS("thickness") {
         @Override
         double between(Cloth one, Cloth other) {
-            return doublings(one, other, Property.THICKNESS_MM, 0.5);
+            return thickness(number(one, Property.THICKNESS_MM), number(other, Property.THICKNESS_MM));
         }
 
         @Override
@@ -207,16 +208,30 @@ public enum Trait {
         return percent;
     }
 
-    private static double doublings(Cloth one, Cloth other, Property property, double each) {
-        Optional<Figure> a = known(one, property);
-        Optional<Figure> b = known(other, property);
+    /** The distance of two cloths of these weights alone, g/m2. */
+    static double weight(OptionalDouble one, OptionalDouble other) {
+        return doublings(one, other, 1);
+    }
+
+    /** The distance of two cloths of these thicknesses alone, mm. */
+    static double thickness(OptionalDouble one, OptionalDouble other) {
+        return doublings(one, other, 0.5);
+    }
+
+    /** The number of what is {@link #known}. */
+    static OptionalDouble number(Cloth cloth, Property property) {
+        Optional<Figure> known = known(cloth, property);
+        return known.isPresent() ? OptionalDouble.of(known.get().value()) : OptionalDouble.empty();
+    }
+
+    private static double doublings(OptionalDouble a, OptionalDouble b, double each) {
         if (a.isEmpty() && b.isEmpty()) {
             return 0;
         }
         if (a.isEmpty() || b.isEmpty()) {
             return each * ONE_UNKNOWN_DOUBLINGS;
         }
-        double apart = Math.abs(Math.log(a.get().value()) - Math.log(b.get().value())) / Math.log(2);
+        double apart = Math.abs(Math.log(a.getAsDouble()) - Math.log(b.getAsDouble())) / Math.log(2);
         return each * Math.min(MOST_DOUBLINGS, apart);
     }
 

@@ -152,7 +152,7 @@ class HostedDoor {
                 .authenticated()
                 .requestMatchers("/actuator/**", "/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
                 .hasRole(Role.ADMINISTRATOR.name())
-                .requestMatchers("/cloths/import/**", "/api/cloths/import/**")
+                .requestMatchers("/cloths/import/**", "/api/cloths/import/**", "/api/jobs/lists")
                 .hasRole(Role.KEEPER.name())
                 .requestMatchers(HttpMethod.POST, "/demo/**")
                 .hasRole(Role.ADMINISTRATOR.name())

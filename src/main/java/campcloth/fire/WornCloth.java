@@ -1,6 +1,7 @@
 package campcloth.fire;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothMake;
 import campcloth.cloth.Finish;
 import campcloth.cloth.Fit;
 import campcloth.cloth.FlameTreatment;
@@ -55,7 +56,7 @@ public record WornCloth(
 
     /** A completed cloth as a garment wears it. */
     public static WornCloth of(Cloth cloth, Wear wear) {
-        return of(cloth, wear.fit(), wear.nextToSkin() ? Layer.SKIN : wear.layer());
+        return of(cloth, wear.fit(), layer(wear));
     }
 
     /** A completed cloth in a layer. */
@@ -69,6 +70,23 @@ public record WornCloth(
                 fit,
                 layer,
                 cloth.flameTreatment());
+    }
+
+    /** A cloth of that make and mass as a garment wears it. */
+    public static WornCloth of(ClothMake make, ClothWeight weight, Wear wear) {
+        return new WornCloth(
+                make.blend(),
+                weight,
+                make.surface(),
+                make.finish(),
+                make.weave(),
+                wear.fit(),
+                layer(wear),
+                make.flameTreatment());
+    }
+
+    private static Layer layer(Wear wear) {
+        return wear.nextToSkin() ? Layer.SKIN : wear.layer();
     }
 
     /** Plainly woven, untreated cloth. */

@@ -2,6 +2,7 @@ package campcloth.job;
 
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
 import campcloth.figure.Refused;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -135,6 +136,9 @@ public final class Workers {
             job.reason().ifPresent(reason -> end(claim, reason));
         } catch (Refused refused) {
             Failure why = new Failure("What was handed in cannot be used.", refused.refusals());
+            settle(() -> queue.failed(claim, why));
+        } catch (NotAllowed forbidden) {
+            Failure why = new Failure(String.valueOf(forbidden.getMessage()), List.of());
             settle(() -> queue.failed(claim, why));
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError broken) {
             LOG.log(Level.WARNING, "Job " + claim.id() + " went wrong, attempt " + claim.attempt(), broken);

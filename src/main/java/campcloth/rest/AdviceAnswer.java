@@ -3,6 +3,7 @@ package campcloth.rest;
 import campcloth.advice.Judged;
 import campcloth.advice.Ranking;
 import campcloth.advice.Robustness;
+import campcloth.advice.Shortlist;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
 import campcloth.comfort.Course;
@@ -143,7 +144,22 @@ record AdviceAnswer(
     }
 
     /** How many cloths were judged and what became of them. */
-    record Considered(int cloths, long suitable, long caution, long ruledOut) {}
+    record Considered(
+            @Schema(description = "how many are ranked; the three beside it tell what became of them")
+            int cloths,
+
+            long suitable,
+            long caution,
+            long ruledOut,
+
+            @Schema(description = "how many were judged with every model and rule")
+            int judgedInFull,
+
+            @Schema(
+                    description =
+                            "how many more were asked about and come after all that are ranked: most of them as a quick pass over"
+                                    + " their figures tells, without reasons; 0 where every cloth is ranked")
+            int rankedLower) {}
 
     /** A spell as it was computed with. */
     @Schema(name = "SpellNeeds")
@@ -183,7 +199,7 @@ record AdviceAnswer(
     }
 
     static AdviceAnswer of(
-            Ranking ranking,
+            Shortlist.Ranked ranked,
             List<String> presumed,
             int limit,
             List<RulesBody.ConflictBody> ruleConflicts,
@@ -192,6 +208,7 @@ record AdviceAnswer(
             Map<String, WhatIf.Answer> whatIfs,
             Map<String, Course.Summary> courses,
             Robustness robustness) {
+        Ranking ranking = ranked.ranking();
         return new AdviceAnswer(
                 ranking.judged().stream()
                         .limit(limit)
@@ -206,7 +223,9 @@ record AdviceAnswer(
                         ranking.judged().size(),
                         ranking.count(Verdict.SUITABLE),
                         ranking.count(Verdict.CAUTION),
-                        ranking.count(Verdict.RULED_OUT)),
+                        ranking.count(Verdict.RULED_OUT),
+                        ranked.judged(),
+                        ranked.lower()),
                 presumed,
                 ranking.needs().stream().map(SpellBody::of).toList(),
                 ranking.cautions(),

@@ -5,6 +5,7 @@ import campcloth.advice.Candidate;
 import campcloth.advice.Judged;
 import campcloth.advice.Question;
 import campcloth.advice.Ranking;
+import campcloth.advice.Shortlist;
 import campcloth.fibre.Fibres;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -21,12 +22,15 @@ import org.springframework.web.bind.annotation.RestController;
 class AdviceController {
 
     private final Adviser adviser;
+    private final Shortlist shortlist;
     private final Candidates candidates;
     private final Questions questions;
     private final Fibres fibres;
 
-    AdviceController(Adviser adviser, Candidates candidates, Questions questions, Fibres fibres) {
+    AdviceController(
+            Adviser adviser, Shortlist shortlist, Candidates candidates, Questions questions, Fibres fibres) {
         this.adviser = adviser;
+        this.shortlist = shortlist;
         this.candidates = candidates;
         this.questions = questions;
         this.fibres = fibres;
@@ -37,18 +41,21 @@ class AdviceController {
             operationId = "rankCloths",
             summary = "Ranks cloths for a garment at an event",
             description =
-                    "The verdict comes before the score: rules and fire gate, and the score only orders what passed.")
+                    "The verdict comes before the score: rules and fire gate, and the score only orders what passed. Of more than"
+                            + " 2000 cloths only the best are judged in full and ranked: at least 100, as many as asked for."
+                            + " They are the same, in the same order, as though all were.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
         Questions.Told told = questions.of(
-                request.event(), request.eventId(), request.garment(), () -> candidates.of(request.cloths()));
-        Question question = told.asked().question();
-        Ranking ranking = adviser.rank(question);
+                request.event(), request.eventId(), request.garment(), () -> candidates.named(request.cloths()));
+        Shortlist.Ranked ranked = ranked(told.asked().question(), request);
+        Question question = ranked.question();
+        Ranking ranking = ranked.ranking();
         List<Candidate> page = ranking.judged().stream()
                 .limit(request.answers())
                 .map(Judged::candidate)
                 .toList();
         return AdviceAnswer.of(
-                ranking,
+                ranked,
                 told.asked().presumed(ranking),
                 request.answers(),
                 RulesBody.ConflictBody.of(question.event().rules(), fibres),
@@ -57,5 +64,12 @@ class AdviceController {
                 adviser.whatIfs(question, page),
                 page.isEmpty() ? Map.of() : adviser.courses(question, page),
                 adviser.robustness(question, ranking));
+    }
+
+    private Shortlist.Ranked ranked(Question about, AdviceRequest request) {
+        return candidates
+                .searched(request.cloths())
+                .map(search -> shortlist.rank(about, search, request.answers()))
+                .orElseGet(() -> shortlist.whole(about));
     }
 }

@@ -2,7 +2,6 @@ package campcloth.rest;
 
 import campcloth.cloth.Alike;
 import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.fibre.Fibres;
@@ -43,7 +42,7 @@ class AlikeController {
                     @RequestParam(defaultValue = "5")
                     int limit) {
         KeptCloth asked = cloths.byId(id).orElseThrow(() -> new Missing("cloth", id));
-        return AlikeAnswer.of(asked.cloth(), Alike.to(asked, cloths.matching(ClothSearch.EVERYTHING), limit));
+        return AlikeAnswer.of(asked.cloth(), Alike.to(asked, cloths, limit));
     }
 
     @PostMapping("/api/cloths/alike")
@@ -59,6 +58,6 @@ class AlikeController {
                     int limit,
             @Valid @RequestBody ClothBody body) {
         Cloth asked = body.cloth(fibres);
-        return AlikeAnswer.of(asked, Alike.to(asked, cloths.matching(ClothSearch.EVERYTHING), limit));
+        return AlikeAnswer.of(asked, Alike.to(asked, cloths, limit));
     }
 }

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-/** The cloths that a request asks to be judged. */
+/** The cloths that a request asks to be judged: some by name, and what a search finds. */
 @Component
 class Candidates {
 
@@ -29,17 +29,24 @@ class Candidates {
         this.fibres = fibres;
     }
 
-    List<Candidate> of(@Nullable ClothChoice choice) {
+    /** The search whose cloths are to be judged; empty where none is. */
+    Optional<ClothSearch> searched(@Nullable ClothChoice choice) {
         if (choice == null || choice.isEmpty()) {
-            return kept(cloths.matching(ClothSearch.EVERYTHING));
+            return Optional.of(ClothSearch.EVERYTHING);
+        }
+        return Optional.ofNullable(choice.filter()).map(this::search);
+    }
+
+    /** Those that are named by id or handed in; refuses a search that cannot be used, too. */
+    List<Candidate> named(@Nullable ClothChoice choice) {
+        if (choice == null) {
+            return List.of();
         }
         Map<String, Candidate> chosen = new LinkedHashMap<>();
         if (choice.ids() != null) {
             kept(byIds(choice.ids())).forEach(c -> chosen.put(c.id(), c));
         }
-        if (choice.filter() != null) {
-            kept(cloths.matching(search(choice.filter()))).forEach(c -> chosen.put(c.id(), c));
-        }
+        searched(choice);
         List<ClothBody> inline = choice.inline() == null ? List.of() : choice.inline();
         for (int i = 0; i < inline.size(); i++) {
             ClothBody body = inline.get(i);

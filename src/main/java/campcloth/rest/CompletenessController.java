@@ -1,6 +1,5 @@
 package campcloth.rest;
 
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Completeness;
 import io.swagger.v3.oas.annotations.Operation;
@@ -32,6 +31,6 @@ class CompletenessController {
                             schema = @Schema(type = "integer", minimum = "0", maximum = "100", defaultValue = "10"))
                     @RequestParam(defaultValue = "10")
                     int limit) {
-        return CompletenessAnswer.of(Completeness.of(cloths.matching(ClothSearch.EVERYTHING), limit));
+        return CompletenessAnswer.of(Completeness.of(cloths::each, limit));
     }
 }

@@ -4,10 +4,11 @@ import campcloth.cloth.ClothFacets;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.SearchWords;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -44,6 +45,8 @@ class ClothFinder {
         }
     }
 
+    private static final int IDS_AT_ONCE = 5_000;
+
     private final JdbcClient sql;
     private final Stems stems;
     private final FibreNames names;
@@ -54,11 +57,23 @@ class ClothFinder {
         this.names = names;
     }
 
-    /** Ids of all cloths of those listed, a condition, that have all the words and match the rest. */
+    /**
+     * What is made of the ids of all cloths of those listed, a condition, that have all the words and match the rest, however many
+     * they are: they go by one after the other.
+     */
     @Transactional(readOnly = true)
-    public Set<String> matching(ClothSearch search, String listed) {
+    public <T> T matching(ClothSearch search, String listed, Function<Stream<String>, T> made) {
         Asked asked = asked(search, listed);
-        return asked.reading() == ClothReading.NEARLY ? Set.of() : new HashSet<>(ids(asked.ids(), asked.params()));
+        if (asked.reading() == ClothReading.NEARLY) {
+            return made.apply(Stream.empty());
+        }
+        try (Stream<String> ids = sql.sql(asked.ids())
+                .withFetchSize(IDS_AT_ONCE)
+                .params(asked.params())
+                .query(String.class)
+                .stream()) {
+            return made.apply(ids);
+        }
     }
 
     /** A page of them, the best first; near names where no cloth has all the words. */
@@ -93,9 +108,8 @@ class ClothFinder {
         Map<String, String> stem = stems.of(Set.copyOf(words));
         params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word), names));
         params.put("said", String.join(" ", words));
-        boolean found = sql.sql(
-                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + " and "
-                                + listed + ")")
+        boolean found = sql.sql("select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition()
+                        + " and " + listed + ")")
                 .params(params)
                 .query(Boolean.class)
                 .single();

@@ -1,25 +1,37 @@
 package campcloth.store;
 
 import campcloth.cloth.KeptCloth;
-import campcloth.fibre.Fibres;
-import java.sql.ResultSet;
-import java.sql.SQLException;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * The catalogue in memory, brought up to date at each use: asks for the newest tick and reads only the rows that changed
  * since. Never behind a change that was committed before it was asked, whoever made the change. Rests on READ COMMITTED, which
  * the connections are set to.
+ *
+ * <p>All cloths are kept in columns; whole only while they are at most {@value #MOST_WHOLE}. Of a greater catalogue those that
+ * somebody asked for lately are kept whole, the others are read from the table.
  */
 @Component
 class ClothSnapshot {
 
-    private record State(long tick, Map<String, KeptCloth> cloths) {}
+    /** Some 60 MB of cloths: project choice. */
+    private static final int MOST_WHOLE = 20_000;
+
+    /** @param whole every cloth by id; empty where they are too many */
+    private record State(long tick, Columns columns, Optional<Map<String, KeptCloth>> whole) {}
 
     record Refreshes(long count, long nanos) {
 
@@ -28,34 +40,66 @@ class ClothSnapshot {
         }
     }
 
-    private static final String CHANGED =
-            "select id, version, tick, origin, removed_by is not null as removed, body, owner, share_key from cloth where tick > ?";
-
-    private final ClothRows rows;
     private final JdbcTemplate sql;
-    private final Json json;
-    private final Fibres fibres;
-    private volatile State state = new State(-1, Map.of());
+    private final TransactionTemplate transaction;
+    private final ClothReader reader;
+    private final LatelyAsked lately;
+    private final int mostWhole;
+    private final Makes makes = new Makes();
     private volatile Refreshes refreshes = new Refreshes(0, 0);
+    private volatile State state = new State(-1, Columns.none(), Optional.of(Map.of()));
 
-    ClothSnapshot(ClothRows rows, JdbcTemplate sql, Json json, Fibres fibres) {
-        this.rows = rows;
-        this.sql = sql;
-        this.json = json;
-        this.fibres = fibres;
+    @Autowired
+    ClothSnapshot(JdbcTemplate sql, PlatformTransactionManager transactions, ClothReader reader) {
+        this(sql, transactions, reader, MOST_WHOLE);
     }
 
-    /** Every cloth by id, whoever it belongs to. */
-    @Transactional(readOnly = true)
-    public Map<String, KeptCloth> cloths() {
-        long newest = rows.newestTick();
-        State seen = state;
-        return (seen.tick() >= newest ? seen : refreshed(newest)).cloths();
+    ClothSnapshot(JdbcTemplate sql, PlatformTransactionManager transactions, ClothReader reader, int mostWhole) {
+        this.sql = sql;
+        this.transaction = new TransactionTemplate(transactions);
+        this.transaction.setReadOnly(true);
+        this.reader = reader;
+        this.lately = new LatelyAsked(mostWhole);
+        this.mostWhole = mostWhole;
+    }
+
+    /** Every cloth in columns, whoever it belongs to. */
+    Columns columns() {
+        return current().columns();
+    }
+
+    /** The cloths of those ids that are there, whoever they belong to, in the order of the ids. */
+    List<KeptCloth> byIds(Collection<String> ids) {
+        List<String> asked = ids.stream().distinct().toList();
+        if (changesAreGoingOn()) {
+            return inOrder(asked, reader.byIds(asked));
+        }
+        State seen = current();
+        return inOrder(asked, seen.whole().orElseGet(() -> lately(asked, seen.columns())));
+    }
+
+    /** Shows every cloth. */
+    void each(Consumer<KeptCloth> visitor) {
+        State seen = current();
+        seen.whole()
+                .ifPresentOrElse(
+                        whole -> whole.values().forEach(visitor),
+                        () -> transaction.executeWithoutResult(status -> reader.each(visitor)));
+    }
+
+    /** The tick up to which changes are in memory by now, whether somebody asks or not. */
+    long tickInMemory() {
+        return state.tick();
+    }
+
+    /** Brings in every change that was committed before this was called. */
+    void bringUpToDate() {
+        current();
     }
 
     /** How many cloths are in memory now; asks nobody. */
     int held() {
-        return state.cloths().size();
+        return state.columns().cloths();
     }
 
     /** How often it was brought up to date since the start, and how long that took. */
@@ -64,52 +108,100 @@ class ClothSnapshot {
     }
 
     KeptCloth kept(ClothRow row) {
-        return new KeptCloth(
-                row.getId(),
-                row.version(),
-                row.origin(),
-                json.read(row.body(), ClothBody.class).cloth(fibres),
-                row.holding());
+        return reader.kept(row);
     }
 
+    private State current() {
+        long newest = newestTick();
+        State seen = state;
+        return seen.tick() >= newest ? seen : refreshed(newest);
+    }
+
+    /** Of the threads that wait here none holds a connection of its own. */
     private synchronized State refreshed(long newest) {
         State seen = state;
         if (seen.tick() >= newest) {
             return seen;
         }
         long begun = System.nanoTime();
-        Map<String, KeptCloth> cloths = new LinkedHashMap<>(seen.cloths());
-        long tick = Math.max(newest, changedSince(seen.tick(), cloths));
-        state = new State(tick, Collections.unmodifiableMap(cloths));
+        try {
+            state = Objects.requireNonNull(transaction.execute(status -> changed(seen, newest)));
+        } catch (RuntimeException failure) {
+            state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
+            throw failure;
+        }
         refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 
-    /** Brings the cloths up to date, a few rows at a time; answers with the newest tick among them. */
-    private long changedSince(long tick, Map<String, KeptCloth> cloths) {
-        long[] newest = {tick};
-        Cursor.each(
-                sql,
-                CHANGED,
-                row -> {
-                    String id = row.getString("id");
-                    newest[0] = Math.max(newest[0], row.getLong("tick"));
-                    if (row.getBoolean("removed")) {
-                        cloths.remove(id);
-                    } else {
-                        cloths.put(id, kept(row, id));
-                    }
-                },
-                tick);
-        return newest[0];
+    private State changed(State seen, long newest) {
+        ColumnsEdit edit = new ColumnsEdit(seen.columns(), makes);
+        Wholes wholes = new Wholes(seen.whole());
+        long tick = reader.changedSince(seen.tick(), changed -> {
+            if (changed.isRemoved()) {
+                edit.remove(changed.id());
+            } else {
+                edit.put(changed.kept(), changed.numbers());
+            }
+            wholes.take(changed, edit.cloths());
+        });
+        return new State(Math.max(tick, newest), edit.done(), wholes.done());
     }
 
-    private KeptCloth kept(ResultSet row, String id) throws SQLException {
-        return new KeptCloth(
-                id,
-                row.getLong("version"),
-                KeptCloth.Origin.valueOf(row.getString("origin")),
-                json.read(row.getString("body"), ClothBody.class).cloth(fibres),
-                Held.of(row));
+    /** The cloths kept whole, until they are too many. */
+    private final class Wholes {
+
+        private final Map<String, KeptCloth> cloths = new LinkedHashMap<>();
+        private boolean tooMany;
+
+        Wholes(Optional<Map<String, KeptCloth>> before) {
+            before.ifPresentOrElse(cloths::putAll, () -> tooMany = true);
+        }
+
+        void take(ClothReader.Changed changed, int all) {
+            if (all > mostWhole && !tooMany) {
+                tooMany = true;
+                cloths.clear();
+            }
+            if (tooMany) {
+                return;
+            }
+            if (changed.isRemoved()) {
+                cloths.remove(changed.id());
+            } else {
+                cloths.put(changed.id(), changed.kept());
+            }
+        }
+
+        Optional<Map<String, KeptCloth>> done() {
+            return tooMany ? Optional.empty() : Optional.of(Collections.unmodifiableMap(cloths));
+        }
+    }
+
+    private Map<String, KeptCloth> lately(List<String> ids, Columns columns) {
+        Map<String, KeptCloth> found = lately.known(ids, columns);
+        List<String> missing = ids.stream()
+                .filter(id -> !found.containsKey(id) && columns.row(id).isPresent())
+                .toList();
+        if (!missing.isEmpty()) {
+            Map<String, KeptCloth> read = reader.byIds(missing);
+            lately.keep(read.values());
+            found.putAll(read);
+        }
+        return found;
+    }
+
+    private static List<KeptCloth> inOrder(List<String> ids, Map<String, KeptCloth> cloths) {
+        return ids.stream().map(cloths::get).filter(Objects::nonNull).toList();
+    }
+
+    /** Whether this thread is changing something: what it reads may never be committed and belongs in nobody's snapshot. */
+    private static boolean changesAreGoingOn() {
+        return TransactionSynchronizationManager.isActualTransactionActive()
+                && !TransactionSynchronizationManager.isCurrentTransactionReadOnly();
+    }
+
+    private long newestTick() {
+        return Objects.requireNonNull(sql.queryForObject("select tick from cloth_clock", Long.class));
     }
 }

@@ -1,8 +1,9 @@
 package campcloth.store;
 
-import campcloth.access.ThingKind;
 import campcloth.access.NewIds;
+import campcloth.access.ThingKind;
 import campcloth.cloth.Cloth;
+import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
@@ -10,11 +11,8 @@ import campcloth.cloth.KeptCloth.Origin;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -56,28 +54,39 @@ class ClothsInPostgres implements Cloths {
 
     @Override
     public Optional<KeptCloth> byId(String id) {
-        return Optional.ofNullable(snapshot.cloths().get(id)).filter(kept -> guard.mayRead(kept.holding()));
+        return byIds(List.of(id)).stream().findFirst();
     }
 
     @Override
     public List<KeptCloth> byIds(Collection<String> ids) {
-        var cloths = snapshot.cloths();
-        return ids.stream()
-                .distinct()
-                .map(cloths::get)
-                .filter(Objects::nonNull)
+        return snapshot.byIds(ids).stream()
                 .filter(kept -> guard.mayRead(kept.holding()))
                 .toList();
     }
 
     @Override
     public List<KeptCloth> matching(ClothSearch search) {
+        return byIds(columns(search).ids());
+    }
+
+    /** Of what stands in the asker's lists: own cloths of others do not, not even where their link is known. */
+    @Override
+    public ClothColumns columns(ClothSearch search) {
+        Columns listed = snapshot.columns().onlyHeld(guard::lists);
         if (search.equals(ClothSearch.EVERYTHING)) {
-            return listed().toList();
+            return listed;
         }
         index.bringUpToDate();
-        Set<String> ids = finder.matching(search, guard.listed());
-        return listed().filter(kept -> ids.contains(kept.id())).toList();
+        return finder.matching(search, guard.listed(), listed::only);
+    }
+
+    @Override
+    public void each(Consumer<KeptCloth> visitor) {
+        snapshot.each(kept -> {
+            if (guard.lists(kept.holding())) {
+                visitor.accept(kept);
+            }
+        });
     }
 
     @Override
@@ -96,8 +105,7 @@ class ClothsInPostgres implements Cloths {
             return there.get();
         }
         String body = json.write(ClothBody.of(cloth));
-        return snapshot.kept(
-                rows.saveAndFlush(
+        return snapshot.kept(rows.saveAndFlush(
                 new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant(), guard.made())));
     }
 
@@ -118,11 +126,6 @@ class ClothsInPostgres implements Cloths {
     @Transactional
     public Change remove(String id, long expectedVersion) {
         return changed(id, expectedVersion, row -> row.removeByUser(rows.nextTick(), clock.instant()));
-    }
-
-    /** What stands in the asker's lists: own cloths of others do not, not even where their link is known. */
-    private Stream<KeptCloth> listed() {
-        return snapshot.cloths().values().stream().filter(kept -> guard.lists(kept.holding()));
     }
 
     private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {

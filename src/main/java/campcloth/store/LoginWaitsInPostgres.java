@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Account;
 import campcloth.access.AccountName;
 import campcloth.access.AuditLog;
 import campcloth.access.LockOut;
@@ -85,6 +86,13 @@ class LoginWaitsInPostgres implements LoginWaits {
     @Transactional
     public void clear(String typedName) {
         sql.update("delete from login_wait where name_digest = ?", digest(typedName));
+    }
+
+    @Override
+    @Transactional
+    public void release(Account account) {
+        clear(account.name().text());
+        audit.note("changed", "account", account.id().toString(), "may try its password at once");
     }
 
     private static String digest(String typedName) {

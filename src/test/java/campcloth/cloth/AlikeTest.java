@@ -26,6 +26,8 @@ class AlikeTest {
             .map(entry -> new KeptCloth(entry.getKey(), 1, Origin.CATALOGUE, entry.getValue(), Holding.COMMON))
             .toList();
 
+    private static final Cloths IN_MEMORY = new ClothsInMemory(CATALOGUE);
+
     private static final int CASES = 5_000;
 
     private static Cloth drawn(SplittableRandom random) {
@@ -102,7 +104,7 @@ class AlikeTest {
         });
         for (KeptCloth kept : CATALOGUE) {
             Neighbour nearest =
-                    Alike.to(kept.cloth(), CATALOGUE, 1).neighbours().get(0);
+                    Alike.to(kept.cloth(), IN_MEMORY, 1).neighbours().get(0);
             assertThat(nearest.kinship().distance()).as(kept.id()).isZero();
         }
     }
@@ -172,7 +174,7 @@ class AlikeTest {
             Collections.shuffle(shuffled, new Random(random.nextLong()));
             Cloth asked = drawn(random);
             int limit = 1 + random.nextInt(50);
-            assertThat(Alike.to(asked, shuffled, limit)).isEqualTo(Alike.to(asked, CATALOGUE, limit));
+            assertThat(Alike.to(asked, new ClothsInMemory(shuffled), limit)).isEqualTo(Alike.to(asked, IN_MEMORY, limit));
         });
     }
 
@@ -187,25 +189,25 @@ class AlikeTest {
                     .limit(7)
                     .map(KeptCloth::id)
                     .toList();
-            assertThat(ids(Alike.to(asked, CATALOGUE, 7))).isEqualTo(sorted);
+            assertThat(ids(Alike.to(asked, IN_MEMORY, 7))).isEqualTo(sorted);
         });
     }
 
     @Test
     void aClothOfTheCatalogueIsNoNeighbourOfItself() {
         for (KeptCloth kept : CATALOGUE) {
-            assertThat(ids(Alike.to(kept, CATALOGUE, 3))).hasSize(3).doesNotContain(kept.id());
+            assertThat(ids(Alike.to(kept, IN_MEMORY, 3))).hasSize(3).doesNotContain(kept.id());
         }
     }
 
     @Test
     void linenHasLinenForNeighboursAndWoolHasWool() {
-        assertThat(Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 190), CATALOGUE, 5)
+        assertThat(Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 190), IN_MEMORY, 5)
                         .neighbours())
                 .allSatisfy(n ->
                         assertThat(n.kept().cloth().blend().percentOf("flax")).isEqualTo(100))
                 .allSatisfy(n -> assertThat(n.kinship().closeness()).isNotEqualTo(Closeness.DISTANT));
-        assertThat(Alike.to(Samples.cloth("wool 100", Weave.TWILL, Finish.FULLED, 450), CATALOGUE, 5)
+        assertThat(Alike.to(Samples.cloth("wool 100", Weave.TWILL, Finish.FULLED, 450), IN_MEMORY, 5)
                         .neighbours())
                 .allSatisfy(n ->
                         assertThat(n.kept().cloth().blend().percentOf("wool")).isGreaterThanOrEqualTo(80));
@@ -247,7 +249,7 @@ class AlikeTest {
     @Test
     void whatIsKnownIsNotChecked() {
         Cloth asked = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
-        assertThat(Alike.to(asked, CATALOGUE, 5).checks())
+        assertThat(Alike.to(asked, IN_MEMORY, 5).checks())
                 .extracting(EstimateCheck::property)
                 .doesNotContain(Property.WEIGHT_GSM, Property.PRICE_PER_METRE)
                 .contains(Property.THICKNESS_MM, Property.AIR_PERMEABILITY_MM_S);
@@ -261,7 +263,7 @@ class AlikeTest {
             many.add(kept("own-" + i, drawn(random)));
         }
         Cloth asked = drawn(random);
-        List<Neighbour> nearest = Alike.to(asked, many, 5).neighbours();
+        List<Neighbour> nearest = Alike.to(asked, new ClothsInMemory(many), 5).neighbours();
         double fifth = nearest.get(4).kinship().distance();
         assertThat(many.stream().filter(k -> distance(asked, k.cloth()) < fifth).count())
                 .isLessThan(5);
@@ -269,7 +271,7 @@ class AlikeTest {
 
     @Test
     void anEmptyCatalogueHasNoNeighbour() {
-        Alike alike = Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200), List.of(), 5);
+        Alike alike = Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200), new ClothsInMemory(List.of()), 5);
         assertThat(alike.neighbours()).isEmpty();
         assertThat(alike.checks())
                 .isNotEmpty()
@@ -280,7 +282,7 @@ class AlikeTest {
     void aLimitThatCannotBeIsRefused() {
         Cloth asked = Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200);
         for (int limit : List.of(-1, 0, 51)) {
-            assertThatThrownBy(() -> Alike.to(asked, CATALOGUE, limit)).isInstanceOf(Refused.class);
+            assertThatThrownBy(() -> Alike.to(asked, IN_MEMORY, limit)).isInstanceOf(Refused.class);
         }
     }
 
@@ -288,7 +290,7 @@ class AlikeTest {
         List<KeptCloth> kept = catalogue.entrySet().stream()
                 .map(entry -> kept(entry.getKey(), entry.getValue()))
                 .toList();
-        Optional<EstimateCheck> check = Alike.to(asked, kept, 10).checks().stream()
+        Optional<EstimateCheck> check = Alike.to(asked, new ClothsInMemory(kept), 10).checks().stream()
                 .filter(c -> c.property() == Property.THICKNESS_MM)
                 .findFirst();
         return check.orElseThrow();

@@ -48,7 +48,8 @@ class CompletenessTest {
                                 LINEN.with(Property.WEIGHT_GSM, figure(Basis.TYPICAL))
                                         .with(Property.PRICE_PER_METRE, figure(Basis.ESTIMATED))),
                         kept("d", Origin.CATALOGUE, LINEN.with(Property.WEIGHT_GSM, figure(Basis.ESTIMATED))),
-                        kept("e", Origin.EDITED, LINEN)),
+                                kept("e", Origin.EDITED, LINEN))
+                        ::forEach,
                 10);
         Tally whole = completeness.whole();
         assertThat(whole.cloths()).isEqualTo(5);
@@ -65,7 +66,7 @@ class CompletenessTest {
 
     @Test
     void fibreDiametersAreWorthMeasuringOnlyWhereThereIsHair() {
-        List<Gap> gaps = Completeness.of(List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL)), 10)
+        List<Gap> gaps = Completeness.of(List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL))::forEach, 10)
                 .worthMeasuring();
         assertThat(gaps).extracting(gap -> gap.kept().id()).containsExactly("linen", "wool");
         assertThat(gaps).extracting(Gap::measurable).containsExactly(7, 9);
@@ -80,10 +81,10 @@ class CompletenessTest {
         Cloth best = better.with(Property.WEIGHT_GSM, figure(Basis.MEASURED));
         List<KeptCloth> catalogue =
                 List.of(kept("a", Origin.OWN, best), kept("b", Origin.OWN, better), kept("c", Origin.OWN, LINEN));
-        assertThat(Completeness.of(catalogue, 2).worthMeasuring())
+        assertThat(Completeness.of(catalogue::forEach, 2).worthMeasuring())
                 .extracting(gap -> gap.kept().id())
                 .containsExactly("c", "b");
-        assertThat(Completeness.of(catalogue, 0).worthMeasuring()).isEmpty();
+        assertThat(Completeness.of(catalogue::forEach, 0).worthMeasuring()).isEmpty();
     }
 
     @Test
@@ -92,7 +93,7 @@ class CompletenessTest {
         for (Property property : Property.values()) {
             known = known.with(property, figure(Basis.MEASURED));
         }
-        assertThat(Completeness.of(List.of(kept("a", Origin.OWN, known)), 10).worthMeasuring())
+        assertThat(Completeness.of(List.of(kept("a", Origin.OWN, known))::forEach, 10).worthMeasuring())
                 .isEmpty();
     }
 
@@ -109,7 +110,7 @@ class CompletenessTest {
                 }
                 catalogue.add(kept("c" + i, Samples.pick(random, List.of(Origin.values())), cloth));
             }
-            Completeness completeness = Completeness.of(catalogue, 5);
+            Completeness completeness = Completeness.of(catalogue::forEach, 5);
             Tally whole = completeness.whole();
             for (Property property : Property.values()) {
                 long sum = Arrays.stream(Basis.values())
@@ -127,13 +128,13 @@ class CompletenessTest {
             }
             List<KeptCloth> shuffled = new ArrayList<>(catalogue);
             Collections.shuffle(shuffled, new Random(random.nextLong()));
-            assertThat(Completeness.of(shuffled, 5).worthMeasuring()).isEqualTo(completeness.worthMeasuring());
+            assertThat(Completeness.of(shuffled::forEach, 5).worthMeasuring()).isEqualTo(completeness.worthMeasuring());
         });
     }
 
     @Test
     void anEmptyCatalogueIsCountedAsEmpty() {
-        Completeness none = Completeness.of(List.of(), 10);
+        Completeness none = Completeness.of(nobody -> {}, 10);
         assertThat(none.whole().cloths()).isZero();
         assertThat(none.byOrigin()).isEmpty();
         assertThat(none.worthMeasuring()).isEmpty();
@@ -141,7 +142,7 @@ class CompletenessTest {
 
     @Test
     void aLimitThatCannotBeIsRefused() {
-        assertThatThrownBy(() -> Completeness.of(List.of(), -1)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Completeness.of(List.of(), 101)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Completeness.of(nobody -> {}, -1)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Completeness.of(nobody -> {}, 101)).isInstanceOf(Refused.class);
     }
 }

@@ -6,6 +6,7 @@ import campcloth.access.Role;
 import campcloth.journey.Browsing;
 import campcloth.journey.HostedAccounts;
 import campcloth.journey.HostedService;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
@@ -103,6 +104,29 @@ class LoginRoadTest {
         long tokens = answer.body().split("name=\"_csrf\"", -1).length - 1;
         long units = 1;
         assertThat(tokens).isEqualTo(forms - units).isPositive();
+    }
+
+    @Test
+    void aFormWithAFileCarriesItsTokenAmongItsParts() {
+        Browsing browser = Browsing.as(port, known.account(Role.KEEPER).name().text());
+        String token = Browsing.csrf(browser.get("/cloths/import").body()).orElseThrow();
+        String session = browser.session().orElseThrow().getValue();
+        HttpResponse<String> taken = Cookies.send(withFile("_csrf", token, session));
+        assertThat(taken.statusCode()).as(taken.body()).isEqualTo(302);
+        assertThat(taken.headers().firstValue("Location").orElseThrow()).contains("/cloths/import/");
+        assertThat(Cookies.send(withFile("_other", token, session)).statusCode()).isEqualTo(403);
+    }
+
+    private HttpRequest.Builder withFile(String field, String token, String session) {
+        String part = "--edge\r\nContent-Disposition: form-data; name=";
+        String body = part + "\"" + field + "\"\r\n\r\n" + token + "\r\n"
+                + part + "\"supplier\"\r\n\r\nWendlow mill\r\n"
+                + part + "\"file\"; filename=\"list.csv\"\r\nContent-Type: text/csv\r\n\r\n"
+                + "name;composition;weight g/m2\nTwill;100% cotton;200\n\r\n--edge--\r\n";
+        return Cookies.request(port, "/cloths/import")
+                .header("Cookie", "SESSION=" + session)
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(HttpRequest.BodyPublishers.ofString(body));
     }
 
     @Test

@@ -1,8 +1,12 @@
 package campcloth.store;
 
+import campcloth.access.Asker;
+import campcloth.access.Askers;
+import campcloth.access.NewIds;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
@@ -10,12 +14,15 @@ import campcloth.store.postgres.PostgresForTests;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.StringReader;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.flywaydb.core.Flyway;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -27,6 +34,7 @@ final class IndexedDatabase implements AutoCloseable {
 
     private static final int LOT = 1000;
 
+    private final PostgresForTests.Database database;
     private final HikariDataSource source = new HikariDataSource();
     private final JdbcTransactionManager transactions = new JdbcTransactionManager(source);
     private final TransactionTemplate transaction = new TransactionTemplate(transactions);
@@ -35,7 +43,12 @@ final class IndexedDatabase implements AutoCloseable {
     private final JdbcTemplate sql = new JdbcTemplate(source);
 
     IndexedDatabase() {
-        PostgresForTests.Database database = PostgresForTests.fresh();
+        this(PostgresForTests.fresh());
+    }
+
+    /** Another way into a database, as a second instance of the program has it. */
+    IndexedDatabase(PostgresForTests.Database database) {
+        this.database = database;
         source.setJdbcUrl(database.url());
         source.setUsername(database.user());
         source.setPassword(database.password());
@@ -43,8 +56,73 @@ final class IndexedDatabase implements AutoCloseable {
         Flyway.configure().dataSource(source).load().migrate();
     }
 
+    PostgresForTests.Database database() {
+        return database;
+    }
+
     JdbcTemplate sql() {
         return sql;
+    }
+
+    /** One instance's catalogue in memory. */
+    ClothSnapshot snapshot() {
+        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres));
+    }
+
+    /** The same where hardly any cloth is kept whole. */
+    ClothSnapshot snapshot(int mostWhole) {
+        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), mostWhole);
+    }
+
+    /** One instance's watch over its catalogue in memory. */
+    ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
+        return new ClothWatch(
+                () -> ClothWatchStart.open(database.url(), database.user(), database.password()),
+                snapshot::bringUpToDate,
+                atLeastEvery);
+    }
+
+    /** One instance's cloths, to be read alone. */
+    Cloths cloths(ClothSnapshot snapshot, ClothTraiter traiter) {
+        return new ClothsInPostgres(
+                null,
+                snapshot,
+                index(traiter),
+                finder(),
+                null,
+                new Guard(new Askers(Asker.LOCAL)),
+                json,
+                Clock.systemUTC(),
+                new NewIds());
+    }
+
+    String body(Cloth cloth) {
+        return json.write(ClothBody.of(cloth));
+    }
+
+    /** Work in one transaction. */
+    void writing(Consumer<JdbcTemplate> work) {
+        transaction.executeWithoutResult(status -> work.accept(sql));
+    }
+
+    /** Makes some cloths a little heavier, as one change. */
+    void touch(int count, int seed) {
+        writing(any -> sql.update("""
+                update cloth set tick = ?, version = version + 1, body = jsonb_set(body, '{figures,weightGsm}',
+                    jsonb_build_object('value', w + 1, 'low', w + 1, 'high', w + 1, 'basis', 'MEASURED', 'source', 'own scales'))
+                from (select id as touched, coalesce(weight_gsm, 200) as w from cloth
+                    order by md5(id || cast(? as text)) limit ?) picked where id = touched""", nextTick(), seed, count));
+    }
+
+    /** Reads every row of a query, a few at a time; answers with how many there are. */
+    long walk(String query) {
+        long[] rows = {0};
+        transaction.executeWithoutResult(status -> Cursor.each(sql, query, row -> {
+            row.getString(1);
+            row.getString(2);
+            rows[0]++;
+        }));
+        return rows[0];
     }
 
     /** One instance's keeper of the index. */
@@ -90,14 +168,17 @@ final class IndexedDatabase implements AutoCloseable {
             for (int from = 0; from < rows.size(); from += LOT) {
                 sql.batchUpdate("""
                         insert into cloth (id, version, tick, origin, body) values (?, 0, ?, 'OWN', cast(? as jsonb))
-                        on conflict (id) do update set tick = excluded.tick, body = excluded.body, removed_by = null""", rows.subList(from, Math.min(rows.size(), from + LOT)));
+                        on conflict (id) do update set
+                            tick = excluded.tick, body = excluded.body, version = cloth.version + 1, removed_by = null""", rows.subList(from, Math.min(rows.size(), from + LOT)));
             }
         });
     }
 
     void remove(String id) {
         transaction.executeWithoutResult(
-                status -> sql.update("update cloth set removed_by = 'USER', tick = ? where id = ?", nextTick(), id));
+                status -> sql.update("update cloth set removed_by = 'USER', version = version + 1, tick = ? where id = ?",
+                nextTick(),
+                id));
     }
 
     /** Leaves a body behind that no program can read. */
@@ -119,7 +200,7 @@ final class IndexedDatabase implements AutoCloseable {
         source.close();
     }
 
-    private long nextTick() {
+    long nextTick() {
         Long tick = sql.queryForObject("update cloth_clock set tick = tick + 1 returning tick", Long.class);
         return Optional.ofNullable(tick).orElseThrow();
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
 import campcloth.access.Role;
 import campcloth.figure.Refused;
 import campcloth.job.Bell;
@@ -165,6 +166,17 @@ class JobsTest {
         until(() -> kept(job).state().hasEnded());
         assertThat(kept(job).attempts()).isEqualTo(1);
         assertThat(kept(job).failure().orElseThrow().refusals().get(0).field()).isEqualTo("pieces[0]");
+    }
+
+    @Test
+    void whatItsAskerMayNotHaveDoneIsNotTriedAgain() throws Exception {
+        Job job = jobs.add(NewJob.of(JobKind.LAYOUT, "1"));
+        workers((request, run) -> {
+            throw new NotAllowed("Ask a keeper.");
+        });
+        until(() -> kept(job).state().hasEnded());
+        assertThat(kept(job).attempts()).isEqualTo(1);
+        assertThat(kept(job).failure().orElseThrow().reason()).isEqualTo("Ask a keeper.");
     }
 
     @Test

@@ -3,8 +3,11 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
+import campcloth.access.Role;
 import campcloth.job.Bell;
 import campcloth.job.Claim;
 import campcloth.job.Job;
@@ -27,6 +30,7 @@ import campcloth.supply.SupplierLists.OnBadRow;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -112,6 +116,20 @@ class JobsWriteOnceTest {
         assertThat(run.written).isPositive().isLessThan(ROWS);
         assertThat(number("select count(*) from cloth")).isEqualTo(before);
         assertThat(number("select count(*) from cloth_clock")).isEqualTo(1);
+    }
+
+    @Test
+    void whoKeepsNoCatalogueIsRefusedBeforeTheListWaits() {
+        Asker maker = Asker.of(UUID.randomUUID(), Set.of(Role.MAKER));
+        assertThatThrownBy(() -> askers.as(maker, () -> {
+                    try {
+                        return handedIn();
+                    } catch (IOException broken) {
+                        throw new UncheckedIOException(broken);
+                    }
+                }))
+                .isInstanceOf(NotAllowed.class);
+        assertThat(number("select count(*) from job")).isZero();
     }
 
     private Job handedIn() throws IOException {

@@ -2,7 +2,6 @@ package campcloth.pages.cloths;
 
 import campcloth.cloth.Alike;
 import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.cloth.KeptCloth;
@@ -64,7 +63,7 @@ class ClothPage {
                         .orElse(List.of()));
         model.addAttribute(
                 "alike",
-                Alike.to(kept, cloths.matching(ClothSearch.EVERYTHING), NEIGHBOURS)
+                Alike.to(kept, cloths, NEIGHBOURS)
                         .neighbours());
         shares.into(model, FAMILY, id);
         return "cloths/cloth";

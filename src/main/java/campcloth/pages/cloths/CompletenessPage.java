@@ -1,6 +1,5 @@
 package campcloth.pages.cloths;
 
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Completeness;
 import campcloth.cloth.Property;
@@ -23,7 +22,7 @@ class CompletenessPage {
 
     @GetMapping("/cloths/completeness")
     String completeness(Model model) {
-        Completeness completeness = Completeness.of(cloths.matching(ClothSearch.EVERYTHING), WORTH_MEASURING);
+        Completeness completeness = Completeness.of(cloths::each, WORTH_MEASURING);
         model.addAttribute("whole", completeness.whole());
         model.addAttribute("gaps", completeness.worthMeasuring());
         model.addAttribute("bases", Basis.values());

@@ -114,7 +114,8 @@ class EventFormPage {
         if (rows.isPresent()) {
             return changed(rows.get(), form, typed, model, address);
         }
-        Optional<Event> event = rulesOnly ? ruled(form, typed, kept.get().event()) : event(form, typed, kept.map(KeptEvent::event));
+        Optional<Event> event =
+                rulesOnly ? ruled(form, typed, kept.get().event()) : event(form, typed, kept.map(KeptEvent::event));
         if (event.isEmpty()) {
             return refused(model, response, address);
         }

@@ -1,17 +1,16 @@
 package campcloth.pages.found;
 
+import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.KeptSwatch;
-import campcloth.cloth.Property;
 import campcloth.cloth.Swatch;
 import campcloth.cloth.SwatchGuide;
 import campcloth.cloth.SwatchHistory;
 import campcloth.cloth.Swatches;
 import campcloth.cloth.Swatches.Outcome;
 import campcloth.cloth.Washing;
-import campcloth.figure.Basis;
 import campcloth.figure.Sources;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
@@ -28,6 +27,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
@@ -135,21 +135,19 @@ class SwatchPages {
 
     /** Cloths whose air permeability somebody measured or declared, with none of them first. */
     private List<Choice> references(KeptCloth measured) {
-        List<Choice> known = cloths.matching(ClothSearch.EVERYTHING).stream()
-                .filter(kept -> !kept.id().equals(measured.id()) && isKnown(kept))
+        ClothColumns columns = cloths.columns(ClothSearch.EVERYTHING);
+        List<String> ids = IntStream.range(0, columns.rows())
+                .filter(row -> columns.holds(row) && columns.permeabilityIsKnown(row))
+                .mapToObj(columns::id)
+                .filter(id -> !id.equals(measured.id()))
                 .limit(MOST_REFERENCES)
+                .toList();
+        List<Choice> known = cloths.byIds(ids).stream()
                 .map(kept -> new Choice(kept.id(), kept.cloth().name()))
                 .toList();
         return known.isEmpty()
                 ? known
                 : Stream.concat(Stream.of(new Choice("", "-")), known.stream()).toList();
-    }
-
-    private static boolean isKnown(KeptCloth kept) {
-        return kept.cloth()
-                .figure(Property.AIR_PERMEABILITY_MM_S)
-                .filter(figure -> figure.basis() == Basis.MEASURED || figure.basis() == Basis.DECLARED)
-                .isPresent();
     }
 
     private List<Choice> choices(String text, Enum<?>[] values, Locale locale) {

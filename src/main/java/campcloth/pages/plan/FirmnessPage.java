@@ -5,8 +5,8 @@ import campcloth.advice.Candidate;
 import campcloth.advice.Ranking;
 import campcloth.advice.RankingDrawing;
 import campcloth.advice.Robustness;
+import campcloth.advice.Shortlist;
 import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
 import campcloth.fibre.Fibres;
 import java.util.List;
 import org.springframework.stereotype.Controller;
@@ -21,24 +21,23 @@ class FirmnessPage {
 
     private final Planned planned;
     private final Adviser adviser;
-    private final Cloths cloths;
+    private final Shortlist shortlist;
     private final Fibres fibres;
 
-    FirmnessPage(Planned planned, Adviser adviser, Cloths cloths, Fibres fibres) {
+    FirmnessPage(Planned planned, Adviser adviser, Shortlist shortlist, Fibres fibres) {
         this.planned = planned;
         this.adviser = adviser;
-        this.cloths = cloths;
+        this.shortlist = shortlist;
         this.fibres = fibres;
     }
 
     @GetMapping("/plan/firmness")
     String firmness(@ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter, Model model) {
         ClothSearch search = filter.search(fibres);
-        Planned.Question about = planned.question(
-                form,
-                () -> cloths.matching(search).stream().map(Planned::candidate).toList());
-        Ranking ranking = adviser.rank(about.asked().question());
-        Robustness robustness = adviser.robustness(about.asked().question(), ranking);
+        Planned.Question about = planned.question(form, List::of);
+        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
+        Ranking ranking = ranked.ranking();
+        Robustness robustness = adviser.robustness(ranked.question(), ranking);
         model.addAttribute("query", form.query() + filter.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("text", RankingDrawing.text(ranking, robustness));

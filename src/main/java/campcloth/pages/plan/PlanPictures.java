@@ -4,8 +4,8 @@ import campcloth.advice.Adviser;
 import campcloth.advice.Candidate;
 import campcloth.advice.Ranking;
 import campcloth.advice.RankingDrawing;
+import campcloth.advice.Shortlist;
 import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
 import campcloth.comfort.CourseDrawing;
 import campcloth.fibre.Fibres;
 import campcloth.fire.FirePlan;
@@ -35,14 +35,14 @@ class PlanPictures {
     private final Planned planned;
     private final Adviser adviser;
     private final AtFire atFire;
-    private final Cloths cloths;
+    private final Shortlist shortlist;
     private final Fibres fibres;
 
-    PlanPictures(Planned planned, Adviser adviser, AtFire atFire, Cloths cloths, Fibres fibres) {
+    PlanPictures(Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
         this.planned = planned;
         this.adviser = adviser;
         this.atFire = atFire;
-        this.cloths = cloths;
+        this.shortlist = shortlist;
         this.fibres = fibres;
     }
 
@@ -66,12 +66,11 @@ class PlanPictures {
     ResponseEntity<String> firmness(
             @ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter) {
         ClothSearch search = filter.search(fibres);
-        Planned.Question about = planned.question(
-                form,
-                () -> cloths.matching(search).stream().map(Planned::candidate).toList());
-        Ranking ranking = adviser.rank(about.asked().question());
+        Planned.Question about = planned.question(form, List::of);
+        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
+        Ranking ranking = ranked.ranking();
         return drawn(
-                RankingDrawing.svg(ranking, adviser.robustness(about.asked().question(), ranking)));
+                RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking)));
     }
 
     /** The course of the event in one cloth. */

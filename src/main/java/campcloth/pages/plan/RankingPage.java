@@ -1,14 +1,12 @@
 package campcloth.pages.plan;
 
-import campcloth.advice.Adviser;
 import campcloth.advice.Judged;
 import campcloth.advice.LayerPair;
 import campcloth.advice.Layers;
-import campcloth.advice.Question;
 import campcloth.advice.Ranking;
+import campcloth.advice.Shortlist;
 import campcloth.advice.Verdict;
 import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.WeightClass;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
@@ -32,15 +30,13 @@ class RankingPage {
 
     private final Planned planned;
     private final GarmentChoices choices;
-    private final Adviser adviser;
-    private final Cloths cloths;
+    private final Shortlist shortlist;
     private final Fibres fibres;
 
-    RankingPage(Planned planned, GarmentChoices choices, Adviser adviser, Cloths cloths, Fibres fibres) {
+    RankingPage(Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
         this.planned = planned;
         this.choices = choices;
-        this.adviser = adviser;
-        this.cloths = cloths;
+        this.shortlist = shortlist;
         this.fibres = fibres;
     }
 
@@ -63,11 +59,7 @@ class RankingPage {
                 : FormErrors.caught(
                         binding,
                         AskedForm::field,
-                        () -> planned.question(
-                                form,
-                                () -> cloths.matching(search).stream()
-                                        .map(Planned::candidate)
-                                        .toList()));
+                        () -> planned.question(form, List::of));
         if (binding.hasErrors() || narrowing.hasErrors()) {
             response.setStatus(PlanPage.UNUSABLE);
         }
@@ -75,13 +67,16 @@ class RankingPage {
             choices.into(model, form, binding);
             return "plan/form";
         }
-        ranked(question.get(), form, filter, model);
+        ranked(question.get(), search, form, filter, model);
         return "plan/cloths";
     }
 
-    private void ranked(Planned.Question about, AskedForm form, ClothFilter filter, Model model) {
-        Question question = about.asked().question();
-        Ranking ranking = adviser.rank(question);
+    private void ranked(
+            Planned.Question about, ClothSearch search, AskedForm form, ClothFilter filter, Model model) {
+        Shortlist.Ranked ranked =
+                shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut());
+        Ranking ranking = ranked.ranking();
+        model.addAttribute("note", ranked.note());
         List<Integer> open = places(ranking, filter, false);
         List<Integer> out = places(ranking, filter, true);
         model.addAttribute("query", form.query());

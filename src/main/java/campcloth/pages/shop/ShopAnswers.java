@@ -8,7 +8,6 @@ import campcloth.advice.Verdict;
 import campcloth.cloth.Alike;
 import campcloth.cloth.Bale;
 import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.errand.Asked;
@@ -83,7 +82,7 @@ class ShopAnswers {
                 Watch.of(may, cloth, howMuch, label),
                 asked.presumed(ranking),
                 ranking.cautions(),
-                Alike.to(cloth, cloths.matching(ClothSearch.EVERYTHING), ALIKE).neighbours());
+                Alike.to(cloth, cloths, ALIKE).neighbours());
     }
 
     /** The cloth that would be kept for the bale. */

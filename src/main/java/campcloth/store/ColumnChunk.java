@@ -1,0 +1,106 @@
+package campcloth.store;
+
+import campcloth.access.Holding;
+import campcloth.cloth.ClothInNumbers;
+import campcloth.cloth.KeptCloth;
+
+/** Some rows of the columns. Not changed any more once a reader can see it: a change is made on a copy. */
+final class ColumnChunk {
+
+    /** So many rows are copied where one of them changes. */
+    static final int ROWS = 4096;
+
+    private static final byte THERE = 1;
+    private static final byte MASS_IS_ESTIMATED = 2;
+    private static final byte PERMEABILITY_IS_KNOWN = 4;
+    private static final byte THICKNESS_IS_KNOWN = 8;
+
+    final String[] id;
+    final long[] version;
+
+    /** To whom it belongs; of common cloths the same. */
+    final Holding[] holding;
+
+    final int[] make;
+    final double[] weightGsm;
+    final double[] leastGsm;
+    final double[] thicknessMm;
+    final double[] permeabilityMmS;
+    final double[] vapourResistanceM2PaW;
+    final double[] coarseEndsPercent;
+    final double[] bastRoughness;
+    private final byte[] flags;
+
+    ColumnChunk() {
+        id = new String[ROWS];
+        version = new long[ROWS];
+        holding = new Holding[ROWS];
+        make = new int[ROWS];
+        weightGsm = new double[ROWS];
+        leastGsm = new double[ROWS];
+        thicknessMm = new double[ROWS];
+        permeabilityMmS = new double[ROWS];
+        vapourResistanceM2PaW = new double[ROWS];
+        coarseEndsPercent = new double[ROWS];
+        bastRoughness = new double[ROWS];
+        flags = new byte[ROWS];
+    }
+
+    private ColumnChunk(ColumnChunk other) {
+        id = other.id.clone();
+        version = other.version.clone();
+        holding = other.holding.clone();
+        make = other.make.clone();
+        weightGsm = other.weightGsm.clone();
+        leastGsm = other.leastGsm.clone();
+        thicknessMm = other.thicknessMm.clone();
+        permeabilityMmS = other.permeabilityMmS.clone();
+        vapourResistanceM2PaW = other.vapourResistanceM2PaW.clone();
+        coarseEndsPercent = other.coarseEndsPercent.clone();
+        bastRoughness = other.bastRoughness.clone();
+        flags = other.flags.clone();
+    }
+
+    ColumnChunk copy() {
+        return new ColumnChunk(this);
+    }
+
+    void put(int at, KeptCloth kept, int newMake, ClothInNumbers cloth) {
+        id[at] = kept.id();
+        version[at] = kept.version();
+        holding[at] = kept.holding().equals(Holding.COMMON) ? Holding.COMMON : kept.holding();
+        make[at] = newMake;
+        weightGsm[at] = cloth.weightGsm();
+        leastGsm[at] = cloth.leastGsm();
+        thicknessMm[at] = cloth.thicknessMm();
+        permeabilityMmS[at] = cloth.permeabilityMmS();
+        vapourResistanceM2PaW[at] = cloth.vapourResistanceM2PaW();
+        coarseEndsPercent[at] = cloth.coarseEndsPercent();
+        bastRoughness[at] = cloth.bastRoughness();
+        flags[at] = (byte) (THERE
+                | (cloth.massIsEstimated() ? MASS_IS_ESTIMATED : 0)
+                | (cloth.thicknessIsKnown() ? THICKNESS_IS_KNOWN : 0)
+                | (cloth.permeabilityIsKnown() ? PERMEABILITY_IS_KNOWN : 0));
+    }
+
+    /** The row stays the cloth's own, for when it comes back. */
+    void remove(int at) {
+        flags[at] = 0;
+    }
+
+    boolean isThere(int at) {
+        return (flags[at] & THERE) != 0;
+    }
+
+    boolean massIsEstimated(int at) {
+        return (flags[at] & MASS_IS_ESTIMATED) != 0;
+    }
+
+    boolean thicknessIsKnown(int at) {
+        return (flags[at] & THICKNESS_IS_KNOWN) != 0;
+    }
+
+    boolean permeabilityIsKnown(int at) {
+        return (flags[at] & PERMEABILITY_IS_KNOWN) != 0;
+    }
+}
