@@ -39,14 +39,10 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
     private static final String BUSY = "busy";
 
     private final Outages outages;
-
-    PageProblems(Outages outages) {
-        this.outages = outages;
-    }
-
     private final ApplicationContext pages;
 
-    PageProblems(ApplicationContext pages) {
+    PageProblems(Outages outages, ApplicationContext pages) {
+        this.outages = outages;
         this.pages = pages;
     }
 
