@@ -34,11 +34,6 @@ final class Paths {
         return isUnder(request, LOOK);
     }
 
-    /** Health and measurements. */
-    static boolean isWatching(HttpServletRequest request) {
-        return isUnder(request, List.of("/actuator"));
-    }
-
     /** Reading of what is shared by a link, if the key is right; whether it is, the stores know. */
     static boolean isByLink(HttpServletRequest request) {
         return isReading(request)
