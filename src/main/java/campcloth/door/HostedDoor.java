@@ -124,7 +124,8 @@ class HostedDoor {
                         .successHandler(in())
                         .failureHandler(notIn()))
                 .logout(logout -> logout.logoutSuccessUrl("/login?out"))
-                .exceptionHandling(denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
+                .exceptionHandling(
+                        denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
                 .addFilterBefore(new Readable(denials), CsrfFilter.class)
                 .addFilterBefore(new VisitorFilter(), CsrfFilter.class)
                 .addFilterBefore(new BearerFilter(tokens), UsernamePasswordAuthenticationFilter.class)
