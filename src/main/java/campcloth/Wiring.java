@@ -7,8 +7,9 @@ import campcloth.access.Askers;
 import campcloth.access.LoginWaits;
 import campcloth.access.Logins;
 import campcloth.access.Mode;
-import campcloth.access.PasswordHashes;
 import campcloth.access.NewIds;
+import campcloth.access.PasswordHashes;
+import campcloth.access.Vouching;
 import campcloth.advice.Adviser;
 import campcloth.advice.RankingWatch;
 import campcloth.advice.Shortlist;
@@ -42,10 +43,10 @@ import campcloth.supply.ListTask;
 import campcloth.supply.ListWords;
 import campcloth.supply.SupplierLists;
 import java.security.SecureRandom;
-import org.springframework.beans.factory.annotation.Value;
-import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import java.util.List;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -72,8 +73,8 @@ class Wiring {
     }
 
     @Bean
-    ListJobs listJobs(Jobs jobs, Notation notation, NewIds ids) {
-        return new ListJobs(jobs, notation, ids);
+    ListJobs listJobs(Jobs jobs, Askers askers, Notation notation, NewIds ids) {
+        return new ListJobs(jobs, askers, notation, ids);
     }
 
     @Bean
@@ -135,6 +136,11 @@ class Wiring {
         @Bean
         Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
             return new Logins(accounts, waits, hashes);
+        }
+
+        @Bean
+        Vouching vouching(Accounts accounts) {
+            return new Vouching(accounts);
         }
 
         @Bean

@@ -44,7 +44,7 @@ class HouseTest {
                     Set.of(
                             "figure", "fibre", "cloth", "event", "comfort", "fire", "garment", "layout", "advice",
                             "plan")),
-            Map.entry("supply", Set.of("figure", "fibre", "cloth", "job", "access")),
+            Map.entry("supply", Set.of("figure", "fibre", "cloth", "job", "access", "outage")),
             Map.entry("demo", Set.of("figure", "fibre", "cloth", "event")),
             Map.entry(
                     "store",

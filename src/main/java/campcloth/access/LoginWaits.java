@@ -17,6 +17,9 @@ public interface LoginWaits {
     /** The attempt was wrong indeed; noted in the audit log where there is such an account. */
     void refused(String typedName);
 
-    /** The attempt was right, or an administrator lets the account try anew. */
+    /** The attempt was right. */
     void clear(String typedName);
+
+    /** An administrator lets an account try anew; noted in the audit log. */
+    void release(Account account);
 }

@@ -10,6 +10,7 @@ import campcloth.access.Mode;
 import campcloth.access.PasswordHashes;
 import campcloth.access.Role;
 import campcloth.access.Tokens;
+import campcloth.access.Vouching;
 import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.http.HttpServletRequest;
 import java.net.URLEncoder;
@@ -17,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.actuate.autoconfigure.web.server.ManagementPortType;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.web.servlet.DelegatingFilterProxyRegistrationBean;
 import org.springframework.context.annotation.Bean;
@@ -31,8 +33,10 @@ import org.springframework.security.config.annotation.web.configurers.RequestCac
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.ExceptionTranslationFilter;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
+import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.jdbc.config.annotation.web.http.EnableJdbcHttpSession;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
@@ -100,8 +104,15 @@ class HostedDoor {
             Askers askers,
             Limits limits,
             Denials denials,
-            Clock clock) {
-        return http.securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
+            HostedSettings settings,
+            Vouching vouching,
+            Clock clock,
+            Environment environment) {
+        if (settings.hasProvider()) {
+            Provider.addTo(http, settings, vouching, askers, in());
+        }
+        return http.securityMatcher(isForTheDoor(environment))
+                .securityContext(context -> context.securityContextRepository(new SessionAccounts(accounts, clock)))
                 .authenticationProvider(new PasswordProvider(logins))
                 .csrf(csrf -> csrf.ignoringRequestMatchers(Paths::isForPrograms, HostedDoor::isUnits))
                 .headers(headers -> headers.defaultsDisabled().httpStrictTransportSecurity(Customizer.withDefaults()))
@@ -110,10 +121,11 @@ class HostedDoor {
                         .loginProcessingUrl(LOGIN)
                         .usernameParameter("name")
                         .passwordParameter("password")
-                        .successHandler((request, response, in) -> response.sendRedirect(LOGIN + back(request)))
+                        .successHandler(in())
                         .failureHandler(notIn()))
                 .logout(logout -> logout.logoutSuccessUrl("/login?out"))
-                .exceptionHandling(denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
+                .exceptionHandling(
+                        denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
                 .addFilterBefore(new Readable(denials), CsrfFilter.class)
                 .addFilterBefore(new VisitorFilter(), CsrfFilter.class)
                 .addFilterBefore(new BearerFilter(tokens), UsernamePasswordAuthenticationFilter.class)
@@ -121,6 +133,13 @@ class HostedDoor {
                 .addFilterBefore(new AskerFilter(askers, HostedDoor::asker), ExceptionTranslationFilter.class)
                 .authorizeHttpRequests(HostedDoor::whoMayComeWhere)
                 .build();
+    }
+
+    /** Health and measurements on a port of their own are for whoever reaches that port, which has neither accounts nor limits. */
+    private static RequestMatcher isForTheDoor(Environment environment) {
+        boolean apart = ManagementPortType.get(environment) == ManagementPortType.DIFFERENT;
+        return request ->
+                !apart || request.getLocalPort() != environment.getProperty("local.management.port", Integer.class, -1);
     }
 
     private static void whoMayComeWhere(
@@ -132,9 +151,9 @@ class HostedDoor {
                 .permitAll()
                 .requestMatchers("/account/password")
                 .authenticated()
-                .requestMatchers("/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
+                .requestMatchers("/actuator/**", "/accounts/**", "/audit/**", "/api/accounts/**", "/api/audit/**")
                 .hasRole(Role.ADMINISTRATOR.name())
-                .requestMatchers("/cloths/import/**", "/api/cloths/import/**")
+                .requestMatchers("/cloths/import/**", "/api/cloths/import/**", "/api/jobs/lists")
                 .hasRole(Role.KEEPER.name())
                 .requestMatchers(HttpMethod.POST, "/demo/**")
                 .hasRole(Role.ADMINISTRATOR.name())
@@ -152,6 +171,11 @@ class HostedDoor {
     /** The choice of units is kept in the browser alone, by strangers as well, who have no session for a token. */
     private static boolean isUnits(HttpServletRequest request) {
         return request.getRequestURI().equals("/preferences");
+    }
+
+    /** Whoever got in is led back through the page of the login, which knows where to. */
+    private static AuthenticationSuccessHandler in() {
+        return (request, response, in) -> response.sendRedirect(LOGIN + back(request));
     }
 
     /** Whoever did not get in sees the form again, with what came of it. */

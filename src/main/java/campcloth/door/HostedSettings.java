@@ -22,13 +22,19 @@ record HostedSettings(
                 environment.getProperty("campcloth.oidc-admins", ""));
     }
 
+    boolean hasProvider() {
+        return !issuer.isEmpty() && !clientId.isEmpty();
+    }
+
+    /** Whether somebody will keep the accounts once they log in through the provider. */
     boolean vouchesForAdministrators() {
-        return false;
+        return hasProvider() && !admins.isBlank();
     }
 
     String wayIn() {
-        return "Set CAMPCLOTH_ADMIN_PASSWORD for the first start: it makes the account administrator (or CAMPCLOTH_ADMIN_NAME). For a"
-                + " service without logins, on this machine alone, set CAMPCLOTH_MODE=local.";
+        return "Set CAMPCLOTH_ADMIN_PASSWORD for the first start: it makes the account administrator (or CAMPCLOTH_ADMIN_NAME). Or"
+                + " set CAMPCLOTH_OIDC_ISSUER, CAMPCLOTH_OIDC_CLIENT_ID and CAMPCLOTH_OIDC_CLIENT_SECRET, and name in CAMPCLOTH_OIDC_ADMINS"
+                + " who keeps the accounts. For a service without logins, on this machine alone, set CAMPCLOTH_MODE=local.";
     }
 
     /** Secrets do not belong into logs. */

@@ -8,10 +8,13 @@ import campcloth.access.Askers;
 import campcloth.figure.Refused;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.beans.factory.SmartInitializingSingleton;
+import org.springframework.beans.factory.InitializingBean;
 
-/** A hosted service starts only where somebody can log in to keep the accounts; the first start makes that account where it is told a password. */
-final class HostedStart implements SmartInitializingSingleton {
+/**
+ * A hosted service starts only where somebody can log in to keep the accounts; the first start makes that account where it is told a password.
+ * This happens while the service is put together, so before the demo is put in: that stays common.
+ */
+final class HostedStart implements InitializingBean {
 
     private static final Logger LOG = LoggerFactory.getLogger(HostedStart.class);
 
@@ -28,7 +31,7 @@ final class HostedStart implements SmartInitializingSingleton {
     }
 
     @Override
-    public void afterSingletonsInstantiated() {
+    public void afterPropertiesSet() {
         if (accounts.hasAdministrator()) {
             return;
         }
@@ -46,7 +49,9 @@ final class HostedStart implements SmartInitializingSingleton {
             askers.as(
                     Asker.LOCAL,
                     () -> keeping.makeAdministrator(
-                            new AccountName(settings.adminName()), settings.adminPassword(), "CAMPCLOTH_ADMIN_PASSWORD"));
+                            new AccountName(settings.adminName()),
+                            settings.adminPassword(),
+                            "CAMPCLOTH_ADMIN_PASSWORD"));
             LOG.info("Made the account {}; CAMPCLOTH_ADMIN_PASSWORD is not needed any more", settings.adminName());
         } catch (Refused refused) {
             if (!accounts.hasAdministrator()) {

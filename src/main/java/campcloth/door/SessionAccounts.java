@@ -16,6 +16,7 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.DeferredSecurityContext;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.oauth2.client.authentication.OAuth2AuthenticationToken;
 import org.springframework.security.web.context.HttpRequestResponseHolder;
 import org.springframework.security.web.context.SecurityContextRepository;
 
@@ -55,7 +56,8 @@ final class SessionAccounts implements SecurityContextRepository {
 
     @Override
     public void saveContext(SecurityContext context, HttpServletRequest request, HttpServletResponse response) {
-        if (!(context.getAuthentication() instanceof LoggedIn in)) {
+        Account in = in(context.getAuthentication());
+        if (in == null) {
             HttpSession session = request.getSession(false);
             if (session != null) {
                 session.removeAttribute(ACCOUNT);
@@ -64,8 +66,18 @@ final class SessionAccounts implements SecurityContextRepository {
         }
         HttpSession session = request.getSession();
         session.setMaxInactiveInterval((int) IDLE.toSeconds());
-        session.setAttribute(ACCOUNT, in.account().id().toString());
-        session.setAttribute(STAMP, Long.toString(in.account().stamp()));
+        session.setAttribute(ACCOUNT, in.id().toString());
+        session.setAttribute(STAMP, Long.toString(in.stamp()));
+    }
+
+    private static @Nullable Account in(@Nullable Authentication authentication) {
+        if (authentication instanceof LoggedIn in) {
+            return in.account();
+        }
+        return authentication instanceof OAuth2AuthenticationToken token
+                        && token.getPrincipal() instanceof VouchedUser user
+                ? user.account()
+                : null;
     }
 
     @Override
@@ -80,14 +92,16 @@ final class SessionAccounts implements SecurityContextRepository {
     }
 
     private Optional<Account> account(HttpServletRequest request) {
-        HttpSession session = Paths.isLook(request) || Paths.isChangeByProgram(request) ? null : request.getSession(false);
+        HttpSession session =
+                Paths.isLook(request) || Paths.isChangeByProgram(request) ? null : request.getSession(false);
         if (session == null || isOver(session)) {
             return Optional.empty();
         }
         Object stamp = session.getAttribute(STAMP);
         return Optional.ofNullable(session.getAttribute(ACCOUNT))
                 .flatMap(id -> accounts.byId(UUID.fromString(id.toString())))
-                .filter(account -> !account.disabled() && Long.toString(account.stamp()).equals(stamp));
+                .filter(account ->
+                        !account.disabled() && Long.toString(account.stamp()).equals(stamp));
     }
 
     private boolean isOver(HttpSession session) {

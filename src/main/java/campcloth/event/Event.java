@@ -78,7 +78,8 @@ public record Event(
                         Stream.of("name").filter(field -> !name.equals(other.name)),
                         Stream.of("season").filter(field -> season != other.season),
                         Stream.of("spells")
-                                .filter(field -> !spells.equals(other.spells) || spellsPresumed != other.spellsPresumed),
+                                .filter(field ->
+                                        !spells.equals(other.spells) || spellsPresumed != other.spellsPresumed),
                         Stream.of("dates").filter(field -> !dates.equals(other.dates)),
                         Stream.of("latitudeDeg").filter(field -> !latitudeDeg.equals(other.latitudeDeg)))
                 .flatMap(named -> named)

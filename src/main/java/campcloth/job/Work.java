@@ -12,6 +12,7 @@ public interface Work {
      * @param request as it was handed in
      * @return what came of it
      * @throws Stopped where it was asked to end, and has written nothing
+     * @throws campcloth.access.NotAllowed where whoever handed it in may not have it done
      * @throws campcloth.figure.Refused where what was handed in cannot be used
      */
     String run(String request, JobRun run);

@@ -2,6 +2,7 @@ package campcloth.job;
 
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
 import campcloth.figure.Refused;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -40,8 +41,7 @@ public final class Workers {
     private volatile boolean stopping;
 
     /** @param searches how many jobs other than lists are worked on at once */
-    public Workers(
-            JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace, int searches) {
+    public Workers(JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace, int searches) {
         this.queue = queue;
         works.forEach(work -> this.works.put(work.kind(), work));
         this.askers = askers;
@@ -130,11 +130,17 @@ public final class Workers {
         }
         try {
             String result = askers.as(claim.asker(), () -> ids.under(claim.id(), () -> done(claim, job)));
-            settle(() -> queue.done(claim, result));
+            settle(() -> {
+                queue.beat(claim, job.progress());
+                queue.done(claim, result);
+            });
         } catch (Stopped stopped) {
             job.reason().ifPresent(reason -> end(claim, reason));
         } catch (Refused refused) {
             Failure why = new Failure("What was handed in cannot be used.", refused.refusals());
+            settle(() -> queue.failed(claim, why));
+        } catch (NotAllowed forbidden) {
+            Failure why = new Failure(String.valueOf(forbidden.getMessage()), List.of());
             settle(() -> queue.failed(claim, why));
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError broken) {
             LOG.log(Level.WARNING, "Job " + claim.id() + " went wrong, attempt " + claim.attempt(), broken);

@@ -72,6 +72,9 @@ public enum Outage {
         if (link instanceof SQLException failure) {
             return ofState(String.valueOf(failure.getSQLState())).or(() -> ofKind(failure));
         }
+        if (link instanceof Crowded) {
+            return Optional.of(CONTENDED);
+        }
         return link instanceof IOException && tellsOfAFullDisk(String.valueOf(link.getMessage()))
                 ? Optional.of(STORAGE_FULL)
                 : Optional.empty();

@@ -64,7 +64,8 @@ class EveryPage {
 
     /** Who looks at the page, where people log in. */
     @ModelAttribute(VISITOR)
-    @Nullable Visitor visitor(HttpServletRequest request) {
+    @Nullable
+    Visitor visitor(HttpServletRequest request) {
         return visitorOf(request);
     }
 

@@ -54,6 +54,13 @@ public class SharePages {
         }
     }
 
+    /** Whether the reader may change an event's rules and nothing else of it. */
+    public boolean onlyRules(String eventId) {
+        return shares.of(ThingKind.EVENT, eventId)
+                .filter(standing -> standing.mayChangeRules() && !standing.mayChange())
+                .isPresent();
+    }
+
     /** Refuses to ask somebody whether a thing shall go who may not remove it. */
     public void checkMayRemove(String family, String id) {
         if (!standing(family, id).mayChange()) {
@@ -73,9 +80,7 @@ public class SharePages {
 
     @PostMapping(FAMILY + "/share")
     String share(@PathVariable String family, @PathVariable String id) {
-        ThingKind kind = kind(family);
-        shares.share(kind, id).orElseThrow(() -> new NotHere(kind.words()));
-        return BACK;
+        return done(shares.share(kind(family), id).isPresent(), family);
     }
 
     @PostMapping(FAMILY + "/unshare")

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.Mode;
 import io.swagger.v3.core.converter.ModelConverter;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
@@ -13,6 +14,8 @@ import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import java.util.List;
 import java.util.Objects;
@@ -34,6 +37,7 @@ import org.springframework.http.HttpHeaders;
 class ApiDocument {
 
     private static final String ANY = "*/*";
+    private static final String TOKEN = "token";
     private static final String JSON = "application/json";
 
     @Bean
@@ -77,7 +81,7 @@ class ApiDocument {
     }
 
     @Bean
-    OpenApiCustomizer completed() {
+    OpenApiCustomizer completed(Mode mode) {
         return api -> {
             api.setPaths(ofTheApi(api.getPaths()));
             api.getComponents().setSchemas(new TreeMap<>(api.getComponents().getSchemas()));
@@ -86,7 +90,16 @@ class ApiDocument {
             headers(api.getPaths());
             api.getPaths().forEach(ApiDocument::keys);
             ApiExamples.addTo(api);
-            ApiProblems.addTo(api);
+            ApiProblems.addTo(api, mode);
+            if (mode == Mode.HOSTED) {
+                api.getComponents()
+                        .addSecuritySchemes(
+                                TOKEN,
+                                new SecurityScheme()
+                                        .type(SecurityScheme.Type.HTTP)
+                                        .scheme("bearer"));
+                api.addSecurityItem(new SecurityRequirement().addList(TOKEN));
+            }
         };
     }
 

@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.Mode;
 import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
@@ -21,6 +22,8 @@ import org.springframework.http.HttpHeaders;
 /** The problem answers of every operation, by what it takes; each described once, with one schema. */
 enum ApiProblems {
     UNREADABLE("400", "A field or parameter is missing or of the wrong type, or the body is not JSON"),
+    NOT_LOGGED_IN("401", "A token is missing, or is none of this service, has run out or was revoked"),
+    NOT_ALLOWED("403", "The account may not do this"),
     NOT_FOUND("404", "Nothing of that id is kept"),
     JOB_ENDED("409", "The job has ended by itself; there is nothing left to cancel", "-ended"),
     KEY_BUSY("409", "A call with the same Idempotency-Key is still being worked on; try again later", "-key"),
@@ -31,8 +34,9 @@ enum ApiProblems {
             "422",
             "Well-formed, but a value cannot be used; each error names the field, the reason and the remedy. Clothing"
                     + " that is outside what we advise on is told its boundary, whom to ask, and cautions"),
-    TOO_MANY_JOBS("429", "Too many jobs of one's own wait or run; wait for one or cancel one"),
+    TOO_MANY_JOBS("429", "Too many jobs of one's own wait or run; wait for one or cancel one", "-jobs"),
     IF_MATCH_NEEDED("428", "If-Match is missing"),
+    TOO_OFTEN("429", "Too many requests in a short time; nothing was done"),
     DATABASE_AWAY("503", "The database does not answer; nothing was lost"),
     BUSY("503", "As many layouts are being searched as there are processors; try again later", "-busy"),
     STORAGE_FULL("507", "There is no room left to write; nothing was written, and reading goes on");
@@ -43,7 +47,8 @@ enum ApiProblems {
             List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export", "/api/jobs");
     private static final String CANCEL = "cancelJob";
     private static final String JOBS = "/api/jobs/";
-    private static final Set<ApiProblems> PASSING = EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, DATABASE_AWAY, BUSY, STORAGE_FULL);
+    private static final Set<ApiProblems> PASSING =
+            EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, TOO_OFTEN, DATABASE_AWAY, BUSY, STORAGE_FULL);
 
     private final String status;
     private final String description;
@@ -61,24 +66,25 @@ enum ApiProblems {
         this.which = which;
     }
 
-    static void addTo(OpenAPI api) {
+    /** @param mode where people log in, every operation has the answers that come of it */
+    static void addTo(OpenAPI api, Mode mode) {
         ModelConverters.getInstance(true)
                 .readAllAsResolvedSchema(ProblemBody.class)
                 .referencedSchemas
                 .forEach(api.getComponents()::addSchemas);
-        for (ApiProblems problem : values()) {
-            api.getComponents().addResponses(problem.key(), problem.response());
-        }
+        Stream.of(values())
+                .filter(problem -> mode == Mode.HOSTED || !problem.isOfLogins())
+                .forEach(problem -> api.getComponents().addResponses(problem.key(), problem.response()));
         api.getPaths()
                 .forEach((path, item) -> item.readOperations()
-                        .forEach(operation -> of(path, operation, api.getComponents())
+                        .forEach(operation -> of(path, operation, api.getComponents(), mode)
                                 .forEach(problem -> operation
                                         .getResponses()
                                         .addApiResponse(
                                                 problem.status, new ApiResponse().$ref(RESPONSES + problem.key())))));
     }
 
-    private static Stream<ApiProblems> of(String path, Operation operation, Components components) {
+    private static Stream<ApiProblems> of(String path, Operation operation, Components components, Mode mode) {
         List<Parameter> parameters = operation.getParameters() == null ? List.of() : operation.getParameters();
         boolean body = operation.getRequestBody() != null;
         boolean query = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "query"));
@@ -89,6 +95,8 @@ enum ApiProblems {
                 || namesSomethingKept(operation, components);
         return Stream.of(values()).filter(problem -> switch (problem) {
             case UNREADABLE -> body || query;
+            case NOT_LOGGED_IN, NOT_ALLOWED -> mode == Mode.HOSTED;
+            case TOO_OFTEN -> mode == Mode.HOSTED && !(body && path.startsWith(JOBS));
             case NOT_FOUND -> id;
             case STALE, IF_MATCH_NEEDED -> change;
             case JOB_ENDED -> CANCEL.equals(operation.getOperationId());
@@ -112,6 +120,10 @@ enum ApiProblems {
 
     private static Map<String, ?> properties(@org.jspecify.annotations.Nullable Schema<?> schema) {
         return schema == null || schema.getProperties() == null ? Map.of() : schema.getProperties();
+    }
+
+    private boolean isOfLogins() {
+        return this == NOT_LOGGED_IN || this == NOT_ALLOWED || this == TOO_OFTEN;
     }
 
     private ApiResponse response() {

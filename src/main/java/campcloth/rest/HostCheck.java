@@ -19,8 +19,11 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * read and change everything (DNS rebinding). More names go into {@code CAMPCLOTH_HOSTS}, separated by commas.
  */
 @Component
-@Order(Ordered.LOWEST_PRECEDENCE - 2)
+@Order(HostCheck.PLACE)
 class HostCheck extends OncePerRequestFilter {
+
+    /** Before whatever looks at who asks. */
+    static final int PLACE = Ordered.HIGHEST_PRECEDENCE + 10;
 
     private static final List<String> THIS_MACHINE = List.of("localhost", "127.0.0.1", "[::1]", "::1");
 

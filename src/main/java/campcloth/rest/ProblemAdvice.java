@@ -90,7 +90,9 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         return ResponseEntity.status(HttpStatus.UNAUTHORIZED)
                 .header(
                         HttpHeaders.WWW_AUTHENTICATE,
-                        stranger.isWrongToken() ? "Bearer realm=\"campcloth\", error=\"invalid_token\"" : "Bearer realm=\"campcloth\"")
+                        stranger.isWrongToken()
+                                ? "Bearer realm=\"campcloth\", error=\"invalid_token\""
+                                : "Bearer realm=\"campcloth\"")
                 .body(Problems.problem(
                         HttpStatus.UNAUTHORIZED, "not-logged-in", "Who asks?", String.valueOf(stranger.getMessage())));
     }

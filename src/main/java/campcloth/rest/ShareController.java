@@ -21,16 +21,20 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 class ShareController {
 
-    private static final String SHARED = "The same link until it is taken back. Whoever has it reads without an account and"
-            + " changes nothing; a marshal who has an event's link may change its rules.";
-    private static final String OVER = "It then belongs to nobody: everybody reads it, a keeper changes it (a marshal where it"
-            + " is an event). What is common already stays so.";
+    private static final String SHARED =
+            "The same link until it is taken back. Whoever has it reads without an account and"
+                    + " changes nothing; a marshal who has an event's link may change its rules.";
+    private static final String OVER =
+            "It then belongs to nobody: everybody reads it, a keeper changes it (a marshal where it"
+                    + " is an event). What is common already stays so.";
     private static final String EVENTS = "Events";
     private static final String CLOTHS = "Cloths";
     private static final String PLANS = "Cutting plans";
 
     /** A link. */
-    @Schema(name = "SharedLink", description = "By which a thing is shared, to be put behind the address of this service")
+    @Schema(
+            name = "SharedLink",
+            description = "By which a thing is shared, to be put behind the address of this service")
     record LinkBody(
             @Schema(description = "for people") String link,
 
@@ -66,7 +70,10 @@ class ShareController {
     @PostMapping("/api/events/{id}/hand-over")
     @ResponseStatus(HttpStatus.NO_CONTENT)
     @Tag(name = EVENTS)
-    @Operation(operationId = "handEventOver", summary = "A marshal makes an event of their own common", description = OVER)
+    @Operation(
+            operationId = "handEventOver",
+            summary = "A marshal makes an event of their own common",
+            description = OVER)
     @ApiResponse(responseCode = "204", description = "Common")
     void handEventOver(@PathVariable String id) {
         there(shares.handOver(ThingKind.EVENT, id), ThingKind.EVENT, id);

@@ -108,9 +108,8 @@ class ClothFinder {
         Map<String, String> stem = stems.of(Set.copyOf(words));
         params.put("query", ClothWords.query(words, word -> stem.getOrDefault(word, word), names));
         params.put("said", String.join(" ", words));
-        boolean found = sql.sql(
-                        "select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition() + " and "
-                                + listed + ")")
+        boolean found = sql.sql("select exists (select from cloth_index where " + ClothReading.ALL_WORDS.condition()
+                        + " and " + listed + ")")
                 .params(params)
                 .query(Boolean.class)
                 .single();

@@ -170,7 +170,8 @@ class ClothIndex implements SmartInitializingSingleton {
 
     private ClothIndexRow indexed(Changed row) {
         Cloth cloth = json.read(row.body(), ClothBody.class).cloth(fibres);
-        return new ClothIndexRow(row.id(), Optional.ofNullable(row.owner()), cloth, ClothWords.of(cloth), traiter.of(cloth));
+        return new ClothIndexRow(
+                row.id(), Optional.ofNullable(row.owner()), cloth, ClothWords.of(cloth), traiter.of(cloth));
     }
 
     private void lock() {

@@ -1,7 +1,7 @@
 package campcloth.store;
 
-import campcloth.access.ThingKind;
 import campcloth.access.NewIds;
+import campcloth.access.ThingKind;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothSearch;
@@ -105,8 +105,7 @@ class ClothsInPostgres implements Cloths {
             return there.get();
         }
         String body = json.write(ClothBody.of(cloth));
-        return snapshot.kept(
-                rows.saveAndFlush(
+        return snapshot.kept(rows.saveAndFlush(
                 new ClothRow(id, Origin.OWN, null, body, rows.nextTick(), clock.instant(), guard.made())));
     }
 

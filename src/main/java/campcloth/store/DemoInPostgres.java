@@ -107,7 +107,8 @@ class DemoInPostgres implements Demo {
     }
 
     private void checkMayDecide() {
-        guard.checkIs(Role.ADMINISTRATOR, "The demo is there for everybody; administrators remove it and bring it back.");
+        guard.checkIs(
+                Role.ADMINISTRATOR, "The demo is there for everybody; administrators remove it and bring it back.");
     }
 
     /** Decides, once for ever, whether the demo is put in: where nobody has kept anything yet. */

@@ -1,7 +1,7 @@
 package campcloth.store;
 
-import campcloth.access.ThingKind;
 import campcloth.access.NewIds;
+import campcloth.access.ThingKind;
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
 import campcloth.errand.KeptErrand;
@@ -25,8 +25,7 @@ class ErrandsInPostgres implements Errands {
     private final JdbcTemplate sql;
     private final NewIds ids;
 
-    ErrandsInPostgres(
-            ErrandRows rows, Guard guard, Json json, Fibres fibres, JdbcTemplate sql, NewIds ids) {
+    ErrandsInPostgres(ErrandRows rows, Guard guard, Json json, Fibres fibres, JdbcTemplate sql, NewIds ids) {
         this.rows = rows;
         this.guard = guard;
         this.json = json;

@@ -1,8 +1,8 @@
 package campcloth.store;
 
+import campcloth.access.NewIds;
 import campcloth.access.NotAllowed;
 import campcloth.access.ThingKind;
-import campcloth.access.NewIds;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
@@ -142,7 +142,8 @@ class EventsInPostgres implements Events {
     }
 
     private Change changed(String id, long expectedVersion, Consumer<EventRow> change) {
-        Optional<EventRow> found = Ids.uuid(id).flatMap(rows::findForChange).filter(row -> guard.mayRead(row.holding()));
+        Optional<EventRow> found =
+                Ids.uuid(id).flatMap(rows::findForChange).filter(row -> guard.mayRead(row.holding()));
         if (found.isEmpty()) {
             return new Change.Missing();
         }
@@ -168,8 +169,9 @@ class EventsInPostgres implements Events {
         }
         List<String> others = json.read(row.body(), Event.class).differencesBesidesRules(event);
         if (!others.isEmpty()) {
-            throw new NotAllowed("Of this event, which belongs to somebody else, you may change the rules and nothing else."
-                    + " Put these back as they were: " + String.join(", ", others) + ".");
+            throw new NotAllowed(
+                    "Of this event, which belongs to somebody else, you may change the rules and nothing else."
+                            + " Put these back as they were: " + String.join(", ", others) + ".");
         }
     }
 

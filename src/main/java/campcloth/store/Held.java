@@ -14,7 +14,8 @@ final class Held {
     private Held() {}
 
     static Holding of(@Nullable UUID owner, @Nullable String shareKey) {
-        return new Holding(Optional.ofNullable(owner), Optional.ofNullable(shareKey).map(ShareKey::new));
+        return new Holding(
+                Optional.ofNullable(owner), Optional.ofNullable(shareKey).map(ShareKey::new));
     }
 
     static Holding of(ResultSet row) throws SQLException {

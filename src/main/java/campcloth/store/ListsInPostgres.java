@@ -74,7 +74,7 @@ class ListsInPostgres implements SupplierLists {
 
     @Override
     public ListReport take(Order order, Source list, Watcher watcher) throws IOException {
-        guard.checkIs(Role.KEEPER, "Suppliers' lists write the shared catalogue, which keepers keep. Ask a keeper.");
+        guard.checkIs(Role.KEEPER, KEEPERS_ONLY);
         try {
             ListReport report = sql.execute((Connection connection) -> alone(connection, order, list, watcher));
             if (report == null) {

@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Account;
 import campcloth.access.AccountName;
 import campcloth.access.AuditLog;
 import campcloth.access.LockOut;
@@ -77,7 +78,8 @@ class LoginWaitsInPostgres implements LoginWaits {
                 .queryForList("select wrong from login_wait where name_digest = ?", Integer.class, digest(typedName))
                 .stream()
                 .findFirst()
-                .map(wrong -> "wrong attempt " + wrong + " in a row, wait " + LockOut.after(wrong).toSeconds() + " s")
+                .map(wrong -> "wrong attempt " + wrong + " in a row, wait "
+                        + LockOut.after(wrong).toSeconds() + " s")
                 .orElse("wrong attempt");
     }
 
@@ -85,6 +87,13 @@ class LoginWaitsInPostgres implements LoginWaits {
     @Transactional
     public void clear(String typedName) {
         sql.update("delete from login_wait where name_digest = ?", digest(typedName));
+    }
+
+    @Override
+    @Transactional
+    public void release(Account account) {
+        clear(account.name().text());
+        audit.note("changed", "account", account.id().toString(), "may try its password at once");
     }
 
     private static String digest(String typedName) {

@@ -67,7 +67,8 @@ class PlansInPostgres implements Plans {
     }
 
     private boolean standsInASheet(String id) {
-        return sql.query(
+        return sql
+                .query(
                         "select owner, share_key from errand where body ->> 'planId' = ?",
                         (row, number) -> Held.of(row),
                         id)

@@ -51,8 +51,8 @@ class SharesInPostgres implements Shares {
     public Set<String> changeable(ThingKind kind, Collection<String> ids) {
         Set<String> changeable = new HashSet<>();
         sql.query(
-                "select cast(id as text) as id, owner, share_key from " + table(kind)
-                        + " where id = any (cast(? as " + (kind == ThingKind.CLOTH ? "text" : "uuid") + "[]))",
+                "select cast(id as text) as id, owner, share_key from " + table(kind) + " where id = any (cast(? as "
+                        + (kind == ThingKind.CLOTH ? "text" : "uuid") + "[]))",
                 row -> {
                     Holding holding = Held.of(row);
                     if (guard.mayRead(holding) && holding.mayChange(guard.asker(), kind.keeper())) {
@@ -66,12 +66,13 @@ class SharesInPostgres implements Shares {
     @Override
     @Transactional
     public Optional<ShareKey> share(ThingKind kind, String id) {
-        return forChange(kind, id).map(holding -> holding.key().orElseGet(() -> {
-            ShareKey key = ShareKey.random(random);
-            set(kind, id, "share_key = ?", key.text());
-            note("share", kind, id);
-            return key;
-        }));
+        return forChange(kind, id)
+                .map(holding -> holding.key().orElseGet(() -> {
+                    ShareKey key = ShareKey.random(random);
+                    set(kind, id, "share_key = ?", key.text());
+                    note("share", kind, id);
+                    return key;
+                }));
     }
 
     @Override
@@ -91,8 +92,9 @@ class SharesInPostgres implements Shares {
         Optional<Holding> found = locked(kind, id);
         if (found.flatMap(Holding::owner).isPresent()) {
             if (!Standing.of(found.get(), kind, guard.asker()).mayHandOver()) {
-                throw new NotAllowed("A cloth is handed over by a keeper, an event by a marshal, and only one of their own."
-                        + " Ask an administrator for that role, or share it by a link.");
+                throw new NotAllowed(
+                        "A cloth is handed over by a keeper, an event by a marshal, and only one of their own."
+                                + " Ask an administrator for that role, or share it by a link.");
             }
             set(kind, id, "owner = null");
             note("hand over", kind, id);
@@ -128,9 +130,8 @@ class SharesInPostgres implements Shares {
 
     private void set(ThingKind kind, String id, String column, Object... values) {
         String tick = kind == ThingKind.CLOTH ? ", tick = " + cloths.nextTick() : "";
-        Object[] all = Stream.concat(
-                        Arrays.stream(values), key(kind, id).stream())
-                .toArray();
+        Object[] all =
+                Stream.concat(Arrays.stream(values), key(kind, id).stream()).toArray();
         sql.update("update " + table(kind) + " set " + column + tick + " where id = ?", all);
     }
 

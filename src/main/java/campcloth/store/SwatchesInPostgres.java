@@ -1,7 +1,7 @@
 package campcloth.store;
 
-import campcloth.access.ThingKind;
 import campcloth.access.NewIds;
+import campcloth.access.ThingKind;
 import campcloth.cloth.KeptCloth.Origin;
 import campcloth.cloth.KeptSwatch;
 import campcloth.cloth.Swatch;
@@ -103,8 +103,7 @@ class SwatchesInPostgres implements Swatches {
                 .mapToLong(KeptSwatch::number)
                 .max()
                 .orElse(0);
-        SwatchRow row =
-                rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
+        SwatchRow row = rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));

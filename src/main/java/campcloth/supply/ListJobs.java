@@ -1,6 +1,9 @@
 package campcloth.supply;
 
+import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
+import campcloth.access.Role;
 import campcloth.job.Job;
 import campcloth.job.JobKind;
 import campcloth.job.JobState;
@@ -15,11 +18,13 @@ import java.util.Optional;
 public final class ListJobs {
 
     private final Jobs jobs;
+    private final Askers askers;
     private final Notation notation;
     private final NewIds ids;
 
-    public ListJobs(Jobs jobs, Notation notation, NewIds ids) {
+    public ListJobs(Jobs jobs, Askers askers, Notation notation, NewIds ids) {
         this.jobs = jobs;
+        this.askers = askers;
         this.notation = notation;
         this.ids = ids;
     }
@@ -33,8 +38,16 @@ public final class ListJobs {
 
     /** Hands a list in. What is only to be looked at is kept for a while when that is done. */
     public Job add(AskedList asked, Spool list) throws IOException {
+        checkMayTakeLists();
         return jobs.add(
                 new NewJob(JobKind.LIST, notation.write(asked), Optional.of(list::in), asked.dryRun()));
+    }
+
+    /** What the work would be refused for is told at once. */
+    private void checkMayTakeLists() {
+        if (!askers.now().is(Role.KEEPER)) {
+            throw new NotAllowed(SupplierLists.KEEPERS_ONLY);
+        }
     }
 
     public Optional<KeptList> byId(String id) {
@@ -60,6 +73,7 @@ public final class ListJobs {
      * @return nothing where the list is no longer here
      */
     public Optional<Job> goOn(KeptList list) {
+        checkMayTakeLists();
         Job before = list.job();
         AskedList next = before.state() == JobState.DONE ? list.asked().takenOver() : list.asked();
         return ids.under(

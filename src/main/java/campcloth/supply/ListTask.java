@@ -4,10 +4,13 @@ import campcloth.job.JobKind;
 import campcloth.job.JobRun;
 import campcloth.job.Notation;
 import campcloth.job.Work;
+import campcloth.outage.Crowded;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 
 /** Does a job about a list. It may end until the list is written, which is one transaction. */
 public final class ListTask implements Work {
@@ -31,10 +34,30 @@ public final class ListTask implements Work {
         try (Spool list = new Spool();
                 InputStream bytes = run.payload()) {
             list.take(bytes, ListDesk.MOST_BYTES);
-            return notation.write(
-                    desk.take(asked.how(), asked.onBadRow(), asked.dryRun(), list, new Told(run)));
+            return notation.write(taken(asked, list, run));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** A job has time: where as many wait as may, it stands in line behind them. */
+    private ListReport taken(AskedList asked, Spool list, JobRun run) throws IOException {
+        while (true) {
+            try {
+                return desk.take(asked.how(), asked.onBadRow(), asked.dryRun(), list, new Told(run));
+            } catch (Crowded crowded) {
+                run.goOn();
+                pause();
+            }
+        }
+    }
+
+    private static void pause() throws IOException {
+        try {
+            TimeUnit.SECONDS.sleep(1);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("the list waited for its turn");
         }
     }
 

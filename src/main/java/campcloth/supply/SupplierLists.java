@@ -8,6 +8,9 @@ import java.util.function.Consumer;
 /** What suppliers' lists say, kept beside the catalogue. Each method is one unit of work. */
 public interface SupplierLists {
 
+    /** What is said to others. */
+    String KEEPERS_ONLY = "Suppliers' lists write the shared catalogue, which keepers keep. Ask a keeper.";
+
     /**
      * Takes a list over, all of it or nothing: whatever ends the work before its end leaves what is kept as it was. A row is
      * known again by supplier and key, so that taking the same list twice changes nothing.

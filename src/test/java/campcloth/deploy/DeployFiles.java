@@ -37,6 +37,13 @@ final class DeployFiles {
                 .collect(Collectors.toMap(found -> found.group(1), found -> found.group(2)));
     }
 
+    /** A number among the settings that come with the program. */
+    static int setting(String pattern) throws IOException {
+        Matcher found = Pattern.compile(pattern)
+                .matcher(Files.readString(Path.of("src/main/resources/application.properties")));
+        return found.find() ? Integer.parseInt(found.group(1)) : -1;
+    }
+
     static String versionInThePom() throws IOException {
         Matcher version = Pattern.compile("<artifactId>campcloth</artifactId>\\s*<version>([^<]+)<")
                 .matcher(Files.readString(Path.of("pom.xml")));

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -94,15 +93,31 @@ class DeployFilesTest {
 
     @Test
     void itEndsBeforeItIsKilled() throws IOException {
-        Matcher phase = Pattern.compile("timeout-per-shutdown-phase=(\\d+)s")
-                .matcher(Files.readString(Path.of("src/main/resources/application.properties")));
-        assertThat(phase.find()).isTrue();
-        int twoPhases = 2 * Integer.parseInt(phase.group(1));
+        int twoPhases = 2 * DeployFiles.setting("timeout-per-shutdown-phase=(\\d+)s");
         int before = Integer.parseInt(
                 container.at("lifecycle", "preStop", "exec", "command", 1).text());
         assertThat(Integer.parseInt(pod.at("terminationGracePeriodSeconds").text()))
                 .isGreaterThanOrEqualTo(before + twoPhases + 10);
-        assertThat(compose.at("services", "one", "stop_grace_period").text()).isEqualTo("45s");
+        for (String service : List.of("one", "two")) {
+            String grace = compose.at("services", service, "stop_grace_period").text();
+            assertThat(Integer.parseInt(grace.replace("s", ""))).isGreaterThanOrEqualTo(twoPhases + 10);
+        }
+        assertThat(Files.readString(DeployFiles.FOLDER.resolve("campcloth.service")))
+                .contains("TimeoutStopSec=" + (twoPhases + 10));
+    }
+
+    @Test
+    void theDatabaseHasRoomForAllInstances() throws IOException {
+        int pool = DeployFiles.setting("maximum-pool-size=(\\d+)");
+        int instances = Integer.parseInt(DeployFiles.manifest("HorizontalPodAutoscaler", "campcloth")
+                .at("spec", "maxReplicas")
+                .text());
+        int more = Integer.parseInt(
+                deployment.at("spec", "strategy", "rollingUpdate", "maxSurge").text());
+        assertThat(Integer.parseInt(DeployFiles.manifest("Cluster", "campcloth-db")
+                        .at("spec", "postgresql", "parameters", "max_connections")
+                        .text()))
+                .isGreaterThanOrEqualTo(pool * (instances + more) + 20);
     }
 
     @Test

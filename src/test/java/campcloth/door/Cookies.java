@@ -21,6 +21,10 @@ final class Cookies {
         return send(HttpRequest.newBuilder(at(port, path)));
     }
 
+    static HttpResponse<String> elsewhere(String address) {
+        return send(HttpRequest.newBuilder(URI.create(address)));
+    }
+
     static HttpResponse<String> post(int port, String path, String form) {
         return send(HttpRequest.newBuilder(at(port, path))
                 .header("Content-Type", "application/x-www-form-urlencoded")

@@ -6,6 +6,7 @@ import campcloth.access.Role;
 import campcloth.journey.Browsing;
 import campcloth.journey.HostedAccounts;
 import campcloth.journey.HostedService;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,9 @@ class LoginRoadTest {
     void whoeverLogsInComesBackToThePageAskedFor(String back, String led) {
         Browsing browser = new Browsing(port);
         HttpResponse<String> in = browser.submit(
-                "/login", "/login", Map.of("name", HostedAccounts.FIRST, "password", HostedAccounts.PASSWORD, "back", back));
+                "/login",
+                "/login",
+                Map.of("name", HostedAccounts.FIRST, "password", HostedAccounts.PASSWORD, "back", back));
         assertThat(in.statusCode()).isEqualTo(302);
         HttpResponse<String> on = browser.get(path(in));
         assertThat(on.statusCode()).isEqualTo(302);
@@ -68,7 +71,10 @@ class LoginRoadTest {
     void loggingOutEndsTheSessionOnTheServer() {
         Browsing browser = Browsing.as(port, HostedAccounts.FIRST);
         String session = browser.session().orElseThrow().getValue();
-        assertThat(browser.submit("/", "/logout", Map.of()).headers().firstValue("Location").orElseThrow())
+        assertThat(browser.submit("/", "/logout", Map.of())
+                        .headers()
+                        .firstValue("Location")
+                        .orElseThrow())
                 .endsWith("/login?out");
         assertThat(Cookies.get(port, "/cloths", session).statusCode()).isEqualTo(303);
     }
@@ -81,7 +87,16 @@ class LoginRoadTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/login", "/logout", "/events/new", "/plan/sheets", "/account/tokens", "/accounts", "/demo/remove"})
+    @ValueSource(
+            strings = {
+                "/login",
+                "/logout",
+                "/events/new",
+                "/plan/sheets",
+                "/account/tokens",
+                "/accounts",
+                "/demo/remove"
+            })
     void noFormIsTakenWithoutItsToken(String path) {
         Browsing browser = Browsing.as(port, HostedAccounts.FIRST);
         for (Optional<String> token : List.of(Optional.<String>empty(), Optional.of("made-up"))) {
@@ -94,7 +109,15 @@ class LoginRoadTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/events/new", "/cloths/new", "/cloths/import", "/demo", "/account", "/account/password", "/accounts", "/", "/burn-test"
+                "/events/new",
+                "/cloths/new",
+                "/cloths/import",
+                "/demo",
+                "/account",
+                "/account/password",
+                "/accounts",
+                "/",
+                "/burn-test"
             })
     void everyPageWithAFormCarriesTheToken(String page) {
         HttpResponse<String> answer = Browsing.as(port, HostedAccounts.FIRST).get(page);
@@ -106,13 +129,39 @@ class LoginRoadTest {
     }
 
     @Test
+    void aFormWithAFileCarriesItsTokenAmongItsParts() {
+        Browsing browser = Browsing.as(port, known.account(Role.KEEPER).name().text());
+        String token = Browsing.csrf(browser.get("/cloths/import").body()).orElseThrow();
+        String session = browser.session().orElseThrow().getValue();
+        HttpResponse<String> taken = Cookies.send(withFile("_csrf", token, session));
+        assertThat(taken.statusCode()).as(taken.body()).isEqualTo(302);
+        assertThat(taken.headers().firstValue("Location").orElseThrow()).contains("/cloths/import/");
+        assertThat(Cookies.send(withFile("_other", token, session)).statusCode())
+                .isEqualTo(403);
+    }
+
+    private HttpRequest.Builder withFile(String field, String token, String session) {
+        String part = "--edge\r\nContent-Disposition: form-data; name=";
+        String body = part + "\"" + field + "\"\r\n\r\n" + token + "\r\n"
+                + part + "\"supplier\"\r\n\r\nWendlow mill\r\n"
+                + part + "\"file\"; filename=\"list.csv\"\r\nContent-Type: text/csv\r\n\r\n"
+                + "name;composition;weight g/m2\nTwill;100% cotton;200\n\r\n--edge--\r\n";
+        return Cookies.request(port, "/cloths/import")
+                .header("Cookie", "SESSION=" + session)
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(HttpRequest.BodyPublishers.ofString(body));
+    }
+
+    @Test
     void theHeadSaysWhoIsLoggedIn() {
         assertThat(Browsing.as(port, known.account(Role.KEEPER).name().text())
                         .get("/cloths")
                         .body())
                 .contains("the-keeper")
                 .doesNotContain("href=\"/accounts\"");
-        assertThat(new Browsing(port).get("/login").body()).contains("href=\"/login\"").doesNotContain("/logout");
+        assertThat(new Browsing(port).get("/login").body())
+                .contains("href=\"/login\"")
+                .doesNotContain("/logout");
     }
 
     @ParameterizedTest

@@ -10,6 +10,8 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.sql.Connection;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,12 +20,14 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ContextConfiguration;
 
@@ -42,6 +46,14 @@ class DatabaseAwayTest {
     private static final List<String> PAGES = List.of("/cloths", "/events");
 
     private static CutLine line;
+    private static PostgresForTests.Database database;
+
+    @Autowired
+    private JdbcTemplate sql;
+
+    static CutLine line() {
+        return line;
+    }
 
     @LocalServerPort
     private int port;
@@ -53,7 +65,7 @@ class DatabaseAwayTest {
 
         @Override
         public void initialize(ConfigurableApplicationContext context) {
-            PostgresForTests.Database database = PostgresForTests.fresh();
+            database = PostgresForTests.fresh();
             URI real = URI.create(database.url().substring("jdbc:".length()));
             try {
                 line = new CutLine(real::getPort);
@@ -65,6 +77,8 @@ class DatabaseAwayTest {
                     .addFirst(new MapPropertySource(
                             "over the line",
                             Map.of(
+                                    "campcloth.database.lock-timeout",
+                                    "1s",
                                     "spring.datasource.url",
                                     database.url().replace(":" + real.getPort() + "/", ":" + line.port() + "/"),
                                     "spring.datasource.username",
@@ -106,19 +120,21 @@ class DatabaseAwayTest {
         allIsWell();
     }
 
+    /** An instance that says it is not ready gets no requests, and then nobody is told 503 and when to come back. */
     @Test
-    void readinessFollowsTheDatabaseAndLivenessDoesNot() throws Exception {
+    void healthTellsOfTheDatabaseAndTheInstanceStaysReady() throws Exception {
         allIsWell();
-        assertThat(answer("/actuator/health/readiness", "*/*").join().status()).isEqualTo(200);
+        assertThat(answer("/actuator/health", "*/*").join().status()).isEqualTo(200);
         line.cut();
-        Answer ready = answer("/actuator/health/readiness", "*/*").join();
-        assertThat(ready.status()).isEqualTo(503);
-        assertThat(ready.body()).contains("\"DOWN\"");
-        assertThat(ready.millis()).isLessThan(MOST_MILLIS);
+        Answer health = answer("/actuator/health", "*/*").join();
+        assertThat(health.status()).isEqualTo(503);
+        assertThat(health.body()).contains("\"DOWN\"");
+        assertThat(health.millis()).isLessThan(MOST_MILLIS);
+        assertThat(answer("/actuator/health/readiness", "*/*").join().status()).isEqualTo(200);
         assertThat(answer("/actuator/health/liveness", "*/*").join().status()).isEqualTo(200);
         line.mend();
         allIsWell();
-        assertThat(answer("/actuator/health/readiness", "*/*").join().status()).isEqualTo(200);
+        assertThat(answer("/actuator/health", "*/*").join().status()).isEqualTo(200);
     }
 
     /** Connections that broke while they rested, not only just made or used, are noticed before anybody gets one. */
@@ -145,6 +161,36 @@ class DatabaseAwayTest {
         }
         line.mend();
         allIsWell();
+    }
+
+    @Test
+    void whoWaitsTooLongForATurnIsToldSoAndNothingIsWritten() throws Exception {
+        allIsWell();
+        HttpRequest cloth = HttpRequest.newBuilder(uri("/api/cloths"))
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString("{\"name\": \"late\", \"blend\": [{\"fibre\": \"wool\", \"percent\": 100}],"
+                        + " \"weightGsm\": 300, \"widthCm\": 150}"))
+                .build();
+        try (Connection other = database.connect();
+                Statement holding = other.createStatement()) {
+            other.setAutoCommit(false);
+            holding.execute("select tick from cloth_clock for update");
+            Answer answer = answer(cloth).join();
+            assertThat(answer.status()).as(answer.toString()).isEqualTo(503);
+            assertThat(answer.body()).contains("contended");
+            assertThat(answer.millis()).isBetween(900L, MOST_MILLIS);
+            other.rollback();
+        }
+        assertThat(answer("/api/cloths?text=late", "*/*").join().body()).contains("\"total\":0");
+        assertThat(answer(cloth).join().status()).isEqualTo(201);
+    }
+
+    @Test
+    void aConnectionOfThePoolHasItsBounds() {
+        assertThat(sql.queryForObject("show statement_timeout", String.class)).isEqualTo("20s");
+        assertThat(sql.queryForObject("show lock_timeout", String.class)).isEqualTo("1s");
+        assertThat(sql.queryForObject("show idle_in_transaction_session_timeout", String.class))
+                .isEqualTo("1min");
     }
 
     private record Answer(String path, int status, String type, String retryAfter, String body, long millis) {}

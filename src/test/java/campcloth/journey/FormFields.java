@@ -11,7 +11,8 @@ import org.springframework.web.util.HtmlUtils;
 final class FormFields {
 
     private static final Pattern FIELD = Pattern.compile(
-            "<input\\b([^>]*)>|<textarea\\b([^>]*)>([^<]*)</textarea>|<select\\b([^>]*)>(.*?)</select>", Pattern.DOTALL);
+            "<input\\b([^>]*)>|<textarea\\b([^>]*)>([^<]*)</textarea>|<select\\b([^>]*)>(.*?)</select>",
+            Pattern.DOTALL);
     private static final Pattern OPTION = Pattern.compile("<option\\b([^>]*)>");
 
     private FormFields() {}
@@ -45,7 +46,8 @@ final class FormFields {
     }
 
     private static void put(Map<String, String> fields, String tag, String value) {
-        attribute(tag, "name").ifPresent(name -> fields.put(HtmlUtils.htmlUnescape(name), HtmlUtils.htmlUnescape(value)));
+        attribute(tag, "name")
+                .ifPresent(name -> fields.put(HtmlUtils.htmlUnescape(name), HtmlUtils.htmlUnescape(value)));
     }
 
     private static Optional<String> attribute(String tag, String name) {

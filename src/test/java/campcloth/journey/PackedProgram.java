@@ -19,8 +19,8 @@ import java.util.concurrent.TimeUnit;
 /** The packed program as a process of its own, as a user starts it. */
 final class PackedProgram implements AutoCloseable {
 
-    private static final Path JAR = Path.of("target", "campcloth.jar").toAbsolutePath();
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    static final Path JAR = Path.of("target", "campcloth.jar").toAbsolutePath();
+    private static final Duration PATIENCE = Duration.ofSeconds(240);
 
     private final HttpClient http =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
@@ -41,6 +41,12 @@ final class PackedProgram implements AutoCloseable {
 
     /** The same with options for the Java machine. */
     static PackedProgram start(Path dataFolder, Map<String, String> more, List<String> options) throws IOException {
+        return start(JAR, dataFolder, more, options);
+    }
+
+    /** The same of a jar that lies elsewhere. */
+    static PackedProgram start(Path jar, Path dataFolder, Map<String, String> more, List<String> options)
+            throws IOException {
         int port;
         try (ServerSocket free = new ServerSocket(0)) {
             port = free.getLocalPort();
@@ -49,11 +55,13 @@ final class PackedProgram implements AutoCloseable {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
-        command.addAll(List.of("-jar", JAR.toString()));
+        command.addAll(List.of("-jar", jar.toString()));
         ProcessBuilder builder =
                 new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("SPRING_") || name.startsWith("SERVER_"));
         builder.environment().put("SERVER_PORT", Integer.toString(port));
+        // Health is asked for where the pages are, in either mode.
+        builder.environment().put("MANAGEMENT_SERVER_PORT", Integer.toString(port));
         builder.environment().put("CAMPCLOTH_DATA_DIR", dataFolder.toString());
         builder.environment().putAll(more);
         return new PackedProgram(builder.start(), log, port);

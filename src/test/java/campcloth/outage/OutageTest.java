@@ -67,6 +67,11 @@ class OutageTest {
     }
 
     @Test
+    void aQueueThatIsFullIsCrowding() {
+        assertThat(Outage.of(new IllegalStateException(new Crowded("eight wait")))).contains(Outage.CONTENDED);
+    }
+
+    @Test
     void whatABatchHangsBehindItselfCounts() {
         BatchUpdateException batch = new BatchUpdateException("batch entry 3", "00000", 0, new int[0]);
         batch.setNextException(new SQLException("could not extend file", "53100"));

@@ -69,21 +69,25 @@ class ConcurrentChangesTest {
     @Test
     void whoeverSharesAtTheSameTimeGetsTheSameLinkAndNoChangeOfTheClothLosesIt() throws Exception {
         KeptCloth kept = cloths.add(anyCloth());
-        KeptEvent event =
-                events.add(new Event("Wendlow", Season.SPRING, seasons.spells(Season.SPRING), List.of()));
+        KeptEvent event = events.add(new Event("Wendlow", Season.SPRING, seasons.spells(Season.SPRING), List.of()));
         List<Optional<ShareKey>> keys = together(() -> {
-            cloths.byId(kept.id()).ifPresent(now -> cloths.replace(
-                    kept.id(),
-                    now.version(),
-                    now.cloth().with(Property.WEIGHT_GSM, Figure.exact(200 + now.version(), Basis.MEASURED, "scales"))));
+            cloths.byId(kept.id())
+                    .ifPresent(now -> cloths.replace(
+                            kept.id(),
+                            now.version(),
+                            now.cloth()
+                                    .with(
+                                            Property.WEIGHT_GSM,
+                                            Figure.exact(200 + now.version(), Basis.MEASURED, "scales"))));
             return shares.share(ThingKind.CLOTH, kept.id());
         });
         assertThat(keys).doesNotContain(Optional.empty());
         assertThat(keys.stream().distinct()).hasSize(1);
         assertThat(cloths.byId(kept.id()).orElseThrow().holding().key()).isEqualTo(keys.get(0));
         List<Optional<ShareKey>> ofEvent = together(() -> {
-            events.byId(event.id()).ifPresent(now -> events.replace(
-                    event.id(), now.version(), now.event().at(50 + now.version())));
+            events.byId(event.id())
+                    .ifPresent(now -> events.replace(
+                            event.id(), now.version(), now.event().at(50 + now.version())));
             return shares.share(ThingKind.EVENT, event.id());
         });
         assertThat(ofEvent).doesNotContain(Optional.empty());

@@ -102,6 +102,8 @@ class InheritanceTest {
     }
 
     private Set<String> ids() {
-        return cloths.matching(ClothSearch.EVERYTHING).stream().map(KeptCloth::id).collect(Collectors.toSet());
+        return cloths.matching(ClothSearch.EVERYTHING).stream()
+                .map(KeptCloth::id)
+                .collect(Collectors.toSet());
     }
 }

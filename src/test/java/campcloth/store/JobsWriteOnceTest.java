@@ -3,8 +3,11 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
+import campcloth.access.NotAllowed;
+import campcloth.access.Role;
 import campcloth.job.Bell;
 import campcloth.job.Claim;
 import campcloth.job.Job;
@@ -27,6 +30,7 @@ import campcloth.supply.SupplierLists.OnBadRow;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -42,7 +46,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** What a job wrote before its instance went away is there once when another has done it again. */
-@SpringBootTest(properties = "campcloth.jobs.run=false")
+@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
 @OnRealPostgres
 class JobsWriteOnceTest {
 
@@ -97,7 +101,12 @@ class JobsWriteOnceTest {
         workedOnAndLost();
         assertThat(number("select count(*) from cloth")).isEqualTo(before + ROWS);
         done(job);
-        assertThat(lists.byId(job.id().toString()).orElseThrow().report().orElseThrow().counts().unchanged())
+        assertThat(lists.byId(job.id().toString())
+                        .orElseThrow()
+                        .report()
+                        .orElseThrow()
+                        .counts()
+                        .unchanged())
                 .isEqualTo(ROWS);
         assertThat(number("select count(*) from cloth")).isEqualTo(before + ROWS);
     }
@@ -114,6 +123,20 @@ class JobsWriteOnceTest {
         assertThat(number("select count(*) from cloth_clock")).isEqualTo(1);
     }
 
+    @Test
+    void whoKeepsNoCatalogueIsRefusedBeforeTheListWaits() {
+        Asker maker = Asker.of(UUID.randomUUID(), Set.of(Role.MAKER));
+        assertThatThrownBy(() -> askers.as(maker, () -> {
+                    try {
+                        return handedIn();
+                    } catch (IOException broken) {
+                        throw new UncheckedIOException(broken);
+                    }
+                }))
+                .isInstanceOf(NotAllowed.class);
+        assertThat(number("select count(*) from job")).isZero();
+    }
+
     private Job handedIn() throws IOException {
         StringBuilder list = new StringBuilder("key,name,composition\n");
         for (int i = 0; i < ROWS; i++) {
@@ -121,8 +144,7 @@ class JobsWriteOnceTest {
         }
         ListOrder how = new ListOrder("Mill " + UUID.randomUUID(), Optional.empty(), Optional.empty());
         try (Spool spool = new Spool()) {
-            spool.take(
-                    new ByteArrayInputStream(list.toString().getBytes(StandardCharsets.UTF_8)), Integer.MAX_VALUE);
+            spool.take(new ByteArrayInputStream(list.toString().getBytes(StandardCharsets.UTF_8)), Integer.MAX_VALUE);
             return lists.add(new AskedList("list.csv", how, OnBadRow.SKIP, false), spool);
         }
     }

@@ -62,7 +62,8 @@ final class OwnedThings {
 
     boolean isRead(ThingKind kind, String id) {
         return switch (kind) {
-            case CLOTH -> cloths.byId(id).isPresent() && !cloths.byIds(Set.of(id)).isEmpty();
+            case CLOTH ->
+                cloths.byId(id).isPresent() && !cloths.byIds(Set.of(id)).isEmpty();
             case EVENT ->
                 events.byId(id).isPresent()
                         && events.rulesAt(id, 0).isPresent()
@@ -90,8 +91,7 @@ final class OwnedThings {
             case CLOTH ->
                 outcome(() -> cloths.replace(id, 0, cloth("Linen of somebody else")) instanceof Cloths.Change.Done);
             case EVENT ->
-                outcome(() ->
-                        events.replace(id, 0, ErrandSamples.camp().at(52)) instanceof Events.Change.Done);
+                outcome(() -> events.replace(id, 0, ErrandSamples.camp().at(52)) instanceof Events.Change.Done);
             case SHEET -> remove(kind, id);
             case CUTTING_PLAN -> throw new IllegalArgumentException("plans stay as they are");
         };
@@ -101,12 +101,14 @@ final class OwnedThings {
         return switch (kind) {
             case CLOTH ->
                 outcome(() -> cloths.byId(id)
-                        .map(kept -> cloths.remove(id, kept.version()))
-                        .orElseGet(() -> cloths.remove(id, 0)) instanceof Cloths.Change.Done);
+                                .map(kept -> cloths.remove(id, kept.version()))
+                                .orElseGet(() -> cloths.remove(id, 0))
+                        instanceof Cloths.Change.Done);
             case EVENT ->
                 outcome(() -> events.byId(id)
-                        .map(kept -> events.remove(id, kept.version()))
-                        .orElseGet(() -> events.remove(id, 0)) instanceof Events.Change.Done);
+                                .map(kept -> events.remove(id, kept.version()))
+                                .orElseGet(() -> events.remove(id, 0))
+                        instanceof Events.Change.Done);
             case SHEET -> outcome(() -> errands.remove(id));
             case CUTTING_PLAN -> throw new IllegalArgumentException("plans stay where they are");
         };

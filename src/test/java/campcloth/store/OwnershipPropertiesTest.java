@@ -182,7 +182,9 @@ class OwnershipPropertiesTest {
     private Set<String> exported(Asker asker) {
         Set<String> ids = new HashSet<>();
         ask(asker, () -> {
-            lists.each(EnumSet.allOf(KeptCloth.Origin.class), line -> ids.add(line.kept().id()));
+            lists.each(
+                    EnumSet.allOf(KeptCloth.Origin.class),
+                    line -> ids.add(line.kept().id()));
             return true;
         });
         return ids;
@@ -208,7 +210,8 @@ class OwnershipPropertiesTest {
 
     private void share(Asker asker, Thing thing, String what) {
         Holding holding = held.get(thing);
-        boolean may = holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
+        boolean may =
+                holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
         Optional<ShareKey> key = ask(asker, () -> tried(() -> shares.share(thing.kind(), thing.id())));
         assertThat(key.isPresent()).as(what + " shares " + thing).isEqualTo(may);
         key.ifPresent(shared -> {
@@ -219,9 +222,12 @@ class OwnershipPropertiesTest {
 
     private void unshare(Asker asker, Thing thing, String what) {
         Holding holding = held.get(thing);
-        boolean may = holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
+        boolean may =
+                holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
         Optional<Boolean> done = ask(
-                asker, () -> tried(() -> Optional.of(shares.unshare(thing.kind(), thing.id())).filter(yes -> yes)));
+                asker,
+                () -> tried(() ->
+                        Optional.of(shares.unshare(thing.kind(), thing.id())).filter(yes -> yes)));
         assertThat(done.isPresent()).as(what + " stops sharing " + thing).isEqualTo(may);
         if (may) {
             holding.key().ifPresent(deadKeys::add);
@@ -236,7 +242,9 @@ class OwnershipPropertiesTest {
                 && (holding.owner().isEmpty()
                         || (can && holding.isOwn(asker) && asker.is(thing.kind().keeper())));
         Optional<Boolean> done = ask(
-                asker, () -> tried(() -> Optional.of(shares.handOver(thing.kind(), thing.id())).filter(yes -> yes)));
+                asker,
+                () -> tried(() ->
+                        Optional.of(shares.handOver(thing.kind(), thing.id())).filter(yes -> yes)));
         assertThat(done.isPresent()).as(what + " hands over " + thing).isEqualTo(may);
         if (may) {
             held.put(thing, new Holding(Optional.empty(), holding.key()));
@@ -245,9 +253,11 @@ class OwnershipPropertiesTest {
 
     private void listed(OwnedThings things, Asker asker, ThingKind kind, String what) {
         Set<String> ids = ask(asker, () -> things.listed(kind));
-        made.stream().filter(thing -> thing.kind() == kind).forEach(thing -> assertThat(ids.contains(thing.id()))
-                .as(what + " lists " + thing)
-                .isEqualTo(held.get(thing).isListedFor(asker)));
+        made.stream()
+                .filter(thing -> thing.kind() == kind)
+                .forEach(thing -> assertThat(ids.contains(thing.id()))
+                        .as(what + " lists " + thing)
+                        .isEqualTo(held.get(thing).isListedFor(asker)));
     }
 
     private static <T> Optional<T> tried(Supplier<Optional<T>> work) {
@@ -281,7 +291,9 @@ class OwnershipPropertiesTest {
     /** The asker with some keys that open something, some that no longer do, some that never did. */
     private Asker showingKeys(Asker asker) {
         Set<ShareKey> keys = new HashSet<>();
-        held.values().forEach(holding -> holding.key().filter(key -> random.nextInt(4) == 0).ifPresent(keys::add));
+        held.values()
+                .forEach(holding ->
+                        holding.key().filter(key -> random.nextInt(4) == 0).ifPresent(keys::add));
         deadKeys.stream().filter(key -> random.nextBoolean()).forEach(keys::add);
         return asker.with(keys);
     }

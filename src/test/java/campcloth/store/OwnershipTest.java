@@ -191,7 +191,9 @@ class OwnershipTest {
         assertThat(ask(marshal, () -> events.replace(id, 0, ruled))).isInstanceOf(Events.Change.Done.class);
         assertThat(ask(marshal, () -> OwnedThings.outcome(() -> events.remove(id, 1) instanceof Events.Change.Done)))
                 .isEqualTo(Outcome.NOT_ALLOWED);
-        assertThat(ask(Asker.of(OTHER, Set.of(Role.MAKER)), () -> events.byId(id).orElseThrow().event()))
+        assertThat(ask(
+                        Asker.of(OTHER, Set.of(Role.MAKER)),
+                        () -> events.byId(id).orElseThrow().event()))
                 .isEqualTo(ruled);
     }
 
@@ -202,8 +204,7 @@ class OwnershipTest {
                 .as("what differencesBesidesRules looks at, and the rules; the spells tell whether they are presumed")
                 .hasSize(7);
         assertThat(camp.differencesBesidesRules(camp.withRules(List.of()))).isEmpty();
-        assertThat(camp.differencesBesidesRules(
-                        new Event("other", Season.WINTER, camp.spells(), camp.rules(), true)))
+        assertThat(camp.differencesBesidesRules(new Event("other", Season.WINTER, camp.spells(), camp.rules(), true)))
                 .containsExactly("name", "season", "spells");
     }
 
@@ -246,9 +247,12 @@ class OwnershipTest {
         SupplierLists.Order order = new SupplierLists.Order("Wendlow Mill", OnBadRow.SKIP, true);
         assertThatThrownBy(() -> askers.as(MAKER, () -> {
                     try {
-                        return lists.take(order, rows -> {
-                            throw new AssertionError("the list is read");
-                        }, SupplierLists.Watcher.NONE);
+                        return lists.take(
+                                order,
+                                rows -> {
+                                    throw new AssertionError("the list is read");
+                                },
+                                SupplierLists.Watcher.NONE);
                     } catch (IOException broken) {
                         throw new AssertionError(broken);
                     }
@@ -259,8 +263,7 @@ class OwnershipTest {
     private Swatches.Outcome tell(Asker asker, String clothId) {
         return ask(
                 asker,
-                () -> swatches.add(
-                        clothId, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3)))));
+                () -> swatches.add(clothId, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3)))));
     }
 
     private Set<String> swatchIds() {
@@ -278,12 +281,11 @@ class OwnershipTest {
     }
 
     private ShareKey keyOf(ThingKind kind, String whose, String id) {
-        Asker sharing =
-                switch (whose) {
-                    case "own" -> MAKER;
-                    case "other" -> Asker.of(OTHER, Set.of(Role.MAKER));
-                    default -> Asker.LOCAL;
-                };
+        Asker sharing = switch (whose) {
+            case "own" -> MAKER;
+            case "other" -> Asker.of(OTHER, Set.of(Role.MAKER));
+            default -> Asker.LOCAL;
+        };
         return ask(sharing, () -> shares.share(kind, id)).orElseThrow();
     }
 

@@ -8,12 +8,14 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
@@ -26,9 +28,11 @@ class LoginPage {
     private static final int LONGEST_NAME = 100;
 
     private final Askers askers;
+    private final boolean vouched;
 
-    LoginPage(Askers askers) {
+    LoginPage(Askers askers, @Value("${campcloth.oidc-issuer:}") String issuer) {
         this.askers = askers;
+        this.vouched = !issuer.isBlank();
     }
 
     /** Whoever is logged in is led on to where they wanted to go. */
@@ -37,13 +41,27 @@ class LoginPage {
             @RequestParam(defaultValue = "/") String back,
             @RequestParam(required = false) @Nullable String out,
             @RequestParam(required = false) @Nullable String changed,
+            @RequestParam(required = false) @Nullable String failed,
             Model model) {
         if (askers.now().account().isPresent()) {
             return "redirect:" + LocalPath.of(back);
         }
         model.addAttribute("back", LocalPath.of(back));
-        model.addAttribute("said", out != null ? "out" : changed != null ? "changed" : null);
+        model.addAttribute("said", said(out != null, changed != null, failed != null));
         return FORM;
+    }
+
+    private static @Nullable String said(boolean out, boolean changed, boolean failed) {
+        if (failed) {
+            return "failed";
+        }
+        return out ? "out" : changed ? "changed" : null;
+    }
+
+    /** Whether another service vouches for people as well. */
+    @ModelAttribute("vouched")
+    boolean vouched() {
+        return vouched;
     }
 
     @PostMapping("/login")

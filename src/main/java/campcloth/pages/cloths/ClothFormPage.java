@@ -9,6 +9,7 @@ import campcloth.fibre.LabelReader;
 import campcloth.figure.Figure;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import java.util.Arrays;
@@ -37,13 +38,21 @@ class ClothFormPage {
     private final LabelReader labels;
     private final ClothFormView view;
     private final SharePages shares;
+    private final OnceOnly once;
 
-    ClothFormPage(Cloths cloths, Fibres fibres, LabelReader labels, ClothFormView view, SharePages shares) {
+    ClothFormPage(
+            Cloths cloths,
+            Fibres fibres,
+            LabelReader labels,
+            ClothFormView view,
+            SharePages shares,
+            OnceOnly once) {
         this.cloths = cloths;
         this.fibres = fibres;
         this.labels = labels;
         this.view = view;
         this.shares = shares;
+        this.once = once;
     }
 
     @GetMapping("/cloths/new")
@@ -70,7 +79,8 @@ class ClothFormPage {
         Optional<Cloth> meant = meant(form, binding, begun);
         return meant.isEmpty()
                 ? view.shown(form, begun, units, HttpStatus.UNPROCESSABLE_CONTENT)
-                : at(cloths.add(meant.get()));
+                : new ModelAndView("redirect:"
+                        + once.made(() -> "/cloths/" + cloths.add(meant.get()).id()));
     }
 
     @GetMapping("/cloths/{id}/edit")

@@ -90,10 +90,7 @@ public final class EventForm {
                 .flatMap(i ->
                         part("spells[" + i + "]", refusals, () -> spells.get(i).spell(latitudeDeg != null)).stream())
                 .toList();
-        List<SafetyRule> ruled = rulesShown().stream()
-                .flatMap(i ->
-                        part("rules[" + i + "]", refusals, () -> rules.get(i).rule(fibres)).stream())
-                .toList();
+        List<SafetyRule> ruled = rules(fibres, refusals);
         Optional<Optional<EventDates>> dates = part("", refusals, this::dates);
         if (chosen == null) {
             refusals.add(new Refusal("season", "is missing", "choose the season"));
@@ -112,6 +109,23 @@ public final class EventForm {
                 presumed,
                 dates.flatMap(days -> days),
                 Optional.ofNullable(latitudeDeg));
+    }
+
+    /** The rules alone; refuses everything in them that cannot be used at once. */
+    List<SafetyRule> rules(Fibres fibres) {
+        List<Refusal> refusals = new ArrayList<>();
+        List<SafetyRule> typed = rules(fibres, refusals);
+        if (!refusals.isEmpty()) {
+            throw new Refused(refusals);
+        }
+        return typed;
+    }
+
+    private List<SafetyRule> rules(Fibres fibres, List<Refusal> refusals) {
+        return rulesShown().stream()
+                .flatMap(i ->
+                        part("rules[" + i + "]", refusals, () -> rules.get(i).rule(fibres)).stream())
+                .toList();
     }
 
     private Optional<EventDates> dates() {

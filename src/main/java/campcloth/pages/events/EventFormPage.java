@@ -10,6 +10,7 @@ import campcloth.fibre.Fibres;
 import campcloth.pages.FormErrors;
 import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -29,22 +30,28 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The form of an event, new or kept. Its buttons for rows send the whole form and have it shown again. */
+/**
+ * The form of an event, new or kept. Its buttons for rows send the whole form and have it shown again. Who may change nothing but the
+ * rules gets nothing else to fill in, so that what was rounded for reading comes back as no change.
+ */
 @Controller
 class EventFormPage {
 
+    private static final String RULES_ONLY = "rulesOnly";
     private static final String NEW = "/events/new";
 
     private final Events events;
     private final Seasons seasons;
     private final Fibres fibres;
     private final SharePages shares;
+    private final OnceOnly once;
 
-    EventFormPage(Events events, Seasons seasons, Fibres fibres, SharePages shares) {
+    EventFormPage(Events events, Seasons seasons, Fibres fibres, SharePages shares, OnceOnly once) {
         this.events = events;
         this.seasons = seasons;
         this.fibres = fibres;
         this.shares = shares;
+        this.once = once;
     }
 
     @InitBinder("form")
@@ -66,6 +73,7 @@ class EventFormPage {
     String edit(@PathVariable String id, Model model) {
         KeptEvent kept = events.byId(id).orElseThrow(() -> new NotHere("event"));
         shares.checkMayChange("events", id);
+        model.addAttribute(RULES_ONLY, shares.onlyRules(id));
         EventForm form = EventForm.of(kept.event());
         form.version = kept.version();
         model.addAttribute("form", form);
@@ -84,7 +92,8 @@ class EventFormPage {
             return changed(rows.get(), form, typed, model, NEW);
         }
         return event(form, typed, Optional.empty())
-                .map(event -> "redirect:/events/" + events.add(event).id())
+                .map(event -> "redirect:"
+                        + once.made(() -> "/events/" + events.add(event).id()))
                 .orElseGet(() -> refused(model, response, NEW));
     }
 
@@ -99,11 +108,14 @@ class EventFormPage {
             HttpServletResponse response) {
         Optional<KeptEvent> kept = events.byId(id);
         String address = kept.map(there -> address(there.id())).orElse(NEW);
+        boolean rulesOnly = kept.isPresent() && shares.onlyRules(id);
+        model.addAttribute(RULES_ONLY, rulesOnly);
         Optional<Rows> rows = Rows.pressed(button);
         if (rows.isPresent()) {
             return changed(rows.get(), form, typed, model, address);
         }
-        Optional<Event> event = event(form, typed, kept.map(KeptEvent::event));
+        Optional<Event> event =
+                rulesOnly ? ruled(form, typed, kept.get().event()) : event(form, typed, kept.map(KeptEvent::event));
         if (event.isEmpty()) {
             return refused(model, response, address);
         }
@@ -138,6 +150,12 @@ class EventFormPage {
                 now.map(kept -> Differences.between(kept.event(), typed)).orElse(List.of()));
         form.version = now.map(KeptEvent::version).orElse(null);
         return shown(model, now.map(kept -> address(kept.id())).orElse(NEW), "");
+    }
+
+    private Optional<Event> ruled(EventForm form, BindingResult typed, Event before) {
+        return typed.hasErrors()
+                ? Optional.empty()
+                : FormErrors.caught(typed, EventForm::field, () -> before.withRules(form.rules(fibres)));
     }
 
     private Optional<Event> event(EventForm form, BindingResult typed, Optional<Event> before) {

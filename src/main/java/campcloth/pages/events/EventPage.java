@@ -15,6 +15,7 @@ import campcloth.fire.MissingRules;
 import campcloth.fire.RuleConflicts;
 import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -42,12 +43,14 @@ class EventPage {
     private final Demo demo;
     private final Fibres fibres;
     private final SharePages shares;
+    private final OnceOnly once;
 
-    EventPage(Events events, Demo demo, Fibres fibres, SharePages shares) {
+    EventPage(Events events, Demo demo, Fibres fibres, SharePages shares, OnceOnly once) {
         this.events = events;
         this.demo = demo;
         this.fibres = fibres;
         this.shares = shares;
+        this.once = once;
     }
 
     @GetMapping("/events/{id}")
@@ -103,7 +106,7 @@ class EventPage {
                 event.spellsPresumed(),
                 event.dates(),
                 event.latitudeDeg());
-        return "redirect:/events/" + events.add(copy).id() + "/edit";
+        return "redirect:" + once.made(() -> "/events/" + events.add(copy).id() + "/edit");
     }
 
     /** Takes over the rules of another event that are not there yet. */

@@ -13,6 +13,7 @@ import campcloth.fibre.FlameKey;
 import campcloth.fibre.FlameSafety;
 import campcloth.figure.Source;
 import campcloth.figure.Sources;
+import campcloth.pages.OnceOnly;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -35,12 +36,14 @@ class BurnTestPage {
     private final Sources sources;
     private final Fibres fibres;
     private final Cloths cloths;
+    private final OnceOnly once;
 
-    BurnTestPage(FlameKey key, Sources sources, Fibres fibres, Cloths cloths) {
+    BurnTestPage(FlameKey key, Sources sources, Fibres fibres, Cloths cloths, OnceOnly once) {
         this.key = key;
         this.sources = sources;
         this.fibres = fibres;
         this.cloths = cloths;
+        this.once = once;
     }
 
     /** A question with its answers. */
@@ -79,7 +82,7 @@ class BurnTestPage {
                 Blend.pure(fibres.require(Fibre.UNKNOWN)),
                 Map.of(),
                 "Burn test. " + answers.words() + ". " + finding.sentence() + " " + melting(finding));
-        return "redirect:/cloths/" + cloths.add(cloth).id();
+        return "redirect:" + once.made(() -> "/cloths/" + cloths.add(cloth).id());
     }
 
     private static String melting(FlameFinding finding) {

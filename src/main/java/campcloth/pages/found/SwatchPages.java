@@ -16,6 +16,7 @@ import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.LinkKeys;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.SharePages;
 import campcloth.pages.Units;
 import jakarta.servlet.http.HttpServletRequest;
@@ -56,6 +57,7 @@ class SwatchPages {
     private final MessageSource texts;
     private final Clock clock;
     private final SharePages shares;
+    private final OnceOnly once;
 
     SwatchPages(
             Swatches swatches,
@@ -63,13 +65,15 @@ class SwatchPages {
             Sources sources,
             MessageSource texts,
             Clock clock,
-            SharePages shares) {
+            SharePages shares,
+            OnceOnly once) {
         this.swatches = swatches;
         this.cloths = cloths;
         this.sources = sources;
         this.texts = texts;
         this.clock = clock;
         this.shares = shares;
+        this.once = once;
     }
 
     @GetMapping
@@ -99,10 +103,13 @@ class SwatchPages {
         }
         if (!errors.hasErrors()) {
             form.tidy();
-            Optional<KeptSwatch> kept = FormErrors.caught(errors, SwatchForm::field, () -> kept(cloth, form));
+            Optional<String> kept = FormErrors.caught(
+                    errors,
+                    SwatchForm::field,
+                    () -> once.made(() -> "/cloths/" + cloth.id() + "/swatches/"
+                            + kept(cloth, form).id()));
             if (kept.isPresent()) {
-                return "redirect:/cloths/" + cloth.id() + "/swatches/"
-                        + kept.get().id();
+                return "redirect:" + kept.get();
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

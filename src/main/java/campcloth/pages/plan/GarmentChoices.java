@@ -110,7 +110,8 @@ class GarmentChoices {
                 choices.add(new Choice(kept.id(), label(kept.event())));
             }
         });
-        chosen.filter(kept -> choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
+        chosen.filter(kept ->
+                        choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
                 .ifPresent(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
         choices.add(new Choice("", text("plan.event.none")));
         return choices;

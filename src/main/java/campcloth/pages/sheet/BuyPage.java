@@ -21,6 +21,7 @@ import campcloth.layout.LayoutGate;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import campcloth.pages.OnceOnly;
 import campcloth.pages.plan.AskedForm;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlanner;
@@ -61,6 +62,7 @@ class BuyPage {
     private final Errands errands;
     private final Clock clock;
     private final MessageSource texts;
+    private final OnceOnly once;
 
     BuyPage(
             Cloths cloths,
@@ -72,7 +74,8 @@ class BuyPage {
             Plans plans,
             Errands errands,
             Clock clock,
-            MessageSource texts) {
+            MessageSource texts,
+            OnceOnly once) {
         this.cloths = cloths;
         this.events = events;
         this.seasons = seasons;
@@ -83,6 +86,7 @@ class BuyPage {
         this.errands = errands;
         this.clock = clock;
         this.texts = texts;
+        this.once = once;
     }
 
     @GetMapping("/plan/buy")
@@ -105,11 +109,12 @@ class BuyPage {
         KeptCloth kept = kept(cloth);
         Design design = asked.chosenDesign();
         boolean advised = ordinary(asked);
-        Optional<KeptErrand> errand = binding.hasErrors() || !advised
+        Optional<String> sheet = binding.hasErrors() || !advised
                 ? Optional.empty()
-                : FormErrors.caught(binding, path -> BuyForm.field(path, design), () -> kept(asked, kept, form));
-        if (errand.isPresent()) {
-            return "redirect:/sheets/" + errand.get().id();
+                : FormErrors.caught(binding, path -> BuyForm.field(path, design), () -> once.made(
+                        () -> "/sheets/" + kept(asked, kept, form).id()));
+        if (sheet.isPresent()) {
+            return "redirect:" + sheet.get();
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         return page(asked, kept, model);

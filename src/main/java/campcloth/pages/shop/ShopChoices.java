@@ -75,7 +75,8 @@ class ShopChoices {
     private List<Choice> events(Optional<KeptEvent> chosen) {
         List<Choice> choices = new ArrayList<>(texts("shop.event.none"));
         events.each(kept -> choices.add(new Choice(kept.id(), name(kept.event(), kept.id()))));
-        chosen.filter(kept -> choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
+        chosen.filter(kept ->
+                        choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
                 .ifPresent(kept -> choices.add(new Choice(kept.id(), name(kept.event(), kept.id()))));
         return choices;
     }

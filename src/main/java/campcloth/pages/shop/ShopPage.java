@@ -12,6 +12,7 @@ import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.Units;
 import campcloth.pages.plan.AskedForm;
+import campcloth.pages.OnceOnly;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.net.URLEncoder;
@@ -43,11 +44,13 @@ class ShopPage {
     private final ShopAnswers answers;
     private final ShopChoices choices;
     private final Cloths cloths;
+    private final OnceOnly once;
 
-    ShopPage(ShopAnswers answers, ShopChoices choices, Cloths cloths) {
+    ShopPage(ShopAnswers answers, ShopChoices choices, Cloths cloths, OnceOnly once) {
         this.answers = answers;
         this.choices = choices;
         this.cloths = cloths;
+        this.once = once;
     }
 
     @GetMapping("/shop")
@@ -124,9 +127,11 @@ class ShopPage {
         if (cloth.isEmpty()) {
             return "redirect:/shop?" + request.getQueryString();
         }
-        KeptCloth kept = cloths.add(named(cloth.get(), name, form));
-        return "redirect:"
-                + (then.equals("plan") ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id());
+        return "redirect:" + once.made(() -> after(cloths.add(named(cloth.get(), name, form)), then, form));
+    }
+
+    private static String after(KeptCloth kept, String then, ShopForm form) {
+        return then.equals("plan") ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id();
     }
 
     private static Cloth named(Cloth cloth, String name, ShopForm form) {

@@ -30,11 +30,13 @@ class BackupTest {
     private static final String EVERY_KIND = "classpath:db/backup";
     private static final String OURS = "classpath:db/migration";
 
-    @TempDir
-    Path folder;
-
+    private final Path folder;
     private final PostgresForTests.Database from = PostgresForTests.fresh();
     private final PostgresForTests.Database to = PostgresForTests.fresh();
+
+    BackupTest(@TempDir Path folder) {
+        this.folder = folder;
+    }
 
     @Test
     void whatPeopleKeptComesBackAsItWas() throws Exception {

@@ -32,7 +32,9 @@ class OwnershipMigrationTest {
             statement.execute("update cloth_index_state set tick = 1, rules = 'as they were'");
             migrate(database, "10");
             for (String table : List.of("event", "cutting_plan", "errand", "cloth")) {
-                assertThat(one(statement, "select count(*) from " + table + " where owner is null and share_key is null"))
+                assertThat(one(
+                                statement,
+                                "select count(*) from " + table + " where owner is null and share_key is null"))
                         .as(table)
                         .isEqualTo("1");
             }

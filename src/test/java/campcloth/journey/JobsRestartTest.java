@@ -1,0 +1,95 @@
+package campcloth.journey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import campcloth.CampclothApplication;
+import campcloth.job.Job;
+import campcloth.job.JobKind;
+import campcloth.job.JobState;
+import campcloth.job.Jobs;
+import campcloth.job.NewJob;
+import campcloth.store.postgres.PostgresForTests;
+import campcloth.supply.AskedList;
+import campcloth.supply.ListJobs;
+import campcloth.supply.ListOrder;
+import campcloth.supply.Spool;
+import campcloth.supply.SupplierLists.OnBadRow;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.springframework.boot.SpringApplication;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** Jobs when the service starts again, and behind two instances over one database. */
+class JobsRestartTest {
+
+    private static final String LIST = "key,name,composition\nA,Linen,100% linen\n";
+
+    private final PostgresForTests.Database database = PostgresForTests.fresh();
+
+    @Test
+    void whatWasHandedInOrRanIsDoneByWhoeverComesNext() throws Exception {
+        Job search;
+        Job list;
+        try (ConfigurableApplicationContext first = started(true)) {
+            Jobs jobs = first.getBean(Jobs.class);
+            String longer = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 5");
+            search = jobs.add(NewJob.of(JobKind.LAYOUT, longer));
+            until(jobs, search, JobState.RUNNING);
+        }
+        try (ConfigurableApplicationContext second = started(false)) {
+            Jobs jobs = second.getBean(Jobs.class);
+            Job left = jobs.byId(search.id().toString()).orElseThrow().job();
+            assertThat(left.state()).isEqualTo(JobState.QUEUED);
+            assertThat(left.attempts()).as("shutting down is no failure").isZero();
+            list = list(second.getBean(ListJobs.class));
+            try (ConfigurableApplicationContext third = started(true)) {
+                until(jobs, search, JobState.DONE);
+                until(jobs, list, JobState.DONE);
+                assertThat(third.getBean(Jobs.class).latest(10)).hasSize(2);
+            }
+            assertThat(second.getBean(ListJobs.class)
+                            .byId(list.id().toString())
+                            .orElseThrow()
+                            .report()
+                            .orElseThrow()
+                            .counts()
+                            .added())
+                    .isEqualTo(1);
+        }
+    }
+
+    private static Job list(ListJobs lists) throws Exception {
+        ListOrder how = new ListOrder("Wendlow Mill", Optional.empty(), Optional.empty());
+        try (Spool spool = new Spool()) {
+            spool.take(new ByteArrayInputStream(LIST.getBytes(StandardCharsets.UTF_8)), Integer.MAX_VALUE);
+            return lists.add(new AskedList("list.csv", how, OnBadRow.SKIP, false), spool);
+        }
+    }
+
+    private ConfigurableApplicationContext started(boolean runs) {
+        SpringApplication application = new SpringApplication(CampclothApplication.class);
+        application.setDefaultProperties(Map.of(
+                "spring.datasource.url", database.url(),
+                "spring.datasource.username", database.user(),
+                "spring.datasource.password", database.password(),
+                "server.port", "0",
+                "spring.datasource.hikari.maximum-pool-size", "4",
+                "campcloth.demo", "false",
+                "campcloth.jobs.run", String.valueOf(runs)));
+        return application.run("--server.port=0");
+    }
+
+    private static void until(Jobs jobs, Job job, JobState state) throws InterruptedException {
+        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(90);
+        Job now = jobs.byId(job.id().toString()).orElseThrow().job();
+        while (now.state() != state) {
+            assertThat(System.nanoTime()).as(now.toString()).isLessThan(patience);
+            Thread.sleep(50);
+            now = jobs.byId(job.id().toString()).orElseThrow().job();
+        }
+    }
+}
