@@ -28,7 +28,7 @@ record Schema(Connection connection) {
 
     private static final String COLUMNS = """
             select quote_ident(a.attname), a.attcollation <> 0,
-                array_position(k.indkey::int[], a.attnum::int)
+                coalesce(array_position(k.indkey::int[], a.attnum::int), -1)
             from pg_class c join pg_namespace n on n.oid = c.relnamespace
             join pg_attribute a on a.attrelid = c.oid and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''
             left join pg_index k on k.indrelid = c.oid and k.indisprimary
@@ -88,8 +88,7 @@ record Schema(Connection connection) {
             query.setString(1, table);
             try (ResultSet row = query.executeQuery()) {
                 while (row.next()) {
-                    int place = row.getInt(3);
-                    columns.add(new Column(row.getString(1), row.getBoolean(2), row.wasNull() ? -1 : place));
+                    columns.add(new Column(row.getString(1), row.getBoolean(2), row.getInt(3)));
                 }
             }
         }

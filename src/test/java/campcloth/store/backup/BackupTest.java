@@ -236,7 +236,7 @@ class BackupTest {
         execute(from, "insert into left_hand (id) values ('tied')");
         execute(from, "insert into right_hand values ('knot', 2, 'tied')");
         execute(from, "update left_hand set first_right = 'knot', first_place = 2");
-        execute(from, "insert into no_key values ('b', 1), ('a', 2), (null, null)");
+        execute(from, "insert into no_key values ('b', 1, '{}'), ('a', 2, null), (null, null, '[1]')");
     }
 
     private void writePairs(AtomicBoolean over, AtomicLong written) {
