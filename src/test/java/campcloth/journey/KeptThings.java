@@ -199,7 +199,7 @@ final class KeptThings {
     }
 
     private String account() {
-        return people.account("kept-" + UUID.randomUUID(), Set.of(Role.MAKER)).id().toString();
+        return people.account("k-" + UUID.randomUUID(), Set.of(Role.MAKER)).id().toString();
     }
 
     /** All that its owner can tell of it, to be compared; the search of a job goes on by itself and is left out. */

@@ -84,9 +84,10 @@ final class NamedPlaces {
         return root.toString();
     }
 
+    /** What is added to a list is a part of an outfit, which has to say its kind. */
     private static JsonNode step(JsonNode node, String name, boolean isList) {
         if (node instanceof ArrayNode list) {
-            return list.isEmpty() ? list.addObject() : list.get(0);
+            return list.isEmpty() ? list.addObject().put("kind", "SHIRT") : list.get(0);
         }
         ObjectNode thing = (ObjectNode) node;
         if (!thing.has(name) || thing.path(name).isNull()) {
