@@ -1,6 +1,5 @@
 package campcloth.pages;
 
-import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 
@@ -11,10 +10,8 @@ final class PagePaths {
 
     private PagePaths() {}
 
-    /** Where an address failed before it reached its page, it is that address that counts. */
     static boolean isPage(HttpServletRequest request) {
-        Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
-        String path = failed == null ? request.getRequestURI() : failed.toString();
+        String path = request.getRequestURI();
         return FOR_PROGRAMS.stream().noneMatch(start -> path.equals(start) || path.startsWith(start + "/"));
     }
 }

@@ -95,14 +95,12 @@ class JobHandingController {
     @Operation(
             operationId = "handInList",
             summary = "Hands in a supplier's list, to be taken over or looked at",
-            description = "The body and the parameters are those of POST /api/cloths/import. The report comes with the job.",
+            description =
+                    "The body and the parameters are those of POST /api/cloths/import. The report comes with the job.",
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             required = true,
-                            content =
-                                    @Content(
-                                            mediaType = ListController.CSV,
-                                            schema = @Schema(ref = "SupplierList"))))
+                            content = @Content(mediaType = ListController.CSV, schema = @Schema(ref = "SupplierList"))))
     @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
     ResponseEntity<JobAnswer> list(
             HttpServletRequest request,

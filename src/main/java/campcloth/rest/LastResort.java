@@ -1,6 +1,5 @@
 package campcloth.rest;
 
-import campcloth.outage.Outages;
 import io.swagger.v3.oas.annotations.Hidden;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
@@ -11,26 +10,13 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
-/**
- * What failed outside all controllers; asked for by itself, the address is not there. An outage that a filter met is told as one
- * that a controller met.
- */
+/** What failed outside all controllers; asked for by itself, the address is not there. */
 @RestController
 @Hidden
 class LastResort implements ErrorController {
 
-    private final Outages outages;
-
-    LastResort(Outages outages) {
-        this.outages = outages;
-    }
-
     @RequestMapping("/error")
-    ResponseEntity<ProblemDetail> failed(HttpServletRequest request) throws Exception {
-        if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Exception thrown
-                && outages.of(thrown).isPresent()) {
-            throw thrown;
-        }
+    ResponseEntity<ProblemDetail> failed(HttpServletRequest request) {
         HttpStatus status = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE) instanceof Integer code
                 ? status(code)
                 : HttpStatus.NOT_FOUND;

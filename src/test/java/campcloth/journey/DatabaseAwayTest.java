@@ -51,6 +51,10 @@ class DatabaseAwayTest {
     @Autowired
     private JdbcTemplate sql;
 
+    static CutLine line() {
+        return line;
+    }
+
     @LocalServerPort
     private int port;
 

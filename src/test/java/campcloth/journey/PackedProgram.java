@@ -20,7 +20,7 @@ import java.util.concurrent.TimeUnit;
 final class PackedProgram implements AutoCloseable {
 
     static final Path JAR = Path.of("target", "campcloth.jar").toAbsolutePath();
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final Duration PATIENCE = Duration.ofSeconds(240);
 
     private final HttpClient http =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
