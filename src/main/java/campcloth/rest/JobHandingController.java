@@ -1,5 +1,7 @@
 package campcloth.rest;
 
+import campcloth.access.Askers;
+import campcloth.access.Holding;
 import campcloth.garment.Sizes;
 import campcloth.job.Job;
 import campcloth.job.JobKind;
@@ -47,13 +49,16 @@ class JobHandingController {
     private final ClothsToCut cloths;
     private final Sizes sizes;
     private final Notation notation;
+    private final Askers askers;
 
-    JobHandingController(Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation) {
+    JobHandingController(
+            Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation, Askers askers) {
         this.jobs = jobs;
         this.lists = lists;
         this.cloths = cloths;
         this.sizes = sizes;
         this.notation = notation;
+        this.askers = askers;
     }
 
     @PostMapping("/api/jobs/layouts")
@@ -82,6 +87,7 @@ class JobHandingController {
         CuttingPlanWork.Asked asked = new CuttingPlanWork.Asked(request, secondsALayout);
         asked.check();
         CuttingPlanner.check(request.order(cloths.of(request.choice()), sizes));
+        Holding.madeBy(askers.now());
         return takenIn(jobs.add(NewJob.of(JobKind.CUTTING_PLAN, notation.write(asked))));
     }
 
