@@ -84,26 +84,29 @@ final class FireTable {
     /** The mass to grade a cloth by, g/m2. */
     double gradedGsm(int row) {
         ClothMake make = columns.makeNumbered(columns.make(row));
-        return ClothWeight.of(
-                        columns.weightGsm(row), columns.leastGsm(row), columns.massIsEstimated(row), make.blend())
+        return ClothWeight.of(columns.weightGsm(row), columns.leastGsm(row), columns.massIsEstimated(row), make.blend())
                 .gradedGsm();
     }
 
     Span of(int make, double gradedGsm) {
         int found = Arrays.binarySearch(ends, gradedGsm * (1 + 1e-9));
         int cell = Math.max(0, Math.min(ends.length - 2, found >= 0 ? found : -found - 2));
-        Span[] spans = byMake.get(make);
-        if (spans == null) {
-            spans = new Span[ends.length - 1];
-            byMake.compareAndSet(make, null, spans);
-            spans = byMake.get(make);
-        }
+        @Nullable Span[] spans = spansOf(make);
         Span span = spans[cell];
         if (span == null) {
             span = judged(columns.makeNumbered(make), ends[cell], ends[cell + 1]);
             spans[cell] = span;
         }
         return span;
+    }
+
+    private @Nullable Span[] spansOf(int make) {
+        @Nullable Span @Nullable [] there = byMake.get(make);
+        if (there != null) {
+            return there;
+        }
+        @Nullable Span[] fresh = new @Nullable Span[ends.length - 1];
+        return byMake.compareAndSet(make, null, fresh) ? fresh : spansOf(make);
     }
 
     /** The best that can be said of a make, however heavy it is. */

@@ -59,17 +59,18 @@ final class Nearest {
     /** In the order of the traits, so that it is the same to the last digit. */
     private double distance(int row) {
         int make = columns.make(row);
-        if (ofMakes[make] == null) {
-            ofMakes[make] = ofMake(columns.makeNumbered(make));
+        double @Nullable [] ofMake = ofMakes[make];
+        if (ofMake == null) {
+            ofMake = ofMake(columns.makeNumbered(make));
+            ofMakes[make] = ofMake;
         }
         double sum = 0;
         for (Trait trait : Kinship.TRAITS) {
             sum += switch (trait) {
-                case WEIGHT ->
-                    Trait.weight(weight, known(!columns.massIsEstimated(row), columns.weightGsm(row)));
+                case WEIGHT -> Trait.weight(weight, known(!columns.massIsEstimated(row), columns.weightGsm(row)));
                 case THICKNESS ->
                     Trait.thickness(thickness, known(columns.thicknessIsKnown(row), columns.thicknessMm(row)));
-                case FIBRES, WEAVE, SURFACE, FINISH, STRETCH -> ofMakes[make][trait.ordinal()];
+                case FIBRES, WEAVE, SURFACE, FINISH, STRETCH -> ofMake[trait.ordinal()];
             };
         }
         return sum;

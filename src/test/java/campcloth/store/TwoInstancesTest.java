@@ -30,6 +30,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
@@ -125,8 +126,7 @@ class TwoInstancesTest {
         return snapshot.byIds(List.of(anId())).get(0).cloth();
     }
 
-    private void changeAtRandom(
-            IndexedDatabase a, IndexedDatabase b, ClothSnapshot atA, ClothSnapshot atB, long seed) {
+    private void changeAtRandom(IndexedDatabase a, IndexedDatabase b, ClothSnapshot atA, ClothSnapshot atB, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         ClothDraw draw = new ClothDraw(seed);
         List<String> ids = new ArrayList<>(shipped.cloths().keySet());
@@ -157,7 +157,8 @@ class TwoInstancesTest {
     private static void cutAgainAndAgain(IndexedDatabase a, CountDownLatch done) {
         try {
             while (!done.await(150, TimeUnit.MILLISECONDS)) {
-                a.sql().query(
+                a.sql()
+                        .query(
                                 "select pg_terminate_backend(pid) from pg_stat_activity where application_name = ?"
                                         + " and datname = current_database()",
                                 row -> {},
@@ -208,8 +209,7 @@ class TwoInstancesTest {
     }
 
     private Cloth edited(int change) {
-        return shipped.cloths()
-                .get(anId())
+        return Objects.requireNonNull(shipped.cloths().get(anId()))
                 .with(Property.WEIGHT_GSM, Figure.exact(100 + 10 * change, Basis.MEASURED, "own scales"));
     }
 
