@@ -131,6 +131,7 @@ class AccountsTest {
             visitor.holds();
             page.getByLabel("Marshal").check();
             visitor.button("Keep").click();
+            assertThat(page.getByRole(AriaRole.STATUS)).hasText("Done.");
             assertThat(page.getByLabel("Marshal")).isChecked();
             owner.at("/account");
             assertThat(owner.page().getByRole(AriaRole.DEFINITION).nth(1)).hasText("Maker, Marshal");
