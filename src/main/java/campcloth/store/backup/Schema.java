@@ -63,8 +63,8 @@ record Schema(Connection connection) {
     }
 
     List<String> tables() throws SQLException {
-        return texts("select quote_ident(c.relname)" + OURS + " and c.relkind in ('r', 'p') and c.relname <> '" + HISTORY
-                + "' order by c.relname collate \"C\"");
+        return texts("select quote_ident(c.relname)" + OURS + " and c.relkind in ('r', 'p') and c.relname <> '"
+                + HISTORY + "' order by c.relname collate \"C\"");
     }
 
     /** Whatever of tables, views and sequences there is. */
@@ -116,8 +116,7 @@ record Schema(Connection connection) {
 
     /** Writes the rows of a table, and tells how many. */
     long copyOut(String table, Columns columns, OutputStream to) throws SQLException, IOException {
-        return copies()
-                .copyOut(
+        return copies().copyOut(
                         "copy (select " + String.join(", ", columns.names()) + " from " + table + " order by "
                                 + columns.order() + ") to stdout",
                         to);
