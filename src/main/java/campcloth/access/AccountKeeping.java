@@ -37,7 +37,8 @@ public final class AccountKeeping {
 
     public Handed make(AccountName name, Set<Role> roles) {
         String password = oneTime();
-        return new Handed(accounts.make(name, roles, new Accounts.Proof.Password(hashes.hash(password), true)), password);
+        return new Handed(
+                accounts.make(name, roles, new Accounts.Proof.Password(hashes.hash(password), true)), password);
     }
 
     /** The very first administrator, who may do everything and chose the password. */

@@ -14,14 +14,16 @@ public record AccountName(String text) {
     public static final int LEAST = 3;
     public static final int MOST = 40;
 
-    private static final Pattern FORM = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{" + (LEAST - 1) + "," + (MOST - 1) + "}");
+    private static final Pattern FORM =
+            Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{" + (LEAST - 1) + "," + (MOST - 1) + "}");
 
     public AccountName {
         if (!FORM.matcher(text).matches()) {
             throw Refused.of(
                     "name",
                     "is not the name of an account",
-                    "use " + LEAST + " to " + MOST + " letters a-z, digits, points, underlines or hyphens, a letter or digit first");
+                    "use " + LEAST + " to " + MOST
+                            + " letters a-z, digits, points, underlines or hyphens, a letter or digit first");
         }
     }
 

@@ -20,8 +20,9 @@ public final class Passwords {
     private static final int LONGEST_REPEATED = 8;
 
     /** Lines along which people walk: digits, the alphabet, rows of common keyboards. */
-    private static final String WALKS = "0123456789012345678909876543210987654321 abcdefghijklmnopqrstuvwxyz zyxwvutsrqponmlkjihgfedcba "
-            + "qwertyuiopasdfghjklzxcvbnm qwertzuiopasdfghjklyxcvbnm azertyuiopqsdfghjklmwxcvbn 1qaz2wsx3edc4rfv5tgb6yhn 1q2w3e4r5t6y7u8i9o0p";
+    private static final String WALKS =
+            "0123456789012345678909876543210987654321 abcdefghijklmnopqrstuvwxyz zyxwvutsrqponmlkjihgfedcba "
+                    + "qwertyuiopasdfghjklzxcvbnm qwertzuiopasdfghjklyxcvbnm azertyuiopqsdfghjklmwxcvbn 1qaz2wsx3edc4rfv5tgb6yhn 1q2w3e4r5t6y7u8i9o0p";
 
     /** Long ones that people often choose; from memory, a list for a start and no more. */
     private static final Set<String> COMMON = Set.of(
@@ -60,14 +61,18 @@ public final class Passwords {
         String password = normal(typed);
         int length = password.codePointCount(0, password.length());
         if (length < LEAST) {
-            throw Refused.of(field, "is shorter than " + LEAST + " characters", "take a longer one, such as a few words");
+            throw Refused.of(
+                    field, "is shorter than " + LEAST + " characters", "take a longer one, such as a few words");
         }
         if (length > MOST) {
             throw Refused.of(field, "is longer than " + MOST + " characters", "take a shorter one");
         }
         String bare = password.toLowerCase(Locale.ROOT).replaceAll("[\\s._-]", "");
         if (isExpected(bare, name.key().replaceAll("[._-]", ""))) {
-            throw Refused.of(field, "is one of those that are tried first", "take words that have nothing to do with each other");
+            throw Refused.of(
+                    field,
+                    "is one of those that are tried first",
+                    "take words that have nothing to do with each other");
         }
     }
 

@@ -41,9 +41,8 @@ public final class Vouching {
     }
 
     private AccountName freeName(String wished) {
-        String bare = wished.replaceFirst("@.*", "")
-                .replaceAll("[^A-Za-z0-9._-]", "")
-                .replaceFirst("^[^A-Za-z0-9]+", "");
+        String bare =
+                wished.replaceFirst("@.*", "").replaceAll("[^A-Za-z0-9._-]", "").replaceFirst("^[^A-Za-z0-9]+", "");
         int room = AccountName.MOST - String.valueOf(MOST_TRIED).length() - 1;
         String base = bare.length() < AccountName.LEAST ? NAMELESS : bare.substring(0, Math.min(bare.length(), room));
         for (int i = 1; i < MOST_TRIED; i++) {

@@ -47,10 +47,12 @@ final class Buckets {
 
     private Bucket bucket(String whose) {
         synchronized (buckets) {
-            return buckets.computeIfAbsent(whose, one -> Bucket.builder()
-                    .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, MINUTE))
-                    .withCustomTimePrecision(time)
-                    .build());
+            return buckets.computeIfAbsent(
+                    whose,
+                    one -> Bucket.builder()
+                            .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, MINUTE))
+                            .withCustomTimePrecision(time)
+                            .build());
         }
     }
 }

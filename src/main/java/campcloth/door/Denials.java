@@ -54,11 +54,18 @@ final class Denials implements AuthenticationEntryPoint, AccessDeniedHandler {
             throws IOException, ServletException {
         Account account = LoggedIn.now();
         if (denied instanceof CsrfException) {
-            tell(request, response, new NotAllowed("The form is too old or was not opened here. Open the page again and send it once more."));
+            tell(
+                    request,
+                    response,
+                    new NotAllowed(
+                            "The form is too old or was not opened here. Open the page again and send it once more."));
         } else if (account != null && account.oneTime() && !Paths.isForPrograms(request)) {
             response.sendRedirect(CHOOSE_PASSWORD);
         } else {
-            tell(request, response, new NotAllowed("Your account may not do this. An administrator can give it the role that may."));
+            tell(
+                    request,
+                    response,
+                    new NotAllowed("Your account may not do this. An administrator can give it the role that may."));
         }
     }
 

@@ -124,7 +124,8 @@ class HostedDoor {
                         .successHandler(in())
                         .failureHandler(notIn()))
                 .logout(logout -> logout.logoutSuccessUrl("/login?out"))
-                .exceptionHandling(denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
+                .exceptionHandling(
+                        denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
                 .addFilterBefore(new Readable(denials), CsrfFilter.class)
                 .addFilterBefore(new VisitorFilter(), CsrfFilter.class)
                 .addFilterBefore(new BearerFilter(tokens), UsernamePasswordAuthenticationFilter.class)
@@ -134,13 +135,11 @@ class HostedDoor {
                 .build();
     }
 
-    /**
-     * Health and measurements on a port of their own are for whoever reaches that port, which has neither accounts nor limits; on the
-     * port of the pages they are not there then.
-     */
+    /** Health and measurements on a port of their own are for whoever reaches that port, which has neither accounts nor limits. */
     private static RequestMatcher isForTheDoor(Environment environment) {
         boolean apart = ManagementPortType.get(environment) == ManagementPortType.DIFFERENT;
-        return request -> !apart || !Paths.isWatching(request);
+        return request ->
+                !apart || request.getLocalPort() != environment.getProperty("local.management.port", Integer.class, -1);
     }
 
     private static void whoMayComeWhere(

@@ -49,7 +49,9 @@ final class HostedStart implements InitializingBean {
             askers.as(
                     Asker.LOCAL,
                     () -> keeping.makeAdministrator(
-                            new AccountName(settings.adminName()), settings.adminPassword(), "CAMPCLOTH_ADMIN_PASSWORD"));
+                            new AccountName(settings.adminName()),
+                            settings.adminPassword(),
+                            "CAMPCLOTH_ADMIN_PASSWORD"));
             LOG.info("Made the account {}; CAMPCLOTH_ADMIN_PASSWORD is not needed any more", settings.adminName());
         } catch (Refused refused) {
             if (!accounts.hasAdministrator()) {

@@ -54,7 +54,9 @@ final class Limits {
 
     /** What refuses a request, if it comes too often. */
     Optional<TooOften> refusal(HttpServletRequest request, @Nullable Account account) {
-        String whose = account == null ? network(request.getRemoteAddr()) : account.id().toString();
+        String whose = account == null
+                ? network(request.getRemoteAddr())
+                : account.id().toString();
         Optional<Duration> wait = all.take(whose);
         if (wait.isEmpty() && Paths.isUnder(request, COSTLY)) {
             wait = costly.take(whose);

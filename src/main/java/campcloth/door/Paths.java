@@ -34,14 +34,11 @@ final class Paths {
         return isUnder(request, LOOK);
     }
 
-    /** Health and measurements. */
-    static boolean isWatching(HttpServletRequest request) {
-        return isUnder(request, List.of("/actuator"));
-    }
-
     /** Reading of what is shared by a link, if the key is right; whether it is, the stores know. */
     static boolean isByLink(HttpServletRequest request) {
-        return isReading(request) && isUnder(request, SHARED) && !ShownKeys.in(request).isEmpty();
+        return isReading(request)
+                && isUnder(request, SHARED)
+                && !ShownKeys.in(request).isEmpty();
     }
 
     static boolean isUnder(HttpServletRequest request, List<String> starts) {

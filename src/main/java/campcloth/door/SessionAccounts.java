@@ -92,14 +92,16 @@ final class SessionAccounts implements SecurityContextRepository {
     }
 
     private Optional<Account> account(HttpServletRequest request) {
-        HttpSession session = Paths.isLook(request) || Paths.isChangeByProgram(request) ? null : request.getSession(false);
+        HttpSession session =
+                Paths.isLook(request) || Paths.isChangeByProgram(request) ? null : request.getSession(false);
         if (session == null || isOver(session)) {
             return Optional.empty();
         }
         Object stamp = session.getAttribute(STAMP);
         return Optional.ofNullable(session.getAttribute(ACCOUNT))
                 .flatMap(id -> accounts.byId(UUID.fromString(id.toString())))
-                .filter(account -> !account.disabled() && Long.toString(account.stamp()).equals(stamp));
+                .filter(account ->
+                        !account.disabled() && Long.toString(account.stamp()).equals(stamp));
     }
 
     private boolean isOver(HttpSession session) {

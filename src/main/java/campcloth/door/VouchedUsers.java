@@ -41,8 +41,7 @@ final class VouchedUsers implements OAuth2UserService<OidcUserRequest, OidcUser>
         String wished = Optional.ofNullable(token.getPreferredUsername())
                 .or(() -> Optional.ofNullable(token.getEmail()))
                 .orElse("");
-        Account account =
-                askers.as(Asker.LOCAL, () -> vouching.account(vouched, wished, isAdministrator(token)));
+        Account account = askers.as(Asker.LOCAL, () -> vouching.account(vouched, wished, isAdministrator(token)));
         if (account.disabled()) {
             throw new OAuth2AuthenticationException(OAuth2ErrorCodes.ACCESS_DENIED);
         }

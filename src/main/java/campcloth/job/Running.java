@@ -44,6 +44,11 @@ final class Running implements JobRun {
         progress = Map.copyOf(now);
     }
 
+    /** What was told last. */
+    Map<String, Double> progress() {
+        return progress;
+    }
+
     @Override
     public boolean isStopped() {
         return stop.get().isPresent();

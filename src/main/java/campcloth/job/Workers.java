@@ -41,8 +41,7 @@ public final class Workers {
     private volatile boolean stopping;
 
     /** @param searches how many jobs other than lists are worked on at once */
-    public Workers(
-            JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace, int searches) {
+    public Workers(JobQueue queue, List<Work> works, Askers askers, NewIds ids, Bell bell, Pace pace, int searches) {
         this.queue = queue;
         works.forEach(work -> this.works.put(work.kind(), work));
         this.askers = askers;
@@ -131,7 +130,10 @@ public final class Workers {
         }
         try {
             String result = askers.as(claim.asker(), () -> ids.under(claim.id(), () -> done(claim, job)));
-            settle(() -> queue.done(claim, result));
+            settle(() -> {
+                queue.beat(claim, job.progress());
+                queue.done(claim, result);
+            });
         } catch (Stopped stopped) {
             job.reason().ifPresent(reason -> end(claim, reason));
         } catch (Refused refused) {

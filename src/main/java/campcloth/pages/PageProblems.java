@@ -18,6 +18,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.InvalidPropertyException;
 import org.springframework.beans.TypeMismatchException;
+import org.springframework.context.ApplicationContext;
 import org.springframework.core.Ordered;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -26,6 +27,7 @@ import org.springframework.web.ErrorResponse;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.support.RequestContextUtils;
 
 /** Whatever goes wrong on a page is told on a page, with what to do about it. Addresses for programs are answered elsewhere. */
 @Component
@@ -37,9 +39,11 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
     private static final String BUSY = "busy";
 
     private final Outages outages;
+    private final ApplicationContext pages;
 
-    PageProblems(Outages outages) {
+    PageProblems(Outages outages, ApplicationContext pages) {
         this.outages = outages;
+        this.pages = pages;
     }
 
     @Override
@@ -50,7 +54,7 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
     @Override
     public @Nullable ModelAndView resolveException(
             HttpServletRequest request, HttpServletResponse response, @Nullable Object handler, Exception failure) {
-        if (!PagePaths.isPage(request) || response.isCommitted()) {
+        if (!PagePaths.isPage(request) || response.isCommitted() || isElsewhere(request)) {
             return null;
         }
         Optional<Outage> outage = outages.of(failure);
@@ -89,6 +93,11 @@ class PageProblems implements HandlerExceptionResolver, Ordered {
 
     private static HttpStatus status(Outage outage) {
         return outage == Outage.STORAGE_FULL ? HttpStatus.INSUFFICIENT_STORAGE : HttpStatus.SERVICE_UNAVAILABLE;
+    }
+
+    /** On the port of health and measurements there are no pages to tell it on. */
+    private boolean isElsewhere(HttpServletRequest request) {
+        return RequestContextUtils.findWebApplicationContext(request) != pages;
     }
 
     private static HttpStatus status(Exception failure) {

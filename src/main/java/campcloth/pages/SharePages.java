@@ -80,9 +80,7 @@ public class SharePages {
 
     @PostMapping(FAMILY + "/share")
     String share(@PathVariable String family, @PathVariable String id) {
-        ThingKind kind = kind(family);
-        shares.share(kind, id).orElseThrow(() -> new NotHere(kind.words()));
-        return BACK;
+        return done(shares.share(kind(family), id).isPresent(), family);
     }
 
     @PostMapping(FAMILY + "/unshare")

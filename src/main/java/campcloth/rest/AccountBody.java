@@ -15,14 +15,15 @@ import org.jspecify.annotations.Nullable;
 @Schema(name = "Account")
 record AccountBody(
         @Schema(description = "told, never sent") @Nullable String id,
+
         @Schema(
                 example = "nora.weaver",
-                description = "3 to 40 letters a-z, digits, points, underlines or hyphens; left out in a change, which keeps it")
+                description =
+                        "3 to 40 letters a-z, digits, points, underlines or hyphens; left out in a change, which keeps it")
         @Nullable
         String name,
 
-        @Schema(description = "at least one") @NotNull
-        List<@NotNull Role> roles,
+        @Schema(description = "at least one") @NotNull List<@NotNull Role> roles,
 
         @Schema(description = "nobody can log in with it") @Nullable
         Boolean disabled,
@@ -30,8 +31,7 @@ record AccountBody(
         @Schema(description = "told, never sent: its password has to be changed at the next login") @Nullable
         Boolean oneTimePassword,
 
-        @Schema(description = "told, never sent") @Nullable
-        Instant madeAt) {
+        @Schema(description = "told, never sent") @Nullable Instant madeAt) {
 
     static AccountBody of(Account account) {
         return new AccountBody(

@@ -51,7 +51,8 @@ class AccountController {
     @ApiResponse(responseCode = "201", description = "The account and its password", useReturnTypeSchema = true)
     ResponseEntity<HandedBody> make(@Valid @RequestBody AccountBody body) {
         AccountKeeping.Handed handed = keeping.make(body.accountName(), body.told());
-        return ResponseEntity.created(URI.create("/api/accounts/" + handed.account().id()))
+        return ResponseEntity.created(
+                        URI.create("/api/accounts/" + handed.account().id()))
                 .cacheControl(CacheControl.noStore())
                 .body(HandedBody.of(handed));
     }
@@ -95,9 +96,7 @@ class AccountController {
             operationId = "resetPassword",
             summary = "Gives an account a one-time password; its sessions and tokens end")
     ResponseEntity<HandedBody> reset(@PathVariable String id) {
-        return ResponseEntity.ok()
-                .cacheControl(CacheControl.noStore())
-                .body(HandedBody.of(keeping.reset(kept(id))));
+        return ResponseEntity.ok().cacheControl(CacheControl.noStore()).body(HandedBody.of(keeping.reset(kept(id))));
     }
 
     private Account kept(String id) {

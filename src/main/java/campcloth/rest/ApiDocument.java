@@ -94,7 +94,10 @@ class ApiDocument {
             if (mode == Mode.HOSTED) {
                 api.getComponents()
                         .addSecuritySchemes(
-                                TOKEN, new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer"));
+                                TOKEN,
+                                new SecurityScheme()
+                                        .type(SecurityScheme.Type.HTTP)
+                                        .scheme("bearer"));
                 api.addSecurityItem(new SecurityRequirement().addList(TOKEN));
             }
         };

@@ -47,7 +47,8 @@ enum ApiProblems {
             List.of("/api/cloths", "/api/events", "/api/cutting-plans", "/api/advice", "/api/export", "/api/jobs");
     private static final String CANCEL = "cancelJob";
     private static final String JOBS = "/api/jobs/";
-    private static final Set<ApiProblems> PASSING = EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, TOO_OFTEN, DATABASE_AWAY, BUSY, STORAGE_FULL);
+    private static final Set<ApiProblems> PASSING =
+            EnumSet.of(KEY_BUSY, TOO_MANY_JOBS, TOO_OFTEN, DATABASE_AWAY, BUSY, STORAGE_FULL);
 
     private final String status;
     private final String description;
@@ -71,7 +72,9 @@ enum ApiProblems {
                 .readAllAsResolvedSchema(ProblemBody.class)
                 .referencedSchemas
                 .forEach(api.getComponents()::addSchemas);
-        Stream.of(values()).filter(problem -> mode == Mode.HOSTED || !problem.isOfLogins()).forEach(problem -> api.getComponents().addResponses(problem.key(), problem.response()));
+        Stream.of(values())
+                .filter(problem -> mode == Mode.HOSTED || !problem.isOfLogins())
+                .forEach(problem -> api.getComponents().addResponses(problem.key(), problem.response()));
         api.getPaths()
                 .forEach((path, item) -> item.readOperations()
                         .forEach(operation -> of(path, operation, api.getComponents(), mode)
@@ -81,8 +84,7 @@ enum ApiProblems {
                                                 problem.status, new ApiResponse().$ref(RESPONSES + problem.key())))));
     }
 
-    private static Stream<ApiProblems> of(
-            String path, Operation operation, Components components, Mode mode) {
+    private static Stream<ApiProblems> of(String path, Operation operation, Components components, Mode mode) {
         List<Parameter> parameters = operation.getParameters() == null ? List.of() : operation.getParameters();
         boolean body = operation.getRequestBody() != null;
         boolean query = parameters.stream().anyMatch(p -> ApiDocument.isIn(p, "query"));

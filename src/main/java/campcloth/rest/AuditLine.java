@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
 @Schema(name = "AuditLine")
 record AuditLine(
         @NotNull Instant at,
-        @Schema(description = "name of the account; left out where nobody was logged in") @Nullable String account,
+
+        @Schema(description = "name of the account; left out where nobody was logged in") @Nullable
+        String account,
+
         @Schema(example = "changed") @NotNull String action,
         @Schema(example = "rules") @NotNull String thingKind,
         @NotNull String thingId,
@@ -18,6 +21,11 @@ record AuditLine(
 
     static AuditLine of(AuditEntry entry) {
         return new AuditLine(
-                entry.at(), entry.account().orElse(null), entry.action(), entry.thingKind(), entry.thingId(), entry.what());
+                entry.at(),
+                entry.account().orElse(null),
+                entry.action(),
+                entry.thingKind(),
+                entry.thingId(),
+                entry.what());
     }
 }

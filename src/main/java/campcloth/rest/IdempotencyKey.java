@@ -15,11 +15,12 @@ final class IdempotencyKey {
 
     static final String EXAMPLE = "\"8e03978e-40d5-43e8-bc93-6894a57f9324\"";
 
-    static final String DESCRIPTION = "1 to 100 visible ASCII characters, unlike any sent before, such as a UUID, in quotes or not."
-            + " The same call with the same key is answered again as the first time, with Idempotency-Replayed: true, and makes"
-            + " nothing new, for 24 hours; with another body it is refused (422); while the first is worked on: 409. A call that"
-            + " was refused (4xx) made nothing and does not use its key up; after a failure (5xx) the same call with the same key"
-            + " finds what the first may have made.";
+    static final String DESCRIPTION =
+            "1 to 100 visible ASCII characters, unlike any sent before, such as a UUID, in quotes or not."
+                    + " The same call with the same key is answered again as the first time, with Idempotency-Replayed: true, and makes"
+                    + " nothing new, for 24 hours; with another body it is refused (422); while the first is worked on: 409. A call that"
+                    + " was refused (4xx) made nothing and does not use its key up; after a failure (5xx) the same call with the same key"
+                    + " finds what the first may have made.";
 
     private static final Pattern BARE = Pattern.compile("[!#-\\[\\]-~]{1,100}");
     private static final Pattern QUOTED = Pattern.compile("\"((?:[ !#-\\[\\]-~]|\\\\[\"\\\\])*)\"");

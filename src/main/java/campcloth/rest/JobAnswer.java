@@ -31,7 +31,9 @@ record JobAnswer(
         @Nullable Instant startedAt,
         @Nullable Instant endedAt,
         @Schema(description = "why it failed") @Nullable FailureBody failure,
-        @Schema(description = "of a layout that is done") @Nullable LayoutAnswer layout,
+
+        @Schema(description = "of a layout that is done") @Nullable
+        LayoutAnswer layout,
 
         @Schema(description = "of a list that was read; whether it was taken over says its field written") @Nullable
         ListReportBody report,
@@ -55,7 +57,10 @@ record JobAnswer(
     }
 
     /** What came of a job, by its kind; all empty while nothing did. */
-    record Results(@Nullable LayoutAnswer layout, @Nullable ListReportBody report, @Nullable String planUrl) {
+    record Results(
+            @Nullable LayoutAnswer layout,
+            @Nullable ListReportBody report,
+            @Nullable String planUrl) {
 
         static final Results NONE = new Results(null, null, null);
     }

@@ -1,5 +1,7 @@
 package campcloth.rest;
 
+import campcloth.access.Askers;
+import campcloth.access.Holding;
 import campcloth.garment.Sizes;
 import campcloth.job.Job;
 import campcloth.job.JobKind;
@@ -47,13 +49,16 @@ class JobHandingController {
     private final ClothsToCut cloths;
     private final Sizes sizes;
     private final Notation notation;
+    private final Askers askers;
 
-    JobHandingController(Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation) {
+    JobHandingController(
+            Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation, Askers askers) {
         this.jobs = jobs;
         this.lists = lists;
         this.cloths = cloths;
         this.sizes = sizes;
         this.notation = notation;
+        this.askers = askers;
     }
 
     @PostMapping("/api/jobs/layouts")
@@ -82,6 +87,7 @@ class JobHandingController {
         CuttingPlanWork.Asked asked = new CuttingPlanWork.Asked(request, secondsALayout);
         asked.check();
         CuttingPlanner.check(request.order(cloths.of(request.choice()), sizes));
+        Holding.madeBy(askers.now());
         return takenIn(jobs.add(NewJob.of(JobKind.CUTTING_PLAN, notation.write(asked))));
     }
 
@@ -89,14 +95,12 @@ class JobHandingController {
     @Operation(
             operationId = "handInList",
             summary = "Hands in a supplier's list, to be taken over or looked at",
-            description = "The body and the parameters are those of POST /api/cloths/import. The report comes with the job.",
+            description =
+                    "The body and the parameters are those of POST /api/cloths/import. The report comes with the job.",
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             required = true,
-                            content =
-                                    @Content(
-                                            mediaType = ListController.CSV,
-                                            schema = @Schema(ref = "SupplierList"))))
+                            content = @Content(mediaType = ListController.CSV, schema = @Schema(ref = "SupplierList"))))
     @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
     ResponseEntity<JobAnswer> list(
             HttpServletRequest request,

@@ -67,8 +67,9 @@ class JobsController {
     @Operation(
             operationId = "cancelJob",
             summary = "Asks for the end of a job: one that waits ends at once, one that runs soon",
-            description = "A list that is cancelled leaves nothing; one that was written already is done. A cutting plan's search"
-                    + " runs to its end, and its plan is not kept.")
+            description =
+                    "A list that is cancelled leaves nothing; one that was written already is done. A cutting plan's search"
+                            + " runs to its end, and its plan is not kept.")
     @ApiResponse(responseCode = "202", description = "The job as it is now", useReturnTypeSchema = true)
     JobAnswer cancel(@PathVariable String id) {
         Cancelling came = jobs.cancel(id);
@@ -88,10 +89,8 @@ class JobsController {
         }
         JobKind kind = kept.job().kind();
         return switch (kind) {
-            case LAYOUT ->
-                new JobAnswer.Results(notation.read(result.get(), LayoutAnswer.class), null, null);
-            case CUTTING_PLAN ->
-                new JobAnswer.Results(null, null, notation.read(result.get(), String.class));
+            case LAYOUT -> new JobAnswer.Results(notation.read(result.get(), LayoutAnswer.class), null, null);
+            case CUTTING_PLAN -> new JobAnswer.Results(null, null, notation.read(result.get(), String.class));
             case LIST -> new JobAnswer.Results(null, report(kept), null);
         };
     }

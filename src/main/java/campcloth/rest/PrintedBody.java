@@ -38,8 +38,7 @@ final class PrintedBody implements AutoCloseable {
         try {
             long most = BodyLimit.isList(request) ? ListDesk.MOST_BYTES : BodyLimit.MOST_BYTES;
             boolean whole = bytes.take(new DigestInputStream(request.getInputStream(), digest), most);
-            return new PrintedBody(
-                    request, bytes, !whole, HexFormat.of().formatHex(digest.digest()));
+            return new PrintedBody(request, bytes, !whole, HexFormat.of().formatHex(digest.digest()));
         } catch (IOException | RuntimeException broken) {
             bytes.close();
             throw broken;

@@ -128,8 +128,7 @@ class SameCallOnce extends OncePerRequestFilter {
                 "The call that came first with this Idempotency-Key is still being worked on. Send it again in a few seconds.");
     }
 
-    private void work(
-            KeyedCall call, UUID seed, PrintedBody body, HttpServletResponse response, FilterChain chain)
+    private void work(KeyedCall call, UUID seed, PrintedBody body, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         RecordedAnswer recorded = new RecordedAnswer(response);
         boolean ended = false;
@@ -146,7 +145,8 @@ class SameCallOnce extends OncePerRequestFilter {
         try {
             if (HttpStatus.valueOf(status).is4xxClientError()) {
                 calls.forget(call, seed);
-            } else if (HttpStatus.valueOf(status).is2xxSuccessful() && recorded.answer().isPresent()) {
+            } else if (HttpStatus.valueOf(status).is2xxSuccessful()
+                    && recorded.answer().isPresent()) {
                 calls.answered(call, seed, recorded.answer().get());
             } else {
                 calls.leave(call, seed);

@@ -13,7 +13,9 @@ record TokenBody(
         @Schema(example = "a script") @NotNull String name,
         @NotNull Instant madeAt,
         @NotNull Instant expiresAt,
-        @Schema(description = "within ten minutes; left out where it never was") @Nullable Instant lastUsedAt) {
+
+        @Schema(description = "within ten minutes; left out where it never was") @Nullable
+        Instant lastUsedAt) {
 
     static TokenBody of(AccessToken token) {
         return new TokenBody(

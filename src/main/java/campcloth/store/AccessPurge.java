@@ -57,7 +57,8 @@ class AccessPurge implements SmartInitializingSingleton {
                 Timestamp.from(clock.instant()),
                 TOKENS_SHOWN_DAYS);
         sql.update(
-                "delete from login_wait where last_at < ?", Timestamp.from(clock.instant().minus(LockOut.FORGOTTEN)));
+                "delete from login_wait where last_at < ?",
+                Timestamp.from(clock.instant().minus(LockOut.FORGOTTEN)));
     }
 
     @PreDestroy

@@ -76,7 +76,11 @@ class AccountsInPostgres implements Accounts {
     @Override
     @Transactional(readOnly = true)
     public Optional<String> passwordHash(UUID id) {
-        return sql.queryForList("select password_hash from account where id = ? and password_hash is not null", String.class, id)
+        return sql
+                .queryForList(
+                        "select password_hash from account where id = ? and password_hash is not null",
+                        String.class,
+                        id)
                 .stream()
                 .findFirst();
     }
@@ -89,7 +93,8 @@ class AccountsInPostgres implements Accounts {
         if (one("name_key = ?", name.key()).isPresent()) {
             throw Refused.of("name", "is taken", "choose another");
         }
-        boolean first = Boolean.TRUE.equals(sql.queryForObject("select not exists (select 1 from account)", Boolean.class));
+        boolean first =
+                Boolean.TRUE.equals(sql.queryForObject("select not exists (select 1 from account)", Boolean.class));
         UUID id = UUID.randomUUID();
         Proof.Password password = proof instanceof Proof.Password given ? given : new Proof.Password("", false);
         Optional<Proof.Vouched> vouched = proof instanceof Proof.Vouched given ? Optional.of(given) : Optional.empty();
@@ -125,29 +130,39 @@ class AccountsInPostgres implements Accounts {
         if (before.get().version() != expectedVersion) {
             return new Change.Stale(before.get().version());
         }
-        sql.update(
-                """
+        sql.update("""
                 update account set roles = ?, disabled = ?, version = version + 1,
-                    stamp = stamp + case when ? and not disabled then 1 else 0 end where id = ?""",
-                words(roles),
-                disabled,
-                disabled,
-                id);
+                    stamp = stamp + case when ? and not disabled then 1 else 0 end where id = ?""", words(roles), disabled, disabled, id);
         if (before.get().roles().contains(Role.ADMINISTRATOR) && administrators() == 0) {
-            throw Refused.of("roles", "would leave nobody who keeps the accounts", "make another account an administrator first");
+            throw Refused.of(
+                    "roles",
+                    "would leave nobody who keeps the accounts",
+                    "make another account an administrator first");
         }
-        audit.note(CHANGED, ACCOUNT, id.toString(), before.get().name().text() + " to " + words(roles) + (disabled ? ", disabled" : ""));
+        audit.note(
+                CHANGED,
+                ACCOUNT,
+                id.toString(),
+                before.get().name().text() + " to " + words(roles) + (disabled ? ", disabled" : ""));
         return new Change.Done(one("id = ?", id).orElseThrow());
     }
 
     @Override
     @Transactional
     public void setPassword(UUID id, String hash, boolean oneTime) {
-        sql.update("update account set password_hash = ?, one_time = ?, stamp = stamp + 1 where id = ?", hash, oneTime, id);
+        sql.update(
+                "update account set password_hash = ?, one_time = ?, stamp = stamp + 1 where id = ?",
+                hash,
+                oneTime,
+                id);
         if (oneTime) {
             sql.update("delete from access_token where account_id = ?", id);
         }
-        audit.note(CHANGED, ACCOUNT, id.toString(), oneTime ? "a one-time password; sessions and tokens ended" : "the password; sessions ended");
+        audit.note(
+                CHANGED,
+                ACCOUNT,
+                id.toString(),
+                oneTime ? "a one-time password; sessions and tokens ended" : "the password; sessions ended");
     }
 
     @Override
@@ -160,7 +175,9 @@ class AccountsInPostgres implements Accounts {
         return new Account(
                 row.getObject("id", UUID.class),
                 new AccountName(row.getString("name")),
-                Arrays.stream(row.getString("roles").split(",")).map(Role::valueOf).collect(Collectors.toSet()),
+                Arrays.stream(row.getString("roles").split(","))
+                        .map(Role::valueOf)
+                        .collect(Collectors.toSet()),
                 row.getBoolean("disabled"),
                 row.getBoolean("one_time"),
                 row.getLong("stamp"),
@@ -169,14 +186,19 @@ class AccountsInPostgres implements Accounts {
     }
 
     private Optional<Account> one(String condition, Object... values) {
-        return sql.query("select " + COLUMNS + " from account where " + condition, AccountsInPostgres::account, values).stream()
+        return sql
+                .query("select " + COLUMNS + " from account where " + condition, AccountsInPostgres::account, values)
+                .stream()
                 .findFirst();
     }
 
     private int administrators() {
-        return (int) sql.query("select " + COLUMNS + " from account where not disabled", AccountsInPostgres::account).stream()
-                .filter(account -> account.roles().contains(Role.ADMINISTRATOR))
-                .count();
+        return (int)
+                sql
+                        .query("select " + COLUMNS + " from account where not disabled", AccountsInPostgres::account)
+                        .stream()
+                        .filter(account -> account.roles().contains(Role.ADMINISTRATOR))
+                        .count();
     }
 
     private void lock() {

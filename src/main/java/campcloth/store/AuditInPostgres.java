@@ -69,7 +69,8 @@ class AuditInPostgres implements AuditLog, AuditTrail {
     @Transactional
     public int purge() {
         return sql.update(
-                "delete from audit_entry where at < ?", Timestamp.from(clock.instant().minus(KEPT)));
+                "delete from audit_entry where at < ?",
+                Timestamp.from(clock.instant().minus(KEPT)));
     }
 
     private static String bounded(String text) {

@@ -78,7 +78,8 @@ class LoginWaitsInPostgres implements LoginWaits {
                 .queryForList("select wrong from login_wait where name_digest = ?", Integer.class, digest(typedName))
                 .stream()
                 .findFirst()
-                .map(wrong -> "wrong attempt " + wrong + " in a row, wait " + LockOut.after(wrong).toSeconds() + " s")
+                .map(wrong -> "wrong attempt " + wrong + " in a row, wait "
+                        + LockOut.after(wrong).toSeconds() + " s")
                 .orElse("wrong attempt");
     }
 

@@ -45,13 +45,15 @@ class TokensInPostgres implements Tokens {
     @Transactional
     public TokenSecret make(UUID account, String name, Duration lasts) {
         if (name.isBlank() || name.length() > LONGEST_NAME) {
-            throw Refused.of("name", "is empty or longer than " + LONGEST_NAME + " characters", "say what the token is for");
+            throw Refused.of(
+                    "name", "is empty or longer than " + LONGEST_NAME + " characters", "say what the token is for");
         }
         if (lasts.compareTo(Duration.ofDays(1)) < 0 || lasts.compareTo(LONGEST) > 0) {
             throw Refused.of("days", "is not between 1 and " + LONGEST.toDays(), "choose a time in between");
         }
         sql.query("select 1 from account where id = ? for update", row -> {}, account);
-        Integer there = sql.queryForObject("select count(*) from access_token where account_id = ?", Integer.class, account);
+        Integer there =
+                sql.queryForObject("select count(*) from access_token where account_id = ?", Integer.class, account);
         if (there != null && there >= MOST) {
             throw Refused.of("name", "would be the token number " + (MOST + 1), "revoke one that is not needed");
         }

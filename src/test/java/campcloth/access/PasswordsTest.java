@@ -82,13 +82,34 @@ class PasswordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "ab", ".abc", "a b c", "\u00e4bc", "abc\n", "<b>", "01234567890123456789012345678901234567890"})
+    @ValueSource(
+            strings = {
+                "",
+                "ab",
+                ".abc",
+                "a b c",
+                "\u00e4bc",
+                "abc\n",
+                "<b>",
+                "01234567890123456789012345678901234567890"
+            })
     void noNames(String name) {
         assertThatThrownBy(() -> new AccountName(name)).isInstanceOf(Refused.class);
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 0", "9, 0", "10, 30", "11, 60", "12, 120", "14, 480", "15, 900", "16, 900", "99, 900", "2147483647, 900"})
+    @CsvSource({
+        "1, 0",
+        "9, 0",
+        "10, 30",
+        "11, 60",
+        "12, 120",
+        "14, 480",
+        "15, 900",
+        "16, 900",
+        "99, 900",
+        "2147483647, 900"
+    })
     void waitsGrowUpToABound(int wrong, long seconds) {
         assertThat(LockOut.after(wrong)).isEqualTo(Duration.ofSeconds(seconds));
     }

@@ -42,7 +42,8 @@ class AccountsOverHttpTest {
         assertThat(new Browsing(port).login(name, password).statusCode()).isEqualTo(302);
 
         HttpResponse<String> kept = call("GET", address, "", "");
-        assertThat(JSON.readTree(kept.body()).path("oneTimePassword").asBoolean()).isTrue();
+        assertThat(JSON.readTree(kept.body()).path("oneTimePassword").asBoolean())
+                .isTrue();
         String etag = kept.headers().firstValue("ETag").orElseThrow();
         String change = "{\"roles\": [\"MAKER\", \"MARSHAL\"], \"disabled\": true}";
         assertThat(call("PUT", address, change, "").statusCode()).isEqualTo(428);
@@ -78,7 +79,8 @@ class AccountsOverHttpTest {
         HttpResponse<String> answer = call("POST", ACCOUNTS, body, "");
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
         if (field != null) {
-            assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString()).startsWith(field);
+            assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
+                    .startsWith(field);
         }
     }
 
@@ -97,11 +99,13 @@ class AccountsOverHttpTest {
     @Test
     void tokensAreSeenAndRevokedByTheirOwner() {
         String bearer = known.bearer(known.account("token-keeper", Set.of(Role.MAKER)));
-        HttpResponse<String> all = Cookies.send(Cookies.request(port, "/api/tokens").header("Authorization", bearer));
+        HttpResponse<String> all =
+                Cookies.send(Cookies.request(port, "/api/tokens").header("Authorization", bearer));
         JsonNode token = JSON.readTree(all.body()).path(0);
         assertThat(token.path("name").asString()).isEqualTo("test");
         assertThat(all.body()).doesNotContain("campcloth_");
-        HttpRequest.Builder revoke = Cookies.request(port, "/api/tokens/" + token.path("id").asString())
+        HttpRequest.Builder revoke = Cookies.request(
+                        port, "/api/tokens/" + token.path("id").asString())
                 .header("Authorization", bearer)
                 .DELETE();
         assertThat(Cookies.send(revoke).statusCode()).isEqualTo(204);
@@ -111,12 +115,15 @@ class AccountsOverHttpTest {
     @Test
     void theDocumentSaysHowToComeIn() {
         JsonNode document = JSON.readTree(Cookies.get(port, "/v3/api-docs").body());
-        assertThat(document.at("/components/securitySchemes/token/scheme").asString()).isEqualTo("bearer");
+        assertThat(document.at("/components/securitySchemes/token/scheme").asString())
+                .isEqualTo("bearer");
         assertThat(document.path("paths").propertyNames()).contains(ACCOUNTS, "/api/tokens/{id}", "/api/audit");
         for (String status : Set.of("401", "403", "429")) {
-            assertThat(document.at("/paths/~1api~1labels/post/responses/" + status + "/$ref").asString())
+            assertThat(document.at("/paths/~1api~1labels/post/responses/" + status + "/$ref")
+                            .asString())
                     .isEqualTo("#/components/responses/Problem" + status);
-            assertThat(document.at("/components/responses/Problem" + status + "/content/application~1problem+json/example")
+            assertThat(document.at("/components/responses/Problem" + status
+                                    + "/content/application~1problem+json/example")
                             .isMissingNode())
                     .isFalse();
         }
@@ -125,10 +132,13 @@ class AccountsOverHttpTest {
     @ParameterizedTest
     @CsvSource({"/events/00000000-0000-0000-0000-000000000000", "/sheets/00000000-0000-0000-0000-000000000000"})
     void aLinkThatSharesNothingIsNotThere(String path) {
-        assertThat(Cookies.get(port, path + "?key=0123456789abcdefghijkl").statusCode()).isEqualTo(404);
+        assertThat(Cookies.get(port, path + "?key=0123456789abcdefghijkl").statusCode())
+                .isEqualTo(404);
         assertThat(Cookies.get(port, path + "?key=short").statusCode()).isEqualTo(303);
-        assertThat(Cookies.get(port, "/plan?key=0123456789abcdefghijkl").statusCode()).isEqualTo(303);
-        assertThat(Cookies.post(port, path + "/remove?key=0123456789abcdefghijkl", "version=0").statusCode())
+        assertThat(Cookies.get(port, "/plan?key=0123456789abcdefghijkl").statusCode())
+                .isEqualTo(303);
+        assertThat(Cookies.post(port, path + "/remove?key=0123456789abcdefghijkl", "version=0")
+                        .statusCode())
                 .isEqualTo(403);
     }
 

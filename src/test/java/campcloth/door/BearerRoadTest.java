@@ -2,8 +2,8 @@ package campcloth.door;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import campcloth.access.Account;
 import campcloth.access.AccessToken;
+import campcloth.access.Account;
 import campcloth.access.Accounts;
 import campcloth.access.Asker;
 import campcloth.access.Askers;
@@ -75,7 +75,8 @@ class BearerRoadTest {
     void whatIsNoTokenIsToldSo(String shown) {
         HttpResponse<String> answer = label(shown);
         assertThat(answer.statusCode()).isEqualTo(401);
-        assertThat(answer.headers().firstValue("WWW-Authenticate").orElseThrow()).contains("invalid_token");
+        assertThat(answer.headers().firstValue("WWW-Authenticate").orElseThrow())
+                .contains("invalid_token");
     }
 
     @Test
@@ -113,7 +114,8 @@ class BearerRoadTest {
         String bearer = known.bearer(account);
         assertThat(label(bearer).statusCode()).isEqualTo(200);
         AccessToken token = tokens.of(account.id()).get(0);
-        assertThat(tokens.revoke(known.otherMaker().id(), token.id().toString())).isFalse();
+        assertThat(tokens.revoke(known.otherMaker().id(), token.id().toString()))
+                .isFalse();
         assertThat(tokens.revoke(account.id(), token.id().toString())).isTrue();
         assertThat(label(bearer).statusCode()).isEqualTo(401);
     }

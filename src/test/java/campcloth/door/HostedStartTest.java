@@ -79,20 +79,24 @@ class HostedStartTest {
             Browsing browser = Browsing.as(port(one), "reeve");
             session = browser.session().orElseThrow().getValue();
             try (ConfigurableApplicationContext other = start("--campcloth.limits.logins-per-minute=3")) {
-                assertThat(Cookies.get(port(other), "/cloths", session).statusCode()).isEqualTo(200);
+                assertThat(Cookies.get(port(other), "/cloths", session).statusCode())
+                        .isEqualTo(200);
                 loginsAreLimited(port(other));
             }
             assertThat(Cookies.get(port(one), "/cloths", session).statusCode()).isEqualTo(200);
         }
         try (ConfigurableApplicationContext later = start()) {
-            assertThat(Cookies.get(port(later), "/cloths", session).statusCode()).isEqualTo(200);
-            assertThat(Cookies.get(port(later), "/cloths", "made-up").statusCode()).isEqualTo(303);
+            assertThat(Cookies.get(port(later), "/cloths", session).statusCode())
+                    .isEqualTo(200);
+            assertThat(Cookies.get(port(later), "/cloths", "made-up").statusCode())
+                    .isEqualTo(303);
         }
     }
 
     private static void loginsAreLimited(int port) {
         for (int i = 0; i < 3; i++) {
-            assertThat(new Browsing(port).login("nobody-" + i, "x").statusCode()).isEqualTo(422);
+            assertThat(new Browsing(port).login("nobody-" + i, "x").statusCode())
+                    .isEqualTo(422);
         }
         HttpResponse<String> refused = new Browsing(port).login("reeve", HostedAccounts.PASSWORD);
         assertThat(refused.statusCode()).isEqualTo(429);
@@ -119,7 +123,8 @@ class HostedStartTest {
 
     private static void withAnHeirloom(ConfigurableApplicationContext service) {
         ((GenericApplicationContext) service).registerBean("heirloom", Inheritance.class, () -> account -> {
-            assertThat(TransactionSynchronizationManager.isActualTransactionActive()).isTrue();
+            assertThat(TransactionSynchronizationManager.isActualTransactionActive())
+                    .isTrue();
             HEIRS.add(account);
         });
     }

@@ -31,7 +31,9 @@ class LimitsTest {
         assertThat(taken("GET", "/cloths", "192.0.2.1", OTHER, 20)).isEqualTo(10);
         assertThat(taken("GET", "/cloths", "192.0.2.1", null, 20)).isEqualTo(10);
         assertThat(taken("GET", "/cloths", "192.0.2.2", null, 20)).isEqualTo(10);
-        assertThat(limits.refusal(request("GET", "/cloths", "192.0.2.9"), ONE).orElseThrow().waitSeconds())
+        assertThat(limits.refusal(request("GET", "/cloths", "192.0.2.9"), ONE)
+                        .orElseThrow()
+                        .waitSeconds())
                 .isEqualTo(6);
         clock.pass(Duration.ofSeconds(6));
         assertThat(taken("GET", "/cloths", "192.0.2.1", ONE, 20)).isEqualTo(1);
@@ -68,7 +70,9 @@ class LimitsTest {
             buckets.take("once " + i);
         }
         assertThat(buckets.size()).isEqualTo(100);
-        assertThat(buckets.take("often")).as("who asks all the time is not forgotten").isPresent();
+        assertThat(buckets.take("often"))
+                .as("who asks all the time is not forgotten")
+                .isPresent();
     }
 
     private int taken(String method, String path, String address, @Nullable Account account, int times) {
@@ -88,7 +92,8 @@ class LimitsTest {
     }
 
     private static Account account() {
-        return new Account(UUID.randomUUID(), new AccountName("somebody"), Set.of(Role.MAKER), false, false, 0, Instant.EPOCH, 0);
+        return new Account(
+                UUID.randomUUID(), new AccountName("somebody"), Set.of(Role.MAKER), false, false, 0, Instant.EPOCH, 0);
     }
 
     private static final class Clockwork implements TimeMeter {

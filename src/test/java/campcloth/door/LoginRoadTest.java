@@ -46,7 +46,9 @@ class LoginRoadTest {
     void whoeverLogsInComesBackToThePageAskedFor(String back, String led) {
         Browsing browser = new Browsing(port);
         HttpResponse<String> in = browser.submit(
-                "/login", "/login", Map.of("name", HostedAccounts.FIRST, "password", HostedAccounts.PASSWORD, "back", back));
+                "/login",
+                "/login",
+                Map.of("name", HostedAccounts.FIRST, "password", HostedAccounts.PASSWORD, "back", back));
         assertThat(in.statusCode()).isEqualTo(302);
         HttpResponse<String> on = browser.get(path(in));
         assertThat(on.statusCode()).isEqualTo(302);
@@ -69,7 +71,10 @@ class LoginRoadTest {
     void loggingOutEndsTheSessionOnTheServer() {
         Browsing browser = Browsing.as(port, HostedAccounts.FIRST);
         String session = browser.session().orElseThrow().getValue();
-        assertThat(browser.submit("/", "/logout", Map.of()).headers().firstValue("Location").orElseThrow())
+        assertThat(browser.submit("/", "/logout", Map.of())
+                        .headers()
+                        .firstValue("Location")
+                        .orElseThrow())
                 .endsWith("/login?out");
         assertThat(Cookies.get(port, "/cloths", session).statusCode()).isEqualTo(303);
     }
@@ -82,7 +87,16 @@ class LoginRoadTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/login", "/logout", "/events/new", "/plan/sheets", "/account/tokens", "/accounts", "/demo/remove"})
+    @ValueSource(
+            strings = {
+                "/login",
+                "/logout",
+                "/events/new",
+                "/plan/sheets",
+                "/account/tokens",
+                "/accounts",
+                "/demo/remove"
+            })
     void noFormIsTakenWithoutItsToken(String path) {
         Browsing browser = Browsing.as(port, HostedAccounts.FIRST);
         for (Optional<String> token : List.of(Optional.<String>empty(), Optional.of("made-up"))) {
@@ -95,7 +109,15 @@ class LoginRoadTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/events/new", "/cloths/new", "/cloths/import", "/demo", "/account", "/account/password", "/accounts", "/", "/burn-test"
+                "/events/new",
+                "/cloths/new",
+                "/cloths/import",
+                "/demo",
+                "/account",
+                "/account/password",
+                "/accounts",
+                "/",
+                "/burn-test"
             })
     void everyPageWithAFormCarriesTheToken(String page) {
         HttpResponse<String> answer = Browsing.as(port, HostedAccounts.FIRST).get(page);
@@ -114,7 +136,8 @@ class LoginRoadTest {
         HttpResponse<String> taken = Cookies.send(withFile("_csrf", token, session));
         assertThat(taken.statusCode()).as(taken.body()).isEqualTo(302);
         assertThat(taken.headers().firstValue("Location").orElseThrow()).contains("/cloths/import/");
-        assertThat(Cookies.send(withFile("_other", token, session)).statusCode()).isEqualTo(403);
+        assertThat(Cookies.send(withFile("_other", token, session)).statusCode())
+                .isEqualTo(403);
     }
 
     private HttpRequest.Builder withFile(String field, String token, String session) {
@@ -136,7 +159,9 @@ class LoginRoadTest {
                         .body())
                 .contains("the-keeper")
                 .doesNotContain("href=\"/accounts\"");
-        assertThat(new Browsing(port).get("/login").body()).contains("href=\"/login\"").doesNotContain("/logout");
+        assertThat(new Browsing(port).get("/login").body())
+                .contains("href=\"/login\"")
+                .doesNotContain("/logout");
     }
 
     @ParameterizedTest

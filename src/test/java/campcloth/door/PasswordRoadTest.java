@@ -38,7 +38,8 @@ class PasswordRoadTest {
 
     @Test
     void aNewAccountChoosesItsOwnPasswordBeforeAnythingElse() {
-        Browsing administrator = Browsing.as(port, known.account(Role.ADMINISTRATOR).name().text());
+        Browsing administrator =
+                Browsing.as(port, known.account(Role.ADMINISTRATOR).name().text());
         HttpResponse<String> made =
                 administrator.submit("/accounts", "/accounts", Map.of("name", "Newcomer", "maker", "true"));
         assertThat(made.statusCode()).as(made.body()).isEqualTo(200);
@@ -54,7 +55,9 @@ class PasswordRoadTest {
 
         HttpResponse<String> changed = change(newcomer, oneTime, NEXT, NEXT);
         assertThat(changed.headers().firstValue("Location").orElseThrow()).endsWith("/login?changed");
-        assertThat(newcomer.get("/cloths").statusCode()).as("the session is over").isEqualTo(303);
+        assertThat(newcomer.get("/cloths").statusCode())
+                .as("the session is over")
+                .isEqualTo(303);
         assertThat(newcomer.login("NEWCOMER", oneTime).statusCode()).isEqualTo(422);
         assertThat(newcomer.login("NEWCOMER", NEXT).statusCode()).isEqualTo(302);
         assertThat(newcomer.get("/cloths").statusCode()).isEqualTo(200);
@@ -98,7 +101,8 @@ class PasswordRoadTest {
                         .submit(page, page, Map.of("version", "0", "maker", "true", "marshal", "true"))
                         .statusCode())
                 .isEqualTo(302);
-        assertThat(accounts.byId(changing.id()).orElseThrow().roles()).containsExactlyInAnyOrder(Role.MAKER, Role.MARSHAL);
+        assertThat(accounts.byId(changing.id()).orElseThrow().roles())
+                .containsExactlyInAnyOrder(Role.MAKER, Role.MARSHAL);
         HttpResponse<String> stale = administrator.submit(page, page, Map.of("version", "0", "maker", "true"));
         assertThat(stale.statusCode()).isEqualTo(422);
         assertThat(stale.body()).contains("in between");
@@ -113,7 +117,10 @@ class PasswordRoadTest {
         String weak = new Argon2Hashes(1024, 1).hash(HostedAccounts.PASSWORD);
         accounts.rehash(account.id(), weak);
         assertThat(hashes.isOutdated(weak)).isTrue();
-        assertThat(new Browsing(port).login("old-timer", "not the password at all").statusCode()).isEqualTo(422);
+        assertThat(new Browsing(port)
+                        .login("old-timer", "not the password at all")
+                        .statusCode())
+                .isEqualTo(422);
         assertThat(accounts.passwordHash(account.id())).hasValue(weak);
         Browsing.as(port, "old-timer");
         String now = accounts.passwordHash(account.id()).orElseThrow();

@@ -58,7 +58,9 @@ class ProviderRoadTest {
         Browsing browser = new Browsing(port);
         assertThat(browser.get("/login").body()).contains("/oauth2/authorization/oidc");
         assertThat(path(loggedIn(browser))).isEqualTo("/");
-        assertThat(browser.get("/account").body()).contains("norawaver", "another service").doesNotContain("/account/password");
+        assertThat(browser.get("/account").body())
+                .contains("norawaver", "another service")
+                .doesNotContain("/account/password");
         Account account = account("subject-1").orElseThrow();
         assertThat(account.roles()).containsExactly(Role.MAKER);
 
@@ -121,7 +123,8 @@ class ProviderRoadTest {
     private static HttpResponse<String> loggedIn(Browsing browser) {
         HttpResponse<String> there = browser.get("/oauth2/authorization/oidc");
         assertThat(there.statusCode()).as(there.body()).isEqualTo(302);
-        HttpResponse<String> at = Cookies.elsewhere(there.headers().firstValue("Location").orElseThrow());
+        HttpResponse<String> at =
+                Cookies.elsewhere(there.headers().firstValue("Location").orElseThrow());
         HttpResponse<String> back = browser.get(path(at));
         return path(back).equals("/login") ? browser.get("/login") : back;
     }

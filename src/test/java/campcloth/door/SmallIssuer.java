@@ -56,13 +56,20 @@ final class SmallIssuer implements AutoCloseable {
 
     private Map<String, Object> metadata() {
         return Map.of(
-                "issuer", address(),
-                "authorization_endpoint", address() + "/authorize",
-                "token_endpoint", address() + "/token",
-                "jwks_uri", address() + "/keys",
-                "response_types_supported", new String[] {"code"},
-                "subject_types_supported", new String[] {"public"},
-                "id_token_signing_alg_values_supported", new String[] {"RS256"});
+                "issuer",
+                address(),
+                "authorization_endpoint",
+                address() + "/authorize",
+                "token_endpoint",
+                address() + "/token",
+                "jwks_uri",
+                address() + "/keys",
+                "response_types_supported",
+                new String[] {"code"},
+                "subject_types_supported",
+                new String[] {"public"},
+                "id_token_signing_alg_values_supported",
+                new String[] {"RS256"});
     }
 
     private void authorize(HttpExchange exchange) throws IOException {
@@ -82,7 +89,15 @@ final class SmallIssuer implements AutoCloseable {
         try {
             answer(
                     exchange,
-                    Map.of("access_token", "unused", "token_type", "Bearer", "expires_in", 60, "id_token", identity(nonce)));
+                    Map.of(
+                            "access_token",
+                            "unused",
+                            "token_type",
+                            "Bearer",
+                            "expires_in",
+                            60,
+                            "id_token",
+                            identity(nonce)));
         } catch (JOSEException broken) {
             throw new IOException(broken);
         }
@@ -112,8 +127,9 @@ final class SmallIssuer implements AutoCloseable {
 
     private static Map<String, String> parameters(String form) {
         Map<String, String> parameters = new HashMap<>();
-        Arrays.stream(form.split("&")).map(part -> part.split("=", 2)).forEach(part -> parameters.put(
-                part[0], URLDecoder.decode(part[1], StandardCharsets.UTF_8)));
+        Arrays.stream(form.split("&"))
+                .map(part -> part.split("=", 2))
+                .forEach(part -> parameters.put(part[0], URLDecoder.decode(part[1], StandardCharsets.UTF_8)));
         return parameters;
     }
 

@@ -25,7 +25,8 @@ class StartTest {
     void whereOthersReachItNobodyIsServedWithoutALogin(String address) {
         assertThatThrownBy(() -> check(Map.of("server.address", address)))
                 .isInstanceOf(NotStarted.class)
-                .hasMessageContainingAll("In local mode nobody logs in", "SERVER_ADDRESS=127.0.0.1", "CAMPCLOTH_MODE=hosted");
+                .hasMessageContainingAll(
+                        "In local mode nobody logs in", "SERVER_ADDRESS=127.0.0.1", "CAMPCLOTH_MODE=hosted");
     }
 
     @Test

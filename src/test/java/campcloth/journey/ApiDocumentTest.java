@@ -180,7 +180,8 @@ class ApiDocumentTest {
 
     /** What needs many calls at once: {@link JobsRoadTest}, {@link SameCallTwiceTest}. */
     private static boolean isProvokedElsewhere(Operation operation, String status) {
-        return status.equals("429") || (status.equals("409") && operation.method().equals("post"));
+        return status.equals("429")
+                || (status.equals("409") && operation.method().equals("post"));
     }
 
     private void isAsDescribed(Operation operation, String status, HttpResponse<String> answer) {

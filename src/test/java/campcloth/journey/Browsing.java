@@ -25,7 +25,8 @@ public final class Browsing {
     private static final String COOKIE = "SESSION";
 
     private final CookieManager cookies = new CookieManager();
-    private final HttpClient http = HttpClient.newBuilder().cookieHandler(cookies).build();
+    private final HttpClient http =
+            HttpClient.newBuilder().cookieHandler(cookies).build();
     private final String server;
 
     public Browsing(int port) {

@@ -80,18 +80,7 @@ final class DescribedCalls {
 
     /** The call that the document describes: its example as the body, and something kept where an id is asked for. */
     Call right(Operation operation) {
-        String body = operation
-                .bodyExample()
-                .map(example -> example.isString() ? example.asString() : example.toString())
-                .orElse("");
-        Call call = new Call(
-                operation.method(),
-                operation.path() + needed(operation),
-                body,
-                operation
-                        .bodyMediaType()
-                        .map(type -> Map.of("Content-Type", type))
-                        .orElse(Map.of()));
+        Call call = example(operation);
         int id = operation.path().indexOf("/{id}");
         if (id < 0) {
             return call;
@@ -105,6 +94,22 @@ final class DescribedCalls {
                         .replace("{id}", JSON.readTree(kept.body()).path("id").asString())));
         Optional<String> tag = kept.headers().firstValue("ETag").filter(etag -> operation.takesIfMatch());
         return tag.map(etag -> found.with("If-Match", etag)).orElse(found);
+    }
+
+    /** The call with the example as its body, and its address as it is described. */
+    static Call example(Operation operation) {
+        String body = operation
+                .bodyExample()
+                .map(example -> example.isString() ? example.asString() : example.toString())
+                .orElse("");
+        return new Call(
+                operation.method(),
+                operation.path() + needed(operation),
+                body,
+                operation
+                        .bodyMediaType()
+                        .map(type -> Map.of("Content-Type", type))
+                        .orElse(Map.of()));
     }
 
     /** A job that goes on while it is looked at and cancelled. */

@@ -118,8 +118,7 @@ class FormTwiceTest {
 
     /** What a browser would send of the form that goes to that address. */
     private Map<String, String> form(String page, String action) throws Exception {
-        String html = http.send(
-                        HttpRequest.newBuilder(uri(page)).build(), BodyHandlers.ofString())
+        String html = http.send(HttpRequest.newBuilder(uri(page)).build(), BodyHandlers.ofString())
                 .body();
         String form = FORM.matcher(html)
                 .results()

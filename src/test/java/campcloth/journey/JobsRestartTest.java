@@ -77,6 +77,7 @@ class JobsRestartTest {
                 "spring.datasource.username", database.user(),
                 "spring.datasource.password", database.password(),
                 "server.port", "0",
+                "spring.datasource.hikari.maximum-pool-size", "4",
                 "campcloth.demo", "false",
                 "campcloth.jobs.run", String.valueOf(runs)));
         return application.run("--server.port=0");

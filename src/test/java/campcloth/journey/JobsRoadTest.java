@@ -129,7 +129,8 @@ class JobsRoadTest {
     void aListOnAPageIsCancelledWhileItWaitsAndMayBeTriedAgain() throws Exception {
         String looked = redirect(upload("Mill " + UUID.randomUUID(), LIST));
         waitFor(looked, "What would come of the list");
-        sql.update("update job set state = 'QUEUED', ended_at = null, result = null, not_before = now() + interval '1 hour'");
+        sql.update(
+                "update job set state = 'QUEUED', ended_at = null, result = null, not_before = now() + interval '1 hour'");
         assertThat(get(looked).body()).contains("Looking at the list", "/cancel", "http-equiv=\"refresh\"");
         assertThat(redirect(form(looked + "/cancel"))).isEqualTo(looked);
         assertThat(get(looked).body()).contains("The work was cancelled");
@@ -181,9 +182,8 @@ class JobsRoadTest {
     }
 
     private HttpResponse<String> post(String path, String body, String type) throws Exception {
-        return send(request(path)
-                .header("Content-Type", type)
-                .POST(BodyPublishers.ofString(body, StandardCharsets.UTF_8)));
+        return send(
+                request(path).header("Content-Type", type).POST(BodyPublishers.ofString(body, StandardCharsets.UTF_8)));
     }
 
     private HttpResponse<String> get(String path) throws Exception {

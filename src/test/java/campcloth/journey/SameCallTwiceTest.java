@@ -113,7 +113,8 @@ class SameCallTwiceTest {
     void withSomethingElseItIsRefused() throws Exception {
         assertThat(post("/api/jobs/lists?supplier=A", LIST, key).statusCode()).isEqualTo(202);
         for (HttpResponse<String> other : List.of(
-                post("/api/jobs/lists?supplier=B", LIST, key), post("/api/jobs/lists?supplier=A", LIST + "B,x,y", key))) {
+                post("/api/jobs/lists?supplier=B", LIST, key),
+                post("/api/jobs/lists?supplier=A", LIST + "B,x,y", key))) {
             assertThat(other.statusCode()).isEqualTo(422);
             assertThat(JSON.readTree(other.body()).path("type").asString()).endsWith("key-used");
             assertThat(JSON.readTree(other.body()).at("/errors/0/field").asString())
@@ -130,8 +131,7 @@ class SameCallTwiceTest {
         ExecutorService pool = Executors.newFixedThreadPool(AT_ONCE);
         List<HttpResponse<String>> answers = new ArrayList<>();
         try {
-            Callable<HttpResponse<String>> call =
-                    () -> post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, key);
+            Callable<HttpResponse<String>> call = () -> post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, key);
             for (Future<HttpResponse<String>> answer : pool.invokeAll(Collections.nCopies(AT_ONCE, call))) {
                 answers.add(answer.get());
             }
@@ -176,7 +176,8 @@ class SameCallTwiceTest {
             return;
         }
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString()).isEqualTo("Idempotency-Key");
+        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
+                .isEqualTo("Idempotency-Key");
     }
 
     @Test
@@ -187,7 +188,8 @@ class SameCallTwiceTest {
         assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, "\"\\\"\\\\" + key + "\"")
                         .statusCode())
                 .isEqualTo(201);
-        assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, "x".repeat(101)).statusCode())
+        assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, "x".repeat(101))
+                        .statusCode())
                 .isEqualTo(400);
         assertThat(send(request("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION)
                                 .header("Idempotency-Key", key)

@@ -20,7 +20,8 @@ class IdempotencyKeyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "\"\"", "\"a", "a\"", "\u00e9", "\"\u00e9\"", "a\u0000", "\"a\\b\"", "a\\b", "\"a\";p=1"})
+    @ValueSource(
+            strings = {"", "\"\"", "\"a", "a\"", "\u00e9", "\"\u00e9\"", "a\u0000", "\"a\\b\"", "a\\b", "\"a\";p=1"})
     void whatIsNoStringAndNoVisibleTextIsNoKey(String header) {
         assertThatThrownBy(() -> IdempotencyKey.read(header)).isInstanceOf(Refused.class);
     }

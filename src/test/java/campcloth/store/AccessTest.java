@@ -141,7 +141,8 @@ class AccessTest {
     void aNameIsTakenInEveryCase() {
         Account account = made(Set.of(Role.MAKER));
         AccountName same = new AccountName(account.name().text().toUpperCase(Locale.ROOT));
-        assertThatThrownBy(() -> accounts.make(same, Set.of(Role.MAKER), PASSWORD)).hasMessageContaining("taken");
+        assertThatThrownBy(() -> accounts.make(same, Set.of(Role.MAKER), PASSWORD))
+                .hasMessageContaining("taken");
         assertThat(accounts.byName(same.text())).hasValue(account);
     }
 
@@ -151,9 +152,12 @@ class AccessTest {
         TokenSecret secret = tokens.make(account.id(), "script", Duration.ofDays(2));
         assertThat(tokens.use(secret)).hasValue(account);
         assertThat(sql.queryForObject(
-                        "select row_to_json(t)::text from access_token t where account_id = ?", String.class, account.id()))
+                        "select row_to_json(t)::text from access_token t where account_id = ?",
+                        String.class,
+                        account.id()))
                 .doesNotContain(secret.text());
-        TokensInPostgres later = new TokensInPostgres(sql, audit, new Moving(Instant.now().plus(Duration.ofDays(3))));
+        TokensInPostgres later =
+                new TokensInPostgres(sql, audit, new Moving(Instant.now().plus(Duration.ofDays(3))));
         assertThat(later.use(secret)).as("it has run out").isEmpty();
     }
 
@@ -163,7 +167,8 @@ class AccessTest {
         for (int i = 0; i < Tokens.MOST; i++) {
             tokens.make(account.id(), "script", Duration.ofDays(2));
         }
-        assertThatThrownBy(() -> tokens.make(account.id(), "script", Duration.ofDays(2))).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> tokens.make(account.id(), "script", Duration.ofDays(2)))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
@@ -182,7 +187,9 @@ class AccessTest {
         assertThat(waits.begin(name)).hasValue(Duration.ofSeconds(60));
         for (int i = 0; i < 10; i++) {
             clock.pass(Duration.ofMinutes(15));
-            assertThat(waits.begin(name)).as("never longer than a quarter of an hour").isEmpty();
+            assertThat(waits.begin(name))
+                    .as("never longer than a quarter of an hour")
+                    .isEmpty();
         }
         waits.clear(name);
         assertThat(waits.begin(name)).isEmpty();

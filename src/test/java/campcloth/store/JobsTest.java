@@ -47,7 +47,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Jobs on a real database: worked on once whoever works, taken over, given back, ended, bounded. */
-@SpringBootTest(properties = "campcloth.jobs.run=false")
+@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
 @OnRealPostgres
 class JobsTest {
 
@@ -228,8 +228,9 @@ class JobsTest {
         });
         until(() -> kept(job).state() == JobState.RUNNING);
         leaving.stop(Duration.ofMillis(100));
-        assertThat(kept(job).state()).isEqualTo(JobState.QUEUED);
-        Claim next = queue.claim(LAYOUTS).orElseThrow();
+        List<Claim> claims = new ArrayList<>();
+        until(() -> queue.claim(LAYOUTS).map(claims::add).orElse(false));
+        Claim next = claims.get(0);
         deaf.countDown();
         assertThat(queue.done(next, "\"next\"")).isTrue();
         assertThat(jobs.byId(job.id().toString()).orElseThrow().result()).contains("\"next\"");
@@ -242,8 +243,8 @@ class JobsTest {
             as(one, () -> jobs.add(NewJob.of(JobKind.LAYOUT, "1")));
         }
         assertThatThrownBy(() -> as(one, () -> jobs.add(NewJob.of(JobKind.LAYOUT, "1"))))
-                .isInstanceOfSatisfying(TooManyJobs.class, many -> assertThat(many.isOwn())
-                        .isTrue());
+                .isInstanceOfSatisfying(
+                        TooManyJobs.class, many -> assertThat(many.isOwn()).isTrue());
         as(account(), () -> jobs.add(NewJob.of(JobKind.LAYOUT, "1")));
         assertThat(as(one, () -> jobs.latest(100))).hasSize(Jobs.MOST_OWN);
     }
@@ -254,8 +255,8 @@ class JobsTest {
                 + " select gen_random_uuid(), 'LAYOUT', 'QUEUED', '1', false, gen_random_uuid(), '{}', now(), now()"
                 + " from generate_series(1, " + Jobs.MOST + ")");
         assertThatThrownBy(() -> jobs.add(NewJob.of(JobKind.LAYOUT, "1")))
-                .isInstanceOfSatisfying(TooManyJobs.class, many -> assertThat(many.isOwn())
-                        .isFalse());
+                .isInstanceOfSatisfying(
+                        TooManyJobs.class, many -> assertThat(many.isOwn()).isFalse());
     }
 
     @Test
@@ -283,27 +284,27 @@ class JobsTest {
     @Test
     void bytesComeAsTheyWereHandedInAndStayOnlyWhereTheyAreNeeded() throws Exception {
         byte[] bytes = "key;name\n1;x\n".repeat(5000).getBytes(StandardCharsets.UTF_8);
-        Job stays = jobs.add(new NewJob(
-                JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(bytes)), true));
-        Job goes = jobs.add(new NewJob(
-                JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(bytes)), false));
+        Job stays = jobs.add(new NewJob(JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(bytes)), true));
+        Job goes = jobs.add(new NewJob(JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(bytes)), false));
         for (int i = 0; i < 2; i++) {
             Claim claim = queue.claim(Set.of(JobKind.LIST)).orElseThrow();
             assertThat(queue.payload(claim).readAllBytes()).isEqualTo(bytes);
             queue.done(claim, "1");
         }
-        assertThat(jobs.byId(goes.id().toString()).orElseThrow().isPayloadKept()).isFalse();
+        assertThat(jobs.byId(goes.id().toString()).orElseThrow().isPayloadKept())
+                .isFalse();
         assertThat(jobs.addOnPayloadOf(goes.id().toString(), "2")).isEmpty();
         Job again = jobs.addOnPayloadOf(stays.id().toString(), "2").orElseThrow();
         assertThat(again.id()).isNotEqualTo(stays.id());
-        assertThat(queue.payload(queue.claim(Set.of(JobKind.LIST)).orElseThrow()).readAllBytes())
+        assertThat(queue.payload(queue.claim(Set.of(JobKind.LIST)).orElseThrow())
+                        .readAllBytes())
                 .isEqualTo(bytes);
     }
 
     @Test
     void whatEndedLongAgoIsRemovedAndItsBytesBeforeThat() throws Exception {
-        Job job = jobs.add(new NewJob(
-                JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(new byte[] {1})), true));
+        Job job = jobs.add(
+                new NewJob(JobKind.LIST, "1", Optional.of(() -> new ByteArrayInputStream(new byte[] {1})), true));
         queue.done(queue.claim(Set.of(JobKind.LIST)).orElseThrow(), "1");
         queue.sweep();
         assertThat(jobs.byId(job.id().toString()).orElseThrow().isPayloadKept()).isTrue();

@@ -46,7 +46,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** What a job wrote before its instance went away is there once when another has done it again. */
-@SpringBootTest(properties = "campcloth.jobs.run=false")
+@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
 @OnRealPostgres
 class JobsWriteOnceTest {
 
@@ -101,7 +101,12 @@ class JobsWriteOnceTest {
         workedOnAndLost();
         assertThat(number("select count(*) from cloth")).isEqualTo(before + ROWS);
         done(job);
-        assertThat(lists.byId(job.id().toString()).orElseThrow().report().orElseThrow().counts().unchanged())
+        assertThat(lists.byId(job.id().toString())
+                        .orElseThrow()
+                        .report()
+                        .orElseThrow()
+                        .counts()
+                        .unchanged())
                 .isEqualTo(ROWS);
         assertThat(number("select count(*) from cloth")).isEqualTo(before + ROWS);
     }
@@ -139,8 +144,7 @@ class JobsWriteOnceTest {
         }
         ListOrder how = new ListOrder("Mill " + UUID.randomUUID(), Optional.empty(), Optional.empty());
         try (Spool spool = new Spool()) {
-            spool.take(
-                    new ByteArrayInputStream(list.toString().getBytes(StandardCharsets.UTF_8)), Integer.MAX_VALUE);
+            spool.take(new ByteArrayInputStream(list.toString().getBytes(StandardCharsets.UTF_8)), Integer.MAX_VALUE);
             return lists.add(new AskedList("list.csv", how, OnBadRow.SKIP, false), spool);
         }
     }

@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.advice.Adviser;
 import campcloth.advice.Candidate;
@@ -64,7 +65,7 @@ class TwoInstancesTest {
                     long start = System.nanoTime();
                     await(Duration.ofSeconds(1), () -> atB.tickInMemory() >= tick);
                     assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(1));
-                    assertThat(atB.byIds(List.of(anId())).get(0).cloth()).isEqualTo(cloth);
+                    assertThat(cloth(atB)).isEqualTo(cloth);
                     assertThat(score(b, atB)).isEqualTo(score(cloth));
                 }
             }
@@ -98,6 +99,30 @@ class TwoInstancesTest {
             assertThat(numbers(atB.columns())).isEqualTo(numbers(inTable));
             assertThat(atB.columns().cloths()).isEqualTo(inTable.size());
         }
+    }
+
+    @Test
+    void whatIsTakenBackIsSeenByNobodyElseAndHidesNothing() {
+        try (IndexedDatabase a = new IndexedDatabase()) {
+            a.write(shipped.cloths());
+            ClothSnapshot snapshot = a.snapshot();
+            snapshot.bringUpToDate();
+            assertThatThrownBy(() -> a.writing(sql -> {
+                        a.write(Map.of(anId(), edited(1)));
+                        assertThat(cloth(snapshot)).isEqualTo(edited(1));
+                        assertThat(snapshot.columns().cloths())
+                                .isEqualTo(shipped.cloths().size());
+                        throw new IllegalStateException("taken back");
+                    }))
+                    .hasMessage("taken back");
+            assertThat(cloth(snapshot)).isEqualTo(shipped.cloths().get(anId()));
+            a.write(Map.of(anId(), edited(2)));
+            assertThat(cloth(snapshot)).isEqualTo(edited(2));
+        }
+    }
+
+    private Cloth cloth(ClothSnapshot snapshot) {
+        return snapshot.byIds(List.of(anId())).get(0).cloth();
     }
 
     private void changeAtRandom(

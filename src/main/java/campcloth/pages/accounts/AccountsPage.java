@@ -56,8 +56,7 @@ class AccountsPage {
                 ? Optional.empty()
                 : FormErrors.caught(
                         errors,
-                        () -> keeping.make(
-                                new AccountName(Objects.requireNonNullElse(form.name, "")), form.roles()));
+                        () -> keeping.make(new AccountName(Objects.requireNonNullElse(form.name, "")), form.roles()));
         if (made.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model);

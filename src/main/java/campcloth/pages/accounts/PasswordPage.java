@@ -75,7 +75,8 @@ class PasswordPage {
 
     private String page(Model model) {
         model.addAttribute("least", Passwords.LEAST);
-        model.addAttribute("oneTime", Optional.of(me.account()).filter(Account::oneTime).isPresent());
+        model.addAttribute(
+                "oneTime", Optional.of(me.account()).filter(Account::oneTime).isPresent());
         return FORM;
     }
 }
