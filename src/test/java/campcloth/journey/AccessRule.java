@@ -124,13 +124,6 @@ enum AccessRule {
         Answer of(Knocker who, Whose whose, KeptThings.Kind kind) {
             return formOf(who, whose, kind, CHANGE_RULES);
         }
-    },
-    /** An id that stands in a body and is not looked at. */
-    IGNORED {
-        @Override
-        Answer of(Knocker who, Whose whose, KeptThings.Kind kind) {
-            throw new AssertionError("nothing is asked by what is ignored");
-        }
     };
 
     /** What is answered. */
