@@ -70,7 +70,7 @@ final class PageCalls {
             thing.ifPresent(named -> query.put(row.place().substring(1), named.id()));
         }
         String path = path(row, who, thing);
-        String sent = row.sent().equals(DENIED) ? "" : filled(row.sent());
+        String sent = filled(row.sent().startsWith(DENIED) ? row.sent().substring(DENIED.length()).strip() : row.sent());
         if (row.what().startsWith(GET) || row.what().startsWith("ANY ")) {
             return browser(who).get(path + joined(encoded(query), sent));
         }
