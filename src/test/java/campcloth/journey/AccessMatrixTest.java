@@ -185,13 +185,19 @@ class AccessMatrixTest {
                 call = call.with("If-Match", things.tag(thing));
             }
         } else {
-            call = call.sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
+            call = call.at(call.path().replace("{id}", things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN).within()))
+                    .sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
         }
         String key = things.shown(thing, whose);
         if (!key.isEmpty()) {
             call = call.at(call.path() + (call.path().contains("?") ? "&" : "?") + "key=" + key);
         }
         return as(who, call);
+    }
+
+    /** Whose cloth a swatch is of that names another cloth: one with a swatch, so that it is not the other one. */
+    private static Knocker known(Knocker who) {
+        return who.isStranger() ? Knocker.MAKER : who;
     }
 
     /** Sends it; a job that was taken in need not be worked on. */
