@@ -86,7 +86,8 @@ public final class Adviser {
             return nothing(question, comfort(question));
         }
         Judging judging = judging(question, question.candidates().get(0));
-        return judging.ranking(question.candidates().stream().map(judging::weighed).toList());
+        return judging.ranking(
+                question.candidates().stream().map(judging::weighed).toList());
     }
 
     /** How any cloth is judged for the question. */
@@ -96,12 +97,7 @@ public final class Adviser {
 
     private static Ranking nothing(Question question, Comfort comfort) {
         return new Ranking(
-                List.of(),
-                comfort.needs(),
-                comfort.dressings(question.wear()),
-                Map.of(),
-                List.of(),
-                Optional.empty());
+                List.of(), comfort.needs(), comfort.dressings(question.wear()), Map.of(), List.of(), Optional.empty());
     }
 
     /**

@@ -136,8 +136,7 @@ final class ComfortTable {
     private static long known(List<SpellComfort> spells) {
         long known = 0;
         for (SpellComfort spell : spells) {
-            known = 2 * known
-                    + (spell.heat().wettednessAsked().inRange().isPresent() ? 1 : 0);
+            known = 2 * known + (spell.heat().wettednessAsked().inRange().isPresent() ? 1 : 0);
         }
         return known;
     }

@@ -39,8 +39,8 @@ record Judging(
     static Judging of(Question question, Comfort comfort, OutfitAdvice fire, Cloth any) {
         Wear wear = question.wear();
         Bounds bounds = Bounds.of(comfort, Estimates.complete(any), wear);
-        boolean atFire = question.event().spells().stream()
-                .anyMatch(s -> s.fireInUse().isPresent());
+        boolean atFire =
+                question.event().spells().stream().anyMatch(s -> s.fireInUse().isPresent());
         return new Judging(
                 question,
                 comfort,
@@ -94,8 +94,7 @@ record Judging(
                 question.wear(),
                 comfort.ensembles(completed, question.wear()),
                 comfort.of(completed, question.wear()),
-                fire.ofGarment(
-                        WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event()),
+                fire.ofGarment(WornCloth.of(completed, question.wearAtFire()), question.outfit(), question.event()),
                 Prickle.of(completed),
                 bounds);
     }

@@ -66,10 +66,13 @@ final class QuickPass {
         QuickPass pass = new QuickPass(judging, any, columns, wanted);
         pass.lookAtMakes();
         long[] keys = pass.withoutFire();
-        List<Promising> roughly = pass.gathered(
-                keys.length, LOT, i -> rank(keys[i]), (i, reader) -> pass.roughly(row(keys[i]), reader));
+        List<Promising> roughly =
+                pass.gathered(keys.length, LOT, i -> rank(keys[i]), (i, reader) -> pass.roughly(row(keys[i]), reader));
         return pass.gathered(
-                roughly.size(), LOT / 16, i -> roughly.get(i).most(), (i, reader) -> pass.closely(roughly.get(i).row()));
+                roughly.size(),
+                LOT / 16,
+                i -> roughly.get(i).most(),
+                (i, reader) -> pass.closely(roughly.get(i).row()));
     }
 
     private void lookAtMakes() {

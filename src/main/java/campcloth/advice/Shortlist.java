@@ -84,7 +84,8 @@ public final class Shortlist {
 
     /** Ranks the candidates of a question. */
     public Ranked whole(Question question) {
-        return new Ranked(question, adviser.rank(question), question.candidates().size(), 0);
+        return new Ranked(
+                question, adviser.rank(question), question.candidates().size(), 0);
     }
 
     private Ranked best(Question about, ClothColumns columns, int wanted) {
@@ -95,7 +96,9 @@ public final class Shortlist {
         best.judge(about.candidates());
         Set<String> told = about.candidates().stream().map(Candidate::id).collect(Collectors.toSet());
         List<QuickPass.Promising> promising = QuickPass.of(judging, any.cloth(), columns, wanted);
-        for (int from = 0; from < promising.size() && !best.beats(promising.get(from).most()); from += AT_ONCE) {
+        for (int from = 0;
+                from < promising.size() && !best.beats(promising.get(from).most());
+                from += AT_ONCE) {
             List<String> ids = promising.subList(from, Math.min(promising.size(), from + AT_ONCE)).stream()
                     .map(one -> columns.id(one.row()))
                     .filter(id -> !told.contains(id))

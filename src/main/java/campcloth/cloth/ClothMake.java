@@ -17,11 +17,6 @@ public record ClothMake(
 
     public static ClothMake of(Cloth cloth) {
         return new ClothMake(
-                cloth.blend(),
-                cloth.weave(),
-                cloth.surface(),
-                cloth.finish(),
-                cloth.stretch(),
-                cloth.flameTreatment());
+                cloth.blend(), cloth.weave(), cloth.surface(), cloth.finish(), cloth.stretch(), cloth.flameTreatment());
     }
 }

@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** A claim while somebody works on it. */
 final class Running implements JobRun {
@@ -20,7 +19,7 @@ final class Running implements JobRun {
     private final Claim claim;
     private final JobQueue queue;
     private final Duration lease;
-    private final AtomicReference<Optional<Reason>> stop = new AtomicReference<>(Optional.empty());
+    private volatile Optional<Reason> stop = Optional.empty();
     private volatile Map<String, Double> progress = Map.of();
     private long heldNanos = System.nanoTime();
 
@@ -51,16 +50,16 @@ final class Running implements JobRun {
 
     @Override
     public boolean isStopped() {
-        return stop.get().isPresent();
+        return stop.isPresent();
     }
 
     /** Asks for the end; the first reason stands. */
-    void stop(Reason reason) {
-        stop.compareAndSet(Optional.empty(), Optional.of(reason));
+    synchronized void stop(Reason reason) {
+        stop = stop.or(() -> Optional.of(reason));
     }
 
     Optional<Reason> reason() {
-        return stop.get();
+        return stop;
     }
 
     /** Holds the claim on. Whoever does not get through for as long as it lasts has lost it. Called by one thread. */

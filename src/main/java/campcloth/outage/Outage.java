@@ -54,7 +54,10 @@ public enum Outage {
     }
 
     private static Stream<Throwable> chain(Throwable failure) {
-        return Stream.iterate(failure, Outage::next).takeWhile(link -> link != null).limit(DEEPEST).map(link -> (Throwable) link);
+        return Stream.iterate(failure, Outage::next)
+                .takeWhile(link -> link != null)
+                .limit(DEEPEST)
+                .map(link -> (Throwable) link);
     }
 
     /** The driver hangs what it knows behind a batch's or a pool's failure as the next one, not always as the cause. */

@@ -15,8 +15,7 @@ public final class Outages {
     /** Which outage a failure comes from, if it comes from one. */
     public Optional<Outage> of(Throwable failure) {
         return Outage.of(failure)
-                .map(outage -> outage == Outage.READ_ONLY && storageIsLow.getAsBoolean()
-                        ? Outage.STORAGE_FULL
-                        : outage);
+                .map(outage ->
+                        outage == Outage.READ_ONLY && storageIsLow.getAsBoolean() ? Outage.STORAGE_FULL : outage);
     }
 }

@@ -27,8 +27,7 @@ class AdviceController {
     private final Questions questions;
     private final Fibres fibres;
 
-    AdviceController(
-            Adviser adviser, Shortlist shortlist, Candidates candidates, Questions questions, Fibres fibres) {
+    AdviceController(Adviser adviser, Shortlist shortlist, Candidates candidates, Questions questions, Fibres fibres) {
         this.adviser = adviser;
         this.shortlist = shortlist;
         this.candidates = candidates;

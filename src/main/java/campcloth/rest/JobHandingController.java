@@ -51,8 +51,7 @@ class JobHandingController {
     private final Notation notation;
     private final Askers askers;
 
-    JobHandingController(
-            Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation, Askers askers) {
+    JobHandingController(Jobs jobs, ListJobs lists, ClothsToCut cloths, Sizes sizes, Notation notation, Askers askers) {
         this.jobs = jobs;
         this.lists = lists;
         this.cloths = cloths;

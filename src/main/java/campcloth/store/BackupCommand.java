@@ -58,8 +58,9 @@ public final class BackupCommand {
             System.err.println("Say: java -jar campcloth.jar " + words.get(0) + " FILE");
             return MISUSED;
         }
-        String[] settings =
-                Arrays.stream(arguments).filter(argument -> argument.startsWith("--")).toArray(String[]::new);
+        String[] settings = Arrays.stream(arguments)
+                .filter(argument -> argument.startsWith("--"))
+                .toArray(String[]::new);
         try (ConfigurableApplicationContext context = new SpringApplicationBuilder(SettingsAlone.class)
                 .web(WebApplicationType.NONE)
                 .logStartupInfo(false)
@@ -70,9 +71,10 @@ public final class BackupCommand {
             System.err.println(refused.getMessage());
         } catch (IOException | SQLException | RuntimeException failure) {
             LoggerFactory.getLogger(BackupCommand.class).debug("What led to it", failure);
-            String remedy = Outage.of(failure).filter(Outage.STORAGE_FULL::equals).isPresent()
-                    ? " A disk is full: make room and try again."
-                    : "";
+            String remedy =
+                    Outage.of(failure).filter(Outage.STORAGE_FULL::equals).isPresent()
+                            ? " A disk is full: make room and try again."
+                            : "";
             System.err.println("No " + words.get(0) + " was made: " + failure.getMessage() + remedy);
         }
         return REFUSED;

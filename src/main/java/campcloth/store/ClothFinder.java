@@ -67,11 +67,8 @@ class ClothFinder {
         if (asked.reading() == ClothReading.NEARLY) {
             return made.apply(Stream.empty());
         }
-        try (Stream<String> ids = sql.sql(asked.ids())
-                .withFetchSize(IDS_AT_ONCE)
-                .params(asked.params())
-                .query(String.class)
-                .stream()) {
+        try (Stream<String> ids =
+                sql.sql(asked.ids()).withFetchSize(IDS_AT_ONCE).params(asked.params()).query(String.class).stream()) {
             return made.apply(ids);
         }
     }

@@ -24,7 +24,8 @@ class ClothReader {
 
     private static final int LOT = 2000;
 
-    private static final String COLUMNS = "id, version, tick, origin, removed_by is not null as removed, body, owner, share_key";
+    private static final String COLUMNS =
+            "id, version, tick, origin, removed_by is not null as removed, body, owner, share_key";
     private static final String CHANGED = "select " + COLUMNS + " from cloth where tick > ?";
     private static final String ALL = "select " + COLUMNS + " from cloth where removed_by is null";
     private static final String BY_IDS = ALL + " and id = any (?)";
@@ -33,7 +34,8 @@ class ClothReader {
             String id, long version, KeptCloth.Origin origin, boolean removed, String body, Holding holding) {}
 
     /** A row that changed. */
-    record Changed(String id, @Nullable KeptCloth cloth, @Nullable ClothInNumbers figures) {
+    record Changed(
+            String id, @Nullable KeptCloth cloth, @Nullable ClothInNumbers figures) {
 
         boolean isRemoved() {
             return cloth == null;

@@ -13,6 +13,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -58,6 +59,7 @@ class ClothSnapshot {
         this.sql = sql;
         this.transaction = new TransactionTemplate(transactions);
         this.transaction.setReadOnly(true);
+        this.transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
         this.reader = reader;
         this.lately = new LatelyAsked(mostWhole);
         this.mostWhole = mostWhole;
@@ -117,7 +119,7 @@ class ClothSnapshot {
         return seen.tick() >= newest ? seen : refreshed(newest);
     }
 
-    /** Of the threads that wait here none holds a connection of its own. */
+    /** Of the threads that wait here none holds a connection, unless it came within a transaction. */
     private synchronized State refreshed(long newest) {
         State seen = state;
         if (seen.tick() >= newest) {
@@ -125,7 +127,7 @@ class ClothSnapshot {
         }
         long begun = System.nanoTime();
         try {
-            state = Objects.requireNonNull(transaction.execute(status -> changed(seen, newest)));
+            state = Objects.requireNonNull(transaction.execute(status -> changed(seen)));
         } catch (RuntimeException failure) {
             state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
             throw failure;
@@ -134,7 +136,12 @@ class ClothSnapshot {
         return state;
     }
 
-    private State changed(State seen, long newest) {
+    /** In a transaction of its own, so that it sees nothing that is not committed, whoever asks. */
+    private State changed(State seen) {
+        long newest = newestTick();
+        if (seen.tick() >= newest) {
+            return seen;
+        }
         ColumnsEdit edit = new ColumnsEdit(seen.columns(), makes);
         Wholes wholes = new Wholes(seen.whole());
         long tick = reader.changedSince(seen.tick(), changed -> {

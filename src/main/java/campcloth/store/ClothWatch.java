@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.postgresql.PGConnection;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.dao.DataAccessException;
-import org.springframework.transaction.TransactionException;
 
 /**
  * Has the catalogue in memory brought up to date as soon as any instance changes a cloth, so that the next question finds it so. Listens
@@ -84,6 +82,9 @@ final class ClothWatch implements AutoCloseable {
         Duration pause = FIRST_PAUSE;
         while (!isStopped()) {
             boolean heard = listened();
+            if (!heard) {
+                lookAnyway();
+            }
             pause = heard ? FIRST_PAUSE : shorter(pause.multipliedBy(2), atLeastEvery);
             rest(shorter(pause, atLeastEvery));
         }
@@ -122,12 +123,21 @@ final class ClothWatch implements AutoCloseable {
                     break;
                 }
             }
-        } catch (SQLException | DataAccessException | TransactionException lost) {
+        } catch (SQLException | RuntimeException lost) {
             tell(lost);
         } finally {
             listening.set(null);
         }
         return heard;
+    }
+
+    /** Where there is no connection to listen on, another may do to look at the clock. */
+    private void lookAnyway() {
+        try {
+            bringUpToDate.run();
+        } catch (RuntimeException failure) {
+            tell(failure);
+        }
     }
 
     private void tell(Exception lost) {

@@ -92,8 +92,7 @@ final class Columns implements ClothColumns {
 
     /** Whether a whole cloth is as new as its row. */
     boolean isAsNew(KeptCloth kept, int row) {
-        return kept.version() >= chunk(row).version[at(row)]
-                && kept.holding().equals(chunk(row).holding[at(row)]);
+        return kept.version() >= chunk(row).version[at(row)] && kept.holding().equals(chunk(row).holding[at(row)]);
     }
 
     @Override

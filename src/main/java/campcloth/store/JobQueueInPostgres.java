@@ -72,7 +72,8 @@ class JobQueueInPostgres implements JobQueue {
                 attempts = attempts - ?, not_before = clock_timestamp() + ?::bigint * interval '1 ms'
             where id = ? and claim = ? and state = 'RUNNING'
             """;
-    private static final String SWEEP = "delete from job where ended_at < clock_timestamp() - ?::bigint * interval '1 ms'";
+    private static final String SWEEP =
+            "delete from job where ended_at < clock_timestamp() - ?::bigint * interval '1 ms'";
     private static final String SWEEP_PAYLOAD = """
             update job set payload = null, payload_bytes = 0
             where payload is not null and ended_at < clock_timestamp() - ?::bigint * interval '1 ms'
@@ -94,16 +95,20 @@ class JobQueueInPostgres implements JobQueue {
         sql.update(GIVE_UP, json.write(GivenUp.afterLosses()), Job.MOST_ATTEMPTS);
         String names = kinds.stream().map(Enum::name).collect(Collectors.joining(" "));
         return sql
-                .query(CLAIM, (row, number) -> claim(row), UUID.randomUUID(), pace.lease().toMillis(), names)
+                .query(
+                        CLAIM,
+                        (row, number) -> claim(row),
+                        UUID.randomUUID(),
+                        pace.lease().toMillis(),
+                        names)
                 .stream()
                 .findFirst();
     }
 
     private static Claim claim(ResultSet row) throws SQLException {
         Array roles = row.getArray("roles");
-        Set<Role> known = Arrays.stream((String[]) roles.getArray())
-                .map(Role::valueOf)
-                .collect(Collectors.toSet());
+        Set<Role> known =
+                Arrays.stream((String[]) roles.getArray()).map(Role::valueOf).collect(Collectors.toSet());
         return new Claim(
                 row.getObject("id", UUID.class),
                 row.getObject("claim", UUID.class),
@@ -132,9 +137,7 @@ class JobQueueInPostgres implements JobQueue {
     @Override
     @Transactional(readOnly = true)
     public InputStream payload(Claim claim) throws IOException {
-        byte[] packed = sql
-                .query(PAYLOAD, (row, number) -> row.getBytes("payload"), claim.id(), claim.token())
-                .stream()
+        byte[] packed = sql.query(PAYLOAD, (row, number) -> row.getBytes("payload"), claim.id(), claim.token()).stream()
                 .findFirst()
                 .orElseThrow(() -> new IOException("the payload of the job is not here"));
         return new GZIPInputStream(new ByteArrayInputStream(packed));

@@ -22,8 +22,8 @@ import org.springframework.stereotype.Component;
 class JobRows {
 
     /** What a job is read from. */
-    static final String COLUMNS = "id, kind, state, progress, attempts, cancel_asked, made_at, started_at, ended_at,"
-            + " owner, failure";
+    static final String COLUMNS =
+            "id, kind, state, progress, attempts, cancel_asked, made_at, started_at, ended_at," + " owner, failure";
 
     static final String ALL_COLUMNS = COLUMNS + ", request, result, payload is not null as has_payload";
 
@@ -60,8 +60,7 @@ class JobRows {
         Map<?, ?> read = json.read(text, Map.class);
         return read.entrySet().stream()
                 .collect(Collectors.toMap(
-                        entry -> String.valueOf(entry.getKey()),
-                        entry -> ((Number) entry.getValue()).doubleValue()));
+                        entry -> String.valueOf(entry.getKey()), entry -> ((Number) entry.getValue()).doubleValue()));
     }
 
     private static Optional<Instant> instant(@Nullable Timestamp time) {

@@ -59,8 +59,7 @@ class JobsInPostgres implements Jobs {
                 payload_bytes = case when state = 'QUEUED' and not keeps_payload then 0 else payload_bytes end
             where id = ? and state in ('QUEUED', 'RUNNING')
             """;
-    private static final String REMOVE =
-            "delete from job where id = ? and state in ('DONE', 'FAILED', 'CANCELLED')";
+    private static final String REMOVE = "delete from job where id = ? and state in ('DONE', 'FAILED', 'CANCELLED')";
 
     private final JdbcTemplate sql;
     private final TransactionTemplate transaction;
@@ -103,24 +102,25 @@ class JobsInPostgres implements Jobs {
 
     private Job added(NewJob job, Optional<Spool> packed) {
         return handedIn(packed.map(JobsInPostgres::size).orElse(0L), id -> {
-            sql.update(connection -> {
-                PreparedStatement add = connection.prepareStatement(ADD);
-                add.setObject(1, id);
-                add.setString(2, job.kind().name());
-                add.setString(3, job.request());
-                if (packed.isPresent()) {
-                    add.setBinaryStream(4, packed.get().in(), size(packed.get()));
-                } else {
-                    add.setNull(4, Types.BINARY);
-                }
-                add.setLong(5, packed.map(JobsInPostgres::size).orElse(0L));
-                add.setBoolean(6, job.keepsPayload());
-                add.setObject(7, owner().orElse(null), Types.OTHER);
-                add.setArray(8, connection.createArrayOf("text", roles()));
-                return add;
-            });
-            return true;
-        }).orElseThrow();
+                    sql.update(connection -> {
+                        PreparedStatement add = connection.prepareStatement(ADD);
+                        add.setObject(1, id);
+                        add.setString(2, job.kind().name());
+                        add.setString(3, job.request());
+                        if (packed.isPresent()) {
+                            add.setBinaryStream(4, packed.get().in(), size(packed.get()));
+                        } else {
+                            add.setNull(4, Types.BINARY);
+                        }
+                        add.setLong(5, packed.map(JobsInPostgres::size).orElse(0L));
+                        add.setBoolean(6, job.keepsPayload());
+                        add.setObject(7, owner().orElse(null), Types.OTHER);
+                        add.setArray(8, connection.createArrayOf("text", roles()));
+                        return add;
+                    });
+                    return true;
+                })
+                .orElseThrow();
     }
 
     @Override
@@ -129,16 +129,18 @@ class JobsInPostgres implements Jobs {
         if (other.isEmpty()) {
             return Optional.empty();
         }
-        return handedIn(0, fresh -> sql.update(connection -> {
-                    PreparedStatement add = connection.prepareStatement(ADD_ON_PAYLOAD);
-                    add.setObject(1, fresh);
-                    add.setString(2, request);
-                    add.setObject(3, owner().orElse(null), Types.OTHER);
-                    add.setArray(4, connection.createArrayOf("text", roles()));
-                    add.setObject(5, other.get().job().id());
-                    return add;
-                })
-                > 0);
+        return handedIn(
+                0,
+                fresh -> sql.update(connection -> {
+                            PreparedStatement add = connection.prepareStatement(ADD_ON_PAYLOAD);
+                            add.setObject(1, fresh);
+                            add.setString(2, request);
+                            add.setObject(3, owner().orElse(null), Types.OTHER);
+                            add.setArray(4, connection.createArrayOf("text", roles()));
+                            add.setObject(5, other.get().job().id());
+                            return add;
+                        })
+                        > 0);
     }
 
     /** Writes a job under a new id, where there is room for it; one that is there from the first time is answered as it is. */
@@ -174,7 +176,9 @@ class JobsInPostgres implements Jobs {
 
     @Override
     public Optional<KeptJob> byId(String id) {
-        return Ids.uuid(id).flatMap(this::row).filter(kept -> kept.job().holding().mayRead(askers.now()));
+        return Ids.uuid(id)
+                .flatMap(this::row)
+                .filter(kept -> kept.job().holding().mayRead(askers.now()));
     }
 
     private Optional<KeptJob> row(UUID id) {

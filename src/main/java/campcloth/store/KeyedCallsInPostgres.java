@@ -83,8 +83,7 @@ class KeyedCallsInPostgres implements KeyedCalls {
         }
         int status = row.getInt("status");
         if (!row.wasNull()) {
-            return new Start.Answered(
-                    new CallAnswer(status, headers(row.getString("headers")), row.getString("body")));
+            return new Start.Answered(new CallAnswer(status, headers(row.getString("headers")), row.getString("body")));
         }
         return row.getBoolean("busy") ? new Start.Running() : new Start.First(row.getObject("seed", UUID.class));
     }
@@ -99,13 +98,7 @@ class KeyedCallsInPostgres implements KeyedCalls {
     @Override
     public void answered(KeyedCall call, UUID seed, CallAnswer answer) {
         sql.update(
-                ANSWERED,
-                answer.status(),
-                json.write(answer.headers()),
-                answer.body(),
-                asker(call),
-                name(call),
-                seed);
+                ANSWERED, answer.status(), json.write(answer.headers()), answer.body(), asker(call), name(call), seed);
     }
 
     @Override

@@ -37,6 +37,7 @@ final class LatelyAsked {
     }
 
     synchronized void keep(Collection<KeptCloth> read) {
-        read.forEach(kept -> cloths.merge(kept.id(), kept, (one, other) -> one.version() > other.version() ? one : other));
+        read.forEach(
+                kept -> cloths.merge(kept.id(), kept, (one, other) -> one.version() > other.version() ? one : other));
     }
 }

@@ -39,8 +39,7 @@ public final class ListJobs {
     /** Hands a list in. What is only to be looked at is kept for a while when that is done. */
     public Job add(AskedList asked, Spool list) throws IOException {
         checkMayTakeLists();
-        return jobs.add(
-                new NewJob(JobKind.LIST, notation.write(asked), Optional.of(list::in), asked.dryRun()));
+        return jobs.add(new NewJob(JobKind.LIST, notation.write(asked), Optional.of(list::in), asked.dryRun()));
     }
 
     /** What the work would be refused for is told at once. */
@@ -76,7 +75,6 @@ public final class ListJobs {
         checkMayTakeLists();
         Job before = list.job();
         AskedList next = before.state() == JobState.DONE ? list.asked().takenOver() : list.asked();
-        return ids.under(
-                before.id(), () -> jobs.addOnPayloadOf(before.id().toString(), notation.write(next)));
+        return ids.under(before.id(), () -> jobs.addOnPayloadOf(before.id().toString(), notation.write(next)));
     }
 }

@@ -77,7 +77,8 @@ final class DrawnCloths {
     }
 
     private Figure around(Property property, double value) {
-        double inRange = Math.max(property.range().least(), Math.min(property.range().most(), value));
+        double inRange =
+                Math.max(property.range().least(), Math.min(property.range().most(), value));
         double width = random.nextBoolean() ? 1 : random.nextDouble(1, 1.5);
         Basis basis = one(Basis.values());
         return new Figure(

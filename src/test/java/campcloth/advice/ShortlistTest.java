@@ -55,7 +55,8 @@ class ShortlistTest {
         for (int i = 0; i < EVENTS; i++) {
             Question question = question(events.event(), new SplittableRandom(100 * seed + i), all);
             Judging judging = Camp.ADVISER.judging(question, all.get(0));
-            List<QuickPass.Promising> promising = QuickPass.of(judging, all.get(0).cloth(), columns, CLOTHS);
+            List<QuickPass.Promising> promising =
+                    QuickPass.of(judging, all.get(0).cloth(), columns, CLOTHS);
             assertThat(promising).hasSize(CLOTHS);
             ComfortTable.Reader reader = ComfortTable.of(judging, all.get(0).cloth(), columns).new Reader();
             for (QuickPass.Promising one : promising) {
@@ -68,10 +69,11 @@ class ShortlistTest {
                         columns.vapourResistanceM2PaW(one.row()));
                 assertThat(reader.score())
                         .as(as)
-                        .isCloseTo(
-                                judging.comfortScore(weighed.facts().spells()), within(reader.error()));
+                        .isCloseTo(judging.comfortScore(weighed.facts().spells()), within(reader.error()));
                 boolean passes = !Warnings.asksForCaution(weighed.facts().spells(), judging.bounds());
-                assertThat(passes ? reader.mayPass() : !reader.surelyPasses()).as(as).isTrue();
+                assertThat(passes ? reader.mayPass() : !reader.surelyPasses())
+                        .as(as)
+                        .isTrue();
             }
         }
     }
@@ -98,8 +100,7 @@ class ShortlistTest {
         all.addAll(candidates(cloths));
         Shortlist.Ranked quick = new Shortlist(Camp.ADVISER, cloths, 0).rank(question, ClothSearch.EVERYTHING, 150);
         assertThat(told(quick.ranking().judged()))
-                .isEqualTo(told(
-                        Camp.ADVISER.rank(question.of(all)).judged().subList(0, 150)));
+                .isEqualTo(told(Camp.ADVISER.rank(question.of(all)).judged().subList(0, 150)));
         assertThat(quick.lower()).isEqualTo(CLOTHS + 40 - 150);
     }
 

@@ -174,7 +174,8 @@ class AlikeTest {
             Collections.shuffle(shuffled, new Random(random.nextLong()));
             Cloth asked = drawn(random);
             int limit = 1 + random.nextInt(50);
-            assertThat(Alike.to(asked, new ClothsInMemory(shuffled), limit)).isEqualTo(Alike.to(asked, IN_MEMORY, limit));
+            assertThat(Alike.to(asked, new ClothsInMemory(shuffled), limit))
+                    .isEqualTo(Alike.to(asked, IN_MEMORY, limit));
         });
     }
 
@@ -271,7 +272,8 @@ class AlikeTest {
 
     @Test
     void anEmptyCatalogueHasNoNeighbour() {
-        Alike alike = Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200), new ClothsInMemory(List.of()), 5);
+        Alike alike =
+                Alike.to(Samples.cloth("flax 100", Weave.PLAIN, Finish.NONE, 200), new ClothsInMemory(List.of()), 5);
         assertThat(alike.neighbours()).isEmpty();
         assertThat(alike.checks())
                 .isNotEmpty()

@@ -48,8 +48,7 @@ class CompletenessTest {
                                 LINEN.with(Property.WEIGHT_GSM, figure(Basis.TYPICAL))
                                         .with(Property.PRICE_PER_METRE, figure(Basis.ESTIMATED))),
                         kept("d", Origin.CATALOGUE, LINEN.with(Property.WEIGHT_GSM, figure(Basis.ESTIMATED))),
-                                kept("e", Origin.EDITED, LINEN))
-                        ::forEach,
+                        kept("e", Origin.EDITED, LINEN))::forEach,
                 10);
         Tally whole = completeness.whole();
         assertThat(whole.cloths()).isEqualTo(5);
@@ -66,7 +65,8 @@ class CompletenessTest {
 
     @Test
     void fibreDiametersAreWorthMeasuringOnlyWhereThereIsHair() {
-        List<Gap> gaps = Completeness.of(List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL))::forEach, 10)
+        List<Gap> gaps = Completeness.of(
+                        List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL))::forEach, 10)
                 .worthMeasuring();
         assertThat(gaps).extracting(gap -> gap.kept().id()).containsExactly("linen", "wool");
         assertThat(gaps).extracting(Gap::measurable).containsExactly(7, 9);
@@ -93,7 +93,8 @@ class CompletenessTest {
         for (Property property : Property.values()) {
             known = known.with(property, figure(Basis.MEASURED));
         }
-        assertThat(Completeness.of(List.of(kept("a", Origin.OWN, known))::forEach, 10).worthMeasuring())
+        assertThat(Completeness.of(List.of(kept("a", Origin.OWN, known))::forEach, 10)
+                        .worthMeasuring())
                 .isEmpty();
     }
 

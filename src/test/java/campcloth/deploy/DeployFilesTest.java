@@ -46,9 +46,12 @@ class DeployFilesTest {
 
     @Test
     void everySelectorFindsThePods() {
-        assertThat(deployment.at("spec", "template", "metadata", "labels").map()).isEqualTo(LABEL);
+        assertThat(deployment.at("spec", "template", "metadata", "labels").map())
+                .isEqualTo(LABEL);
         assertThat(deployment.at("spec", "selector", "matchLabels").map()).isEqualTo(LABEL);
-        assertThat(DeployFiles.manifest("Service", "campcloth").at("spec", "selector").map())
+        assertThat(DeployFiles.manifest("Service", "campcloth")
+                        .at("spec", "selector")
+                        .map())
                 .isEqualTo(LABEL);
         assertThat(DeployFiles.manifest("PodDisruptionBudget", "campcloth")
                         .at("spec", "selector", "matchLabels")
@@ -61,7 +64,8 @@ class DeployFilesTest {
         assertThat(pod.at("topologySpreadConstraints", 0, "labelSelector", "matchLabels")
                         .map())
                 .isEqualTo(LABEL);
-        Yaml scaled = DeployFiles.manifest("HorizontalPodAutoscaler", "campcloth").at("spec", "scaleTargetRef");
+        Yaml scaled =
+                DeployFiles.manifest("HorizontalPodAutoscaler", "campcloth").at("spec", "scaleTargetRef");
         assertThat(scaled.at("kind").text() + "/" + scaled.at("name").text()).isEqualTo("Deployment/campcloth");
     }
 
@@ -124,7 +128,8 @@ class DeployFilesTest {
     void theProgramIsNobodyAndWritesNowhere() throws IOException {
         assertThat(pod.at("securityContext", "runAsNonRoot").text()).isEqualTo("true");
         String user = pod.at("securityContext", "runAsUser").text();
-        assertThat(Files.readString(DeployFiles.FOLDER.resolve("Dockerfile"))).contains("\nUSER " + user + ":" + user + "\n");
+        assertThat(Files.readString(DeployFiles.FOLDER.resolve("Dockerfile")))
+                .contains("\nUSER " + user + ":" + user + "\n");
         assertThat(pod.at("securityContext", "seccompProfile", "type").text()).isEqualTo("RuntimeDefault");
         assertThat(pod.at("automountServiceAccountToken").text()).isEqualTo("false");
         assertThat(pod.at("enableServiceLinks").text()).isEqualTo("false");
@@ -137,7 +142,8 @@ class DeployFilesTest {
             assertThat(service.at("read_only").text()).as("%s", name).isEqualTo("true");
             assertThat(service.at("cap_drop").text()).as("%s", name).isEqualTo("[ALL]");
             assertThat(service.at("security_opt").text()).as("%s", name).contains("no-new-privileges:true");
-            assertThat(service.at("healthcheck").isThere() || service.at("build").isThere())
+            assertThat(service.at("healthcheck").isThere()
+                            || service.at("build").isThere())
                     .as("health of %s", name)
                     .isTrue();
         }
@@ -204,15 +210,18 @@ class DeployFilesTest {
         Set<String> used = new TreeSet<>(DeployFiles.environmentOfTheImage().keySet());
         used.remove("JAVA_TOOL_OPTIONS");
         compose.at("services", "one", "environment").map().keySet().forEach(name -> used.add(name.toString()));
-        DeployFiles.manifest("ConfigMap", "campcloth-settings").at("data").map().keySet().forEach(name -> used.add(name.toString()));
+        DeployFiles.manifest("ConfigMap", "campcloth-settings")
+                .at("data")
+                .map()
+                .keySet()
+                .forEach(name -> used.add(name.toString()));
         Stream<Yaml> files = Stream.concat(
                 pod.at("volumes").items().stream().flatMap(Yaml::everything).map(place -> place.at("path")),
                 compose.at("services", "one", "secrets").items().stream().map(secret -> secret.at("target")));
         files.map(Yaml::text)
                 .filter(path -> path.contains(".") && !path.endsWith(".crt"))
-                .forEach(path -> used.add(path.toUpperCase(Locale.ROOT)
-                        .replace(".", "_")
-                        .replace("ADMIN-", "ADMIN_")));
+                .forEach(path ->
+                        used.add(path.toUpperCase(Locale.ROOT).replace(".", "_").replace("ADMIN-", "ADMIN_")));
         assertThat(used).hasSizeGreaterThan(12);
         assertThat(DeployFiles.settingsInTheReadme()).containsAll(used);
     }

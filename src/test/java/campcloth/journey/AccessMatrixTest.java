@@ -80,7 +80,8 @@ class AccessMatrixTest {
         Set<String> told = new TreeSet<>();
         TABLE.rows().forEach(row -> told.add(row.what()));
         assertThat(told)
-                .as("access/operations.csv: give each new operation a row that says who may do it, and take out what is gone")
+                .as(
+                        "access/operations.csv: give each new operation a row that says who may do it, and take out what is gone")
                 .containsExactlyInAnyOrderElementsOf(described);
     }
 
@@ -146,8 +147,12 @@ class AccessMatrixTest {
                 if (whose != Whose.NOWHERE && !things.state(thing).equals(before)) {
                     wrong.add(row + ": " + who + " was refused and changed " + whose);
                 }
-                if (expected != Answer.FORBIDDEN && whose.isAnothers() && !isToldApart(whose, who) && !told(answer).equals(missing)) {
-                    wrong.add(row + ": " + who + " can tell " + whose + " from nothing: " + told(answer) + " / " + missing);
+                if (expected != Answer.FORBIDDEN
+                        && whose.isAnothers()
+                        && !isToldApart(whose, who)
+                        && !told(answer).equals(missing)) {
+                    wrong.add(row + ": " + who + " can tell " + whose + " from nothing: " + told(answer) + " / "
+                            + missing);
                 }
             }
             if (isUsed(operation, row, expected)) {
@@ -162,11 +167,17 @@ class AccessMatrixTest {
         return who.isStranger() && whose == Whose.PRIVATE_WITH_A_STRANGE_KEY;
     }
 
-    private static List<String> misfit(Row row, Knocker who, Whose whose, Answer expected, HttpResponse<String> answer) {
+    private static List<String> misfit(
+            Row row, Knocker who, Whose whose, Answer expected, HttpResponse<String> answer) {
         int status = answer.statusCode();
         boolean fits = switch (expected) {
             case DONE -> status / 100 == 2;
-            case LOGIN -> status == 401 && answer.headers().firstValue("WWW-Authenticate").orElse("").startsWith("Bearer");
+            case LOGIN ->
+                status == 401
+                        && answer.headers()
+                                .firstValue("WWW-Authenticate")
+                                .orElse("")
+                                .startsWith("Bearer");
             case FORBIDDEN -> status == 403;
             // an id in a body may be told as a value that cannot be used
             case MISSING -> status == 404 || (status == 422 && !row.place().equals(PATH));
@@ -252,7 +263,13 @@ class AccessMatrixTest {
         Set<String> fields = new HashSet<>(problem.propertyNames());
         String detail = problem.path("detail").asString("").replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "ID");
         String errors = problem.path("errors").toString();
-        return answer.statusCode() + type + new TreeSet<>(fields) + problem.path("type") + problem.path("title") + detail + errors;
+        return answer.statusCode()
+                + type
+                + new TreeSet<>(fields)
+                + problem.path("type")
+                + problem.path("title")
+                + detail
+                + errors;
     }
 
     private static String name(Operation operation) {

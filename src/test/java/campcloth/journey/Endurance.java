@@ -73,13 +73,17 @@ public final class Endurance implements AutoCloseable {
     }
 
     private PackedProgram started() throws Exception {
-        return PackedProgram.start(folder.resolve("unused"), environment, List.of("-Xmx512m")).ready();
+        return PackedProgram.start(folder.resolve("unused"), environment, List.of("-Xmx512m"))
+                .ready();
     }
 
     private boolean run(int minutes, int clients, long seed) throws Exception {
         System.out.printf(
                 "%d minutes, %d clients, seed %d, disk %s%n",
-                minutes, clients, seed, disk.isPresent() ? DISK_MEGABYTES + " MB of its own" : "shared: it is not filled");
+                minutes,
+                clients,
+                seed,
+                disk.isPresent() ? DISK_MEGABYTES + " MB of its own" : "shared: it is not filled");
         List<EnduranceClient> load = new ArrayList<>();
         List<Thread> threads = new ArrayList<>();
         SplittableRandom dice = new SplittableRandom(seed);
@@ -208,7 +212,9 @@ public final class Endurance implements AutoCloseable {
             otherwise += names.isEmpty() || names.contains(thing.name()) ? 0 : 1;
         }
         long twice = kept.values().stream().filter(names -> names.size() > 1).count();
-        long unknown = kept.keySet().stream().filter(mark -> !ledger.things().containsKey(mark)).count();
+        long unknown = kept.keySet().stream()
+                .filter(mark -> !ledger.things().containsKey(mark))
+                .count();
         System.out.printf(
                 "acknowledged things %d: lost %d, twice %d, other than last acknowledged %d; wrong reads %d; kept but never"
                         + " acknowledged %d%n",

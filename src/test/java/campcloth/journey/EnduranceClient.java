@@ -72,18 +72,21 @@ final class EnduranceClient implements Runnable {
 
     private static final String CLOTH =
             "\"blend\": [{\"fibre\": \"wool\", \"percent\": 100}], \"weightGsm\": 300, \"widthCm\": 150";
-    private static final String PLAN = "{\"cloth\": {\"name\": \"MARK\", \"blend\": [{\"fibre\": \"flax\", \"percent\": 100}],"
-            + " \"widthCm\": 140, \"weightGsm\": 200, \"shrinkWarpPercent\": 6, \"shrinkWeftPercent\": 4},"
-            + " \"garments\": [{\"design\": \"apron\", \"count\": 1}]}";
+    private static final String PLAN =
+            "{\"cloth\": {\"name\": \"MARK\", \"blend\": [{\"fibre\": \"flax\", \"percent\": 100}],"
+                    + " \"widthCm\": 140, \"weightGsm\": 200, \"shrinkWarpPercent\": 6, \"shrinkWeftPercent\": 4},"
+                    + " \"garments\": [{\"design\": \"apron\", \"count\": 1}]}";
     private static final String ADVICE = "{\"event\": {\"season\": \"SUMMER\"}, \"garment\": {\"design\": \"tunic\"},"
             + " \"cloths\": {\"ids\": [\"linen-plain-185\", \"wool-plain-280\"]}}";
-    private static final String SWATCH = "{\"note\": \"MARK\", \"washed\": {\"warp\": [{\"beforeCm\": 50, \"afterCm\": [47.3]}],"
-            + " \"weft\": [{\"beforeCm\": 50, \"afterCm\": [48.9]}]}}";
+    private static final String SWATCH =
+            "{\"note\": \"MARK\", \"washed\": {\"warp\": [{\"beforeCm\": 50, \"afterCm\": [47.3]}],"
+                    + " \"weft\": [{\"beforeCm\": 50, \"afterCm\": [48.9]}]}}";
 
     private void make(String table, String address, java.util.function.UnaryOperator<String> body)
             throws InterruptedException {
         String mark = "mk-" + number + "-" + made++ + "-";
-        HttpResponse<String> answer = sent("POST", address, body.apply(mark), UUID.randomUUID().toString(), "");
+        HttpResponse<String> answer =
+                sent("POST", address, body.apply(mark), UUID.randomUUID().toString(), "");
         if (answer.statusCode() / 100 == 2) {
             String path = answer.headers().firstValue("Location").orElse("");
             Thing thing = new Thing(table, mark, path, mark);
@@ -95,8 +98,9 @@ final class EnduranceClient implements Runnable {
     }
 
     private void measure() throws InterruptedException {
-        List<Thing> cloths =
-                changeable.stream().filter(thing -> thing.table().equals("cloth")).toList();
+        List<Thing> cloths = changeable.stream()
+                .filter(thing -> thing.table().equals("cloth"))
+                .toList();
         if (!cloths.isEmpty()) {
             Thing cloth = cloths.get(random.nextInt(cloths.size()));
             make("cloth_swatch", cloth.path() + "/swatches", mark -> SWATCH.replace("MARK", mark));
@@ -145,7 +149,9 @@ final class EnduranceClient implements Runnable {
     }
 
     private static String name(HttpResponse<String> answer) {
-        return answer.statusCode() == 200 ? JSON.readTree(answer.body()).path("name").asString("") : "";
+        return answer.statusCode() == 200
+                ? JSON.readTree(answer.body()).path("name").asString("")
+                : "";
     }
 
     /** Until it is answered by something else than that it cannot be done now. */

@@ -69,7 +69,9 @@ final class EnduranceLedger {
             sorted = new ArrayList<>(latencyMicros);
         }
         Collections.sort(sorted);
-        return sorted.isEmpty() ? 0 : sorted.get((int) Math.min(sorted.size() - 1L, (long) (sorted.size() * share))) / 1000.0;
+        return sorted.isEmpty()
+                ? 0
+                : sorted.get((int) Math.min(sorted.size() - 1L, (long) (sorted.size() * share))) / 1000.0;
     }
 
     void print() {

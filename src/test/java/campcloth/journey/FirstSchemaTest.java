@@ -64,14 +64,17 @@ class FirstSchemaTest {
         assertThat(get("/api/cloths?text=remnant").body()).contains(StoredSamples.CLOTH);
         HttpResponse<String> event = get("/api/events/" + StoredSamples.EVENT);
         assertThat(event.statusCode()).isEqualTo(200);
-        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules").body()).contains("No more than a third synthetic");
-        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules/versions").body()).contains("\"version\":7");
+        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules").body())
+                .contains("No more than a third synthetic");
+        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules/versions").body())
+                .contains("\"version\":7");
         assertThat(get("/api/cutting-plans/" + StoredSamples.PLAN).statusCode()).isEqualTo(200);
         HttpResponse<String> ranking = send(
                 "POST",
                 "/api/advice",
-                "{\"eventId\": \"" + StoredSamples.EVENT + "\", \"garment\": {\"design\": \"tunic\"}, \"cloths\": {\"ids\": [\""
-                        + StoredSamples.CLOTH + "\", \"linen-plain-185\"]}}",
+                "{\"eventId\": \"" + StoredSamples.EVENT
+                        + "\", \"garment\": {\"design\": \"tunic\"}, \"cloths\": {\"ids\": [\"" + StoredSamples.CLOTH
+                        + "\", \"linen-plain-185\"]}}",
                 "");
         assertThat(ranking.statusCode()).as(ranking.body()).isEqualTo(200);
         assertThat(ranking.body()).contains(StoredSamples.CLOTH, "linen-plain-185");
@@ -82,7 +85,9 @@ class FirstSchemaTest {
                 "{\"name\": \"Wendlow river camp\", \"season\": \"SUMMER\"}",
                 tag);
         assertThat(changed.statusCode()).as(changed.body()).isEqualTo(200);
-        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules?version=7").body()).contains("No more than a third synthetic");
+        assertThat(get("/api/events/" + StoredSamples.EVENT + "/rules?version=7")
+                        .body())
+                .contains("No more than a third synthetic");
     }
 
     private HttpResponse<String> get(String path) throws Exception {

@@ -24,8 +24,8 @@ class FullDiskIT {
 
     private static final int DISK_MEGABYTES = 500;
     private static final long RESERVE_BYTES = 64L << 20;
-    private static final String RULE =
-            "{\"authority\": \"EVENT\", \"statement\": \"" + "No more than a third synthetic near the fire. ".repeat(20) + "\"}";
+    private static final String RULE = "{\"authority\": \"EVENT\", \"statement\": \""
+            + "No more than a third synthetic near the fire. ".repeat(20) + "\"}";
 
     private final List<String> acknowledged = new ArrayList<>();
 
@@ -41,11 +41,17 @@ class FullDiskIT {
     /** Without a reserve PostgreSQL itself has no room, and may have to start anew. */
     @Test
     void onADiskFullToTheLastByteNothingAcknowledgedIsLost() throws Exception {
-        onSmallDisk(Map.of("CAMPCLOTH_DISK_RESERVE_MB", "0"), disk -> disk.fill(0), (data, settings) -> {
-            try (PackedProgram again = PackedProgram.start(data, settings).ready()) {
-                allAreThere(again);
-            }
-        }, 503, 507);
+        onSmallDisk(
+                Map.of("CAMPCLOTH_DISK_RESERVE_MB", "0"),
+                disk -> disk.fill(0),
+                (data, settings) -> {
+                    try (PackedProgram again =
+                            PackedProgram.start(data, settings).ready()) {
+                        allAreThere(again);
+                    }
+                },
+                503,
+                507);
     }
 
     private interface Filling {
@@ -56,8 +62,7 @@ class FullDiskIT {
         void with(Path data, Map<String, String> settings) throws Exception;
     }
 
-    private void onSmallDisk(
-            Map<String, String> settings, Filling filling, Afterwards afterwards, Integer... statuses)
+    private void onSmallDisk(Map<String, String> settings, Filling filling, Afterwards afterwards, Integer... statuses)
             throws Exception {
         Optional<SmallDisk> mounted = SmallDisk.mounted(folder.resolve("disk"), DISK_MEGABYTES);
         assumeTrue(mounted.isPresent(), "no disk can be mounted for a trial here");
@@ -75,8 +80,8 @@ class FullDiskIT {
                             .as("reading goes on")
                             .isEqualTo(200);
                 }
-                System.out.println("Refused with " + refused.statusCode() + " after " + acknowledged.size() + " writes, "
-                        + (disk.freeBytes() >> 10) + " KiB free");
+                System.out.println("Refused with " + refused.statusCode() + " after " + acknowledged.size()
+                        + " writes, " + (disk.freeBytes() >> 10) + " KiB free");
                 disk.makeRoom();
                 long begun = System.nanoTime();
                 writeUntilTaken(program);

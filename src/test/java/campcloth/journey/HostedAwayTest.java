@@ -42,7 +42,8 @@ class HostedAwayTest {
     @Test
     void whoHasATokenOrASessionIsToldThatTheDatabaseIsAway() throws Exception {
         String bearer = accounts.bearer(Role.KEEPER);
-        assertThat(get("/api/cloths?size=1", "Authorization", bearer).statusCode()).isEqualTo(200);
+        assertThat(get("/api/cloths?size=1", "Authorization", bearer).statusCode())
+                .isEqualTo(200);
         String session = get("/login", "Accept", "text/html")
                 .headers()
                 .firstValue("Set-Cookie")

@@ -132,7 +132,11 @@ final class KeptThings {
             Thing thing = made(kind, asker);
             return isShared
                     ? new Thing(
-                            kind, thing.id(), thing.within(), asker, shares.share(kind.shared.orElseThrow(), thing.within()))
+                            kind,
+                            thing.id(),
+                            thing.within(),
+                            asker,
+                            shares.share(kind.shared.orElseThrow(), thing.within()))
                     : thing;
         });
     }
@@ -140,7 +144,8 @@ final class KeptThings {
     /** One that was never there. */
     static Thing nowhere(Kind kind) {
         String id = UUID.randomUUID().toString();
-        return new Thing(kind, id, kind == Kind.SWATCH ? UUID.randomUUID().toString() : id, Asker.LOCAL, Optional.empty());
+        return new Thing(
+                kind, id, kind == Kind.SWATCH ? UUID.randomUUID().toString() : id, Asker.LOCAL, Optional.empty());
     }
 
     private Thing made(Kind kind, Asker asker) {
@@ -156,15 +161,16 @@ final class KeptThings {
         };
         if (kind == Kind.SWATCH) {
             String within = cloth();
-            Swatches.Outcome told = swatches.add(
-                    within, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3))));
+            Swatches.Outcome told =
+                    swatches.add(within, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3))));
             return new Thing(kind, ((Swatches.Outcome.Done) told).swatch().id(), within, asker, Optional.empty());
         }
         return new Thing(kind, id, id, asker, Optional.empty());
     }
 
     private String cloth() {
-        return cloths.add(ErrandSamples.anyCloth().cloth().named("Linen of somebody", "")).id();
+        return cloths.add(ErrandSamples.anyCloth().cloth().named("Linen of somebody", ""))
+                .id();
     }
 
     private String sheet() {
@@ -211,11 +217,12 @@ final class KeptThings {
             case SHEET -> List.of(errands.byId(thing.id()), shares.of(ThingKind.SHEET, thing.id()));
             case SWATCH -> List.of(cloths.byId(thing.within()), swatches.of(thing.within()));
             case JOB -> jobs.byId(thing.id()).map(kept -> asked(kept.job()));
-            case TOKEN -> tokens.of(thing.owner().account().orElseThrow()).stream()
-                    .filter(token -> token.id().toString().equals(thing.id()))
-                    .toList();
-            case ACCOUNT -> List.of(
-                    accounts.byId(UUID.fromString(thing.id())), accounts.passwordHash(UUID.fromString(thing.id())));
+            case TOKEN ->
+                tokens.of(thing.owner().account().orElseThrow()).stream()
+                        .filter(token -> token.id().toString().equals(thing.id()))
+                        .toList();
+            case ACCOUNT ->
+                List.of(accounts.byId(UUID.fromString(thing.id())), accounts.passwordHash(UUID.fromString(thing.id())));
         };
         return askers.as(thing.owner(), look).toString();
     }
@@ -229,7 +236,8 @@ final class KeptThings {
         Supplier<Long> look = () -> switch (thing.kind()) {
             case CLOTH -> cloths.byId(thing.id()).map(KeptCloth::version).orElse(0L);
             case EVENT -> events.byId(thing.id()).map(KeptEvent::version).orElse(0L);
-            case ACCOUNT -> accounts.byId(UUID.fromString(thing.id())).map(Account::version).orElse(0L);
+            case ACCOUNT ->
+                accounts.byId(UUID.fromString(thing.id())).map(Account::version).orElse(0L);
             default -> 0L;
         };
         return askers.as(thing.owner(), look);

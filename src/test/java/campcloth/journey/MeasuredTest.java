@@ -83,7 +83,8 @@ class MeasuredTest {
     }
 
     private double value(String series) throws Exception {
-        Matcher line = Pattern.compile("(?m)^" + series + "(\\{[^}]*})? (\\S+)$").matcher(scrape());
+        Matcher line =
+                Pattern.compile("(?m)^" + series + "(\\{[^}]*})? (\\S+)$").matcher(scrape());
         return Optional.of(line)
                 .filter(Matcher::find)
                 .map(found -> Double.valueOf(found.group(2)))

@@ -41,7 +41,10 @@ class QuietLogTest {
             }
         }
         for (String path : List.of("/api/labels", "/api/advice", "/api/events", "/api/cloths", "/events", "/plan")) {
-            post(path + "?key=" + MARK, "application/json", "{\"text\": \"60% " + MARK + "\", \"name\": \"" + MARK + "\"}");
+            post(
+                    path + "?key=" + MARK,
+                    "application/json",
+                    "{\"text\": \"60% " + MARK + "\", \"name\": \"" + MARK + "\"}");
             post(path + "?key=" + MARK, "application/json", "{\"text\": \"" + MARK);
             post(path, "text/" + MARK, MARK);
             post(path, "application/x-www-form-urlencoded", "name=" + MARK + "&%zz" + MARK);

@@ -68,8 +68,8 @@ class ServiceBenchmark {
 
     @Test
     void besideAControllerThatDoesNothing() throws Exception {
-        String asked = "event=" + events.latest(0, 1).events().get(0).id()
-                + "&design=tunic&size=M-M&measures%5BchestCm%5D=";
+        String asked =
+                "event=" + events.latest(0, 1).events().get(0).id() + "&design=tunic&size=M-M&measures%5BchestCm%5D=";
         for (int clients : new int[] {1, 8}) {
             compare("advice, whole catalogue", clients, n -> post("/api/advice", advice(n)), n -> nothing(advice(n)));
             compare("cutting plan", clients, n -> post("/api/cutting-plans", plan(n)), n -> nothing(plan(n)));
@@ -135,7 +135,8 @@ class ServiceBenchmark {
             thread.join();
         }
         double took = (System.nanoTime() - begun) / 1e9;
-        double[] sorted = times.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        double[] sorted =
+                times.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         return new Round(
                 sorted.length / took, sorted[sorted.length / 2], sorted[sorted.length * 99 / 100], refused.get());
     }
@@ -169,7 +170,8 @@ class ServiceBenchmark {
     }
 
     private static String plan(int n) {
-        return Bodies.CUTTING_PLAN.replace("\"finishedChestCm\": 126", "\"finishedChestCm\": " + (100 + n % 300 / 10.0));
+        return Bodies.CUTTING_PLAN.replace(
+                "\"finishedChestCm\": 126", "\"finishedChestCm\": " + (100 + n % 300 / 10.0));
     }
 
     private static String chest(int n) {

@@ -89,7 +89,14 @@ class StartUpBenchmark {
 
     private Path extract() throws Exception {
         Path target = folder.resolve("extracted");
-        run("java", "-Djarmode=tools", "-jar", PackedProgram.JAR.toString(), "extract", "--destination", target.toString());
+        run(
+                "java",
+                "-Djarmode=tools",
+                "-jar",
+                PackedProgram.JAR.toString(),
+                "extract",
+                "--destination",
+                target.toString());
         return target.resolve("campcloth.jar");
     }
 

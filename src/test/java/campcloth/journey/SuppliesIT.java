@@ -78,7 +78,9 @@ class SuppliesIT {
     void everyLibraryHasALicenceThatMayBePassedOn() throws IOException {
         assertThat(components()).allSatisfy(component -> {
             List<String> licences = licences(component);
-            assertThat(licences).as("licences of %s", component.path("purl").asString()).isNotEmpty();
+            assertThat(licences)
+                    .as("licences of %s", component.path("purl").asString())
+                    .isNotEmpty();
             // Where there are several, one may be chosen.
             assertThat(licences.stream().anyMatch(LICENCES::contains))
                     .as("%s: %s", component.path("purl").asString(), licences)
@@ -101,7 +103,8 @@ class SuppliesIT {
     void whoWatchesOverTheProgramCanAskForTheBill() throws Exception {
         Map<String, String> shown = Map.of("MANAGEMENT_ENDPOINTS_WEB_EXPOSURE_INCLUDE", "health,sbom");
         try (PackedProgram program = PackedProgram.start(folder, shown).ready()) {
-            assertThat(program.get("/actuator/sbom/application").body()).contains("CycloneDX", "pkg:maven/org.postgresql");
+            assertThat(program.get("/actuator/sbom/application").body())
+                    .contains("CycloneDX", "pkg:maven/org.postgresql");
         }
     }
 

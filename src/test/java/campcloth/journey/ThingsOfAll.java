@@ -36,12 +36,11 @@ final class ThingsOfAll {
     }
 
     private Cell cell(Kind kind, Knocker who, Whose whose) {
-        Optional<Account> owner =
-                switch (whose) {
-                    case OWN -> Optional.of(account(who));
-                    case COMMON, NOWHERE -> Optional.empty();
-                    default -> Optional.of(accounts.otherMaker());
-                };
+        Optional<Account> owner = switch (whose) {
+            case OWN -> Optional.of(account(who));
+            case COMMON, NOWHERE -> Optional.empty();
+            default -> Optional.of(accounts.otherMaker());
+        };
         return new Cell(kind, owner, whose.isShared());
     }
 
@@ -65,7 +64,10 @@ final class ThingsOfAll {
         return switch (whose) {
             case SHARED_WITH_ITS_KEY -> thing.key().map(ShareKey::text).orElseThrow();
             case PRIVATE_WITH_A_STRANGE_KEY ->
-                made(new Cell(thing.kind(), Optional.of(accounts.otherMaker()), true)).key().map(ShareKey::text).orElseThrow();
+                made(new Cell(thing.kind(), Optional.of(accounts.otherMaker()), true))
+                        .key()
+                        .map(ShareKey::text)
+                        .orElseThrow();
             default -> "";
         };
     }

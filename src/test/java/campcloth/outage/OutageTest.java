@@ -44,15 +44,12 @@ class OutageTest {
     void whatIsOurOwnFaultIsNoOutage(String code) {
         assertThat(Outage.of(new SQLException("ours", code))).isEmpty();
         assertThat(Outage.of(new SQLException("no code at all"))).isEmpty();
-        assertThat(Outage.of(new IllegalStateException("no space left for a joke"))).isEmpty();
+        assertThat(Outage.of(new IllegalStateException("no space left for a joke")))
+                .isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "No space left on device",
-        "/tmp/upload: Disk quota exceeded",
-        "There is not enough space on the disk"
-    })
+    @CsvSource({"No space left on device", "/tmp/upload: Disk quota exceeded", "There is not enough space on the disk"})
     void theOperatingSystemTellsOfAFullDisk(String said) {
         assertThat(Outage.of(new UncheckedIOException(new IOException(said)))).contains(Outage.STORAGE_FULL);
         assertThat(Outage.of(new IOException("Broken pipe"))).isEmpty();
@@ -68,7 +65,8 @@ class OutageTest {
 
     @Test
     void aQueueThatIsFullIsCrowding() {
-        assertThat(Outage.of(new IllegalStateException(new Crowded("eight wait")))).contains(Outage.CONTENDED);
+        assertThat(Outage.of(new IllegalStateException(new Crowded("eight wait"))))
+                .contains(Outage.CONTENDED);
     }
 
     @Test

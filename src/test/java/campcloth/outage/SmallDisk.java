@@ -24,7 +24,14 @@ public final class SmallDisk implements AutoCloseable {
     /** The disk, or nothing where none can be mounted here. */
     public static Optional<SmallDisk> mounted(Path at, int megabytes) throws IOException {
         Files.createDirectories(at);
-        return succeeds("mount", "-t", "tmpfs", "-o", "size=" + megabytes + "m,mode=700", "campcloth-trial", at.toString())
+        return succeeds(
+                        "mount",
+                        "-t",
+                        "tmpfs",
+                        "-o",
+                        "size=" + megabytes + "m,mode=700",
+                        "campcloth-trial",
+                        at.toString())
                 ? Optional.of(new SmallDisk(at))
                 : Optional.empty();
     }
@@ -57,7 +64,9 @@ public final class SmallDisk implements AutoCloseable {
 
     private static boolean succeeds(String... command) throws IOException {
         try {
-            Process process = new ProcessBuilder(List.of(command)).redirectErrorStream(true).start();
+            Process process = new ProcessBuilder(List.of(command))
+                    .redirectErrorStream(true)
+                    .start();
             return process.waitFor(SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0;
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();

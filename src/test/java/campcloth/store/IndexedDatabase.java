@@ -82,7 +82,8 @@ final class IndexedDatabase implements AutoCloseable {
                 atLeastEvery);
     }
 
-    /** One instance's cloths, to be read alone. */
+    /** One instance's cloths, to be read alone: what only changes need is not there. */
+    @SuppressWarnings("NullAway")
     Cloths cloths(ClothSnapshot snapshot, ClothTraiter traiter) {
         return new ClothsInPostgres(
                 null,
@@ -175,10 +176,8 @@ final class IndexedDatabase implements AutoCloseable {
     }
 
     void remove(String id) {
-        transaction.executeWithoutResult(
-                status -> sql.update("update cloth set removed_by = 'USER', version = version + 1, tick = ? where id = ?",
-                nextTick(),
-                id));
+        transaction.executeWithoutResult(status -> sql.update(
+                "update cloth set removed_by = 'USER', version = version + 1, tick = ? where id = ?", nextTick(), id));
     }
 
     /** Leaves a body behind that no program can read. */

@@ -29,6 +29,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -104,7 +105,7 @@ class OwnershipPropertiesTest {
                 case 5 -> listed(things, asker, one(List.of(ThingKind.values())), what);
                 default -> {
                     Thing thing = one(made);
-                    boolean may = held.get(thing).mayRead(asker);
+                    boolean may = holdingOf(thing).mayRead(asker);
                     assertThat(ask(asker, () -> things.isRead(thing.kind(), thing.id())))
                             .as(what + " reads " + thing)
                             .isEqualTo(may);
@@ -172,8 +173,7 @@ class OwnershipPropertiesTest {
         KeptCloth any = one(visible.values().stream()
                 .sorted((one, other) -> one.id().compareTo(other.id()))
                 .toList());
-        List<Neighbour> alike = ask(
-                asker, () -> Alike.to(any, cloths, 5).neighbours());
+        List<Neighbour> alike = ask(asker, () -> Alike.to(any, cloths, 5).neighbours());
         assertThat(visible.keySet())
                 .as(what + " alike")
                 .containsAll(alike.stream().map(near -> near.kept().id()).toList());
@@ -209,7 +209,7 @@ class OwnershipPropertiesTest {
     }
 
     private void share(Asker asker, Thing thing, String what) {
-        Holding holding = held.get(thing);
+        Holding holding = holdingOf(thing);
         boolean may =
                 holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
         Optional<ShareKey> key = ask(asker, () -> tried(() -> shares.share(thing.kind(), thing.id())));
@@ -221,7 +221,7 @@ class OwnershipPropertiesTest {
     }
 
     private void unshare(Asker asker, Thing thing, String what) {
-        Holding holding = held.get(thing);
+        Holding holding = holdingOf(thing);
         boolean may =
                 holding.mayRead(asker) && holding.mayChange(asker, thing.kind().keeper());
         Optional<Boolean> done = ask(
@@ -236,7 +236,7 @@ class OwnershipPropertiesTest {
     }
 
     private void handOver(Asker asker, Thing thing, String what) {
-        Holding holding = held.get(thing);
+        Holding holding = holdingOf(thing);
         boolean can = thing.kind() == ThingKind.CLOTH || thing.kind() == ThingKind.EVENT;
         boolean may = holding.mayRead(asker)
                 && (holding.owner().isEmpty()
@@ -257,7 +257,7 @@ class OwnershipPropertiesTest {
                 .filter(thing -> thing.kind() == kind)
                 .forEach(thing -> assertThat(ids.contains(thing.id()))
                         .as(what + " lists " + thing)
-                        .isEqualTo(held.get(thing).isListedFor(asker)));
+                        .isEqualTo(holdingOf(thing).isListedFor(asker)));
     }
 
     private static <T> Optional<T> tried(Supplier<Optional<T>> work) {
@@ -310,5 +310,9 @@ class OwnershipPropertiesTest {
 
     private <T> T ask(Asker asker, Supplier<T> work) {
         return askers.as(asker, work);
+    }
+
+    private Holding holdingOf(Thing thing) {
+        return Objects.requireNonNull(held.get(thing));
     }
 }

@@ -52,7 +52,9 @@ class RankingBenchmark {
 
     @Test
     void rankingBesideOneSortedSum() {
-        say("%d processors, heap at most %d MB%n", processors(), Runtime.getRuntime().maxMemory() >> 20);
+        say(
+                "%d processors, heap at most %d MB%n",
+                processors(), Runtime.getRuntime().maxMemory() >> 20);
         Arrays.stream(SIZES.split(",")).mapToInt(Integer::parseInt).forEach(this::measure);
     }
 
@@ -68,11 +70,7 @@ class RankingBenchmark {
             double building = ms(snapshot::bringUpToDate);
             say(
                     "  into memory in %.1f s (%.0f us a cloth), %d makes; heap after a collection %d MB, before %d MB%n",
-                    building / 1000,
-                    1000 * building / size,
-                    snapshot.columns().makes(),
-                    heapMb(),
-                    before);
+                    building / 1000, 1000 * building / size, snapshot.columns().makes(), heapMb(), before);
             Shortlist shortlist = new Shortlist(new Adviser(fire), database.cloths(snapshot, traits()));
             for (Event event : events()) {
                 rank(size, database, shortlist, event);
@@ -123,11 +121,7 @@ class RankingBenchmark {
         double[] sorted = times.clone();
         Arrays.sort(sorted);
         return String.format(
-                Locale.ROOT,
-                "%.0f ms (%.0f..%.0f)",
-                sorted[sorted.length / 2],
-                sorted[0],
-                sorted[sorted.length - 1]);
+                Locale.ROOT, "%.0f ms (%.0f..%.0f)", sorted[sorted.length / 2], sorted[0], sorted[sorted.length - 1]);
     }
 
     private void refresh(int size, IndexedDatabase database, ClothSnapshot snapshot) {
@@ -163,7 +157,8 @@ class RankingBenchmark {
                 Activity.SEATED,
                 Optional.of(new OpenFire(FireRole.COOKING, Optional.of(1.0), Optional.empty()))));
         mild.add(new Spell("evening", 3, 12, 75, 1, Sun.NONE, Activity.SEATED, Optional.empty()));
-        SafetyRule rule = RuleDraft.of(SafetyRule.Authority.EVENT, "No synthetic fibres within three metres of open fire")
+        SafetyRule rule = RuleDraft.of(
+                        SafetyRule.Authority.EVENT, "No synthetic fibres within three metres of open fire")
                 .mostMeltable(0)
                 .within(Optional.of(3.0))
                 .rule();

@@ -32,7 +32,10 @@ public final class StoredSamples {
                 "insert into event (id, version, body, made_at, changed_at) values ('" + EVENT
                         + "', 7, ?::jsonb, '2026-05-01T10:00:00Z', '2026-05-01T10:00:00Z')",
                 event);
-        put(connection, "insert into cutting_plan (id, body) values ('" + PLAN + "', ?::jsonb)", read("v1/cutting-plan"));
+        put(
+                connection,
+                "insert into cutting_plan (id, body) values ('" + PLAN + "', ?::jsonb)",
+                read("v1/cutting-plan"));
         if (version >= 3) {
             put(
                     connection,

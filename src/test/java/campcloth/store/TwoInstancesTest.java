@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.advice.Adviser;
 import campcloth.advice.Candidate;
@@ -29,6 +30,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
@@ -64,7 +66,7 @@ class TwoInstancesTest {
                     long start = System.nanoTime();
                     await(Duration.ofSeconds(1), () -> atB.tickInMemory() >= tick);
                     assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(1));
-                    assertThat(atB.byIds(List.of(anId())).get(0).cloth()).isEqualTo(cloth);
+                    assertThat(cloth(atB)).isEqualTo(cloth);
                     assertThat(score(b, atB)).isEqualTo(score(cloth));
                 }
             }
@@ -100,8 +102,31 @@ class TwoInstancesTest {
         }
     }
 
-    private void changeAtRandom(
-            IndexedDatabase a, IndexedDatabase b, ClothSnapshot atA, ClothSnapshot atB, long seed) {
+    @Test
+    void whatIsTakenBackIsSeenByNobodyElseAndHidesNothing() {
+        try (IndexedDatabase a = new IndexedDatabase()) {
+            a.write(shipped.cloths());
+            ClothSnapshot snapshot = a.snapshot();
+            snapshot.bringUpToDate();
+            assertThatThrownBy(() -> a.writing(sql -> {
+                        a.write(Map.of(anId(), edited(1)));
+                        assertThat(cloth(snapshot)).isEqualTo(edited(1));
+                        assertThat(snapshot.columns().cloths())
+                                .isEqualTo(shipped.cloths().size());
+                        throw new IllegalStateException("taken back");
+                    }))
+                    .hasMessage("taken back");
+            assertThat(cloth(snapshot)).isEqualTo(shipped.cloths().get(anId()));
+            a.write(Map.of(anId(), edited(2)));
+            assertThat(cloth(snapshot)).isEqualTo(edited(2));
+        }
+    }
+
+    private Cloth cloth(ClothSnapshot snapshot) {
+        return snapshot.byIds(List.of(anId())).get(0).cloth();
+    }
+
+    private void changeAtRandom(IndexedDatabase a, IndexedDatabase b, ClothSnapshot atA, ClothSnapshot atB, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         ClothDraw draw = new ClothDraw(seed);
         List<String> ids = new ArrayList<>(shipped.cloths().keySet());
@@ -132,7 +157,8 @@ class TwoInstancesTest {
     private static void cutAgainAndAgain(IndexedDatabase a, CountDownLatch done) {
         try {
             while (!done.await(150, TimeUnit.MILLISECONDS)) {
-                a.sql().query(
+                a.sql()
+                        .query(
                                 "select pg_terminate_backend(pid) from pg_stat_activity where application_name = ?"
                                         + " and datname = current_database()",
                                 row -> {},
@@ -183,8 +209,7 @@ class TwoInstancesTest {
     }
 
     private Cloth edited(int change) {
-        return shipped.cloths()
-                .get(anId())
+        return Objects.requireNonNull(shipped.cloths().get(anId()))
                 .with(Property.WEIGHT_GSM, Figure.exact(100 + 10 * change, Basis.MEASURED, "own scales"));
     }
 

@@ -41,12 +41,7 @@ class ClothFormPage {
     private final OnceOnly once;
 
     ClothFormPage(
-            Cloths cloths,
-            Fibres fibres,
-            LabelReader labels,
-            ClothFormView view,
-            SharePages shares,
-            OnceOnly once) {
+            Cloths cloths, Fibres fibres, LabelReader labels, ClothFormView view, SharePages shares, OnceOnly once) {
         this.cloths = cloths;
         this.fibres = fibres;
         this.labels = labels;

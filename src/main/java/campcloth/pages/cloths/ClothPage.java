@@ -61,10 +61,7 @@ class ClothPage {
                 swatches.of(id)
                         .map(history -> SwatchView.all(history, units, sources))
                         .orElse(List.of()));
-        model.addAttribute(
-                "alike",
-                Alike.to(kept, cloths, NEIGHBOURS)
-                        .neighbours());
+        model.addAttribute("alike", Alike.to(kept, cloths, NEIGHBOURS).neighbours());
         shares.into(model, FAMILY, id);
         return "cloths/cloth";
     }

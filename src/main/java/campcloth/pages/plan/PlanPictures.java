@@ -69,8 +69,7 @@ class PlanPictures {
         Planned.Question about = planned.question(form, List::of);
         Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
         Ranking ranking = ranked.ranking();
-        return drawn(
-                RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking)));
+        return drawn(RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking)));
     }
 
     /** The course of the event in one cloth. */

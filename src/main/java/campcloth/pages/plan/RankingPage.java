@@ -56,10 +56,7 @@ class RankingPage {
                 : FormErrors.caught(narrowing, () -> filter.search(fibres)).orElse(ClothSearch.EVERYTHING);
         Optional<Planned.Question> question = binding.hasErrors()
                 ? Optional.empty()
-                : FormErrors.caught(
-                        binding,
-                        AskedForm::field,
-                        () -> planned.question(form, List::of));
+                : FormErrors.caught(binding, AskedForm::field, () -> planned.question(form, List::of));
         if (binding.hasErrors() || narrowing.hasErrors()) {
             response.setStatus(PlanPage.UNUSABLE);
         }
@@ -71,10 +68,8 @@ class RankingPage {
         return "plan/cloths";
     }
 
-    private void ranked(
-            Planned.Question about, ClothSearch search, AskedForm form, ClothFilter filter, Model model) {
-        Shortlist.Ranked ranked =
-                shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut());
+    private void ranked(Planned.Question about, ClothSearch search, AskedForm form, ClothFilter filter, Model model) {
+        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut());
         Ranking ranking = ranked.ranking();
         model.addAttribute("note", ranked.note());
         List<Integer> open = places(ranking, filter, false);

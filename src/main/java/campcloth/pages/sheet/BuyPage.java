@@ -111,8 +111,11 @@ class BuyPage {
         boolean advised = ordinary(asked);
         Optional<String> sheet = binding.hasErrors() || !advised
                 ? Optional.empty()
-                : FormErrors.caught(binding, path -> BuyForm.field(path, design), () -> once.made(
-                        () -> "/sheets/" + kept(asked, kept, form).id()));
+                : FormErrors.caught(
+                        binding,
+                        path -> BuyForm.field(path, design),
+                        () -> once.made(
+                                () -> "/sheets/" + kept(asked, kept, form).id()));
         if (sheet.isPresent()) {
             return "redirect:" + sheet.get();
         }

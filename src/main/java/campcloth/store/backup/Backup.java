@@ -79,8 +79,7 @@ public final class Backup {
             for (String table : schema.tables()) {
                 tables.add(table(schema, table, zip));
             }
-            return new Manifest(
-                    Manifest.FORMAT, program, version, now.toString(), tables, schema.sequences());
+            return new Manifest(Manifest.FORMAT, program, version, now.toString(), tables, schema.sequences());
         } finally {
             connection.rollback();
         }
@@ -90,7 +89,8 @@ public final class Backup {
         List<String> versions = schema.hasHistory() ? schema.versions() : List.of();
         if (versions.isEmpty()) {
             throw new BackupRefused(
-                    "This database holds nothing of Campcloth.", "Name the one that it works with, and start it there once.");
+                    "This database holds nothing of Campcloth.",
+                    "Name the one that it works with, and start it there once.");
         }
         return versions.get(0);
     }

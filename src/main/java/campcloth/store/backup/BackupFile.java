@@ -129,7 +129,9 @@ final class BackupFile implements AutoCloseable {
 
     private static BackupRefused damaged(Path file, String how, @org.jspecify.annotations.Nullable Exception cause) {
         return new BackupRefused(
-                file + " is no whole backup of Campcloth: " + how + ".", "Nothing was written. Take another backup.", cause);
+                file + " is no whole backup of Campcloth: " + how + ".",
+                "Nothing was written. Take another backup.",
+                cause);
     }
 
     @Override

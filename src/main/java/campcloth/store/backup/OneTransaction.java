@@ -27,7 +27,9 @@ final class OneTransaction implements DataSource {
     public Connection getConnection() {
         AtomicBoolean autoCommit = new AtomicBoolean(true);
         return (Connection) Proxy.newProxyInstance(
-                OneTransaction.class.getClassLoader(), new Class<?>[] {Connection.class}, (proxy, method, arguments) -> {
+                OneTransaction.class.getClassLoader(),
+                new Class<?>[] {Connection.class},
+                (proxy, method, arguments) -> {
                     switch (method.getName()) {
                         case "commit", "rollback", "close" -> {
                             return null;

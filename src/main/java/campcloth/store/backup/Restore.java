@@ -97,14 +97,16 @@ public final class Restore {
         List<String> told = manifest.tables().stream().map(Manifest.Table::name).toList();
         if (!schema.tables().equals(told)) {
             throw new BackupRefused(
-                    "The backup holds other tables than schema version " + manifest.schemaVersion() + " has: " + told + ".",
+                    "The backup holds other tables than schema version " + manifest.schemaVersion() + " has: " + told
+                            + ".",
                     "Nothing was written. Put it back with the Campcloth that made it (" + manifest.program() + ").");
         }
         for (Manifest.Table table : manifest.tables()) {
             if (!schema.columns(table.name()).names().equals(table.columns())) {
                 throw new BackupRefused(
                         "The table " + table.name() + " of the backup has other columns than this version's.",
-                        "Nothing was written. Put it back with the Campcloth that made it (" + manifest.program() + ").");
+                        "Nothing was written. Put it back with the Campcloth that made it (" + manifest.program()
+                                + ").");
             }
         }
     }

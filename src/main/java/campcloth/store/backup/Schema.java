@@ -28,7 +28,7 @@ record Schema(Connection connection) {
 
     private static final String COLUMNS = """
             select quote_ident(a.attname), a.attcollation <> 0,
-                array_position(k.indkey::int[], a.attnum::int)
+                coalesce(array_position(k.indkey::int[], a.attnum::int), -1)
             from pg_class c join pg_namespace n on n.oid = c.relnamespace
             join pg_attribute a on a.attrelid = c.oid and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''
             left join pg_index k on k.indrelid = c.oid and k.indisprimary
@@ -63,8 +63,8 @@ record Schema(Connection connection) {
     }
 
     List<String> tables() throws SQLException {
-        return texts("select quote_ident(c.relname)" + OURS + " and c.relkind in ('r', 'p') and c.relname <> '" + HISTORY
-                + "' order by c.relname collate \"C\"");
+        return texts("select quote_ident(c.relname)" + OURS + " and c.relkind in ('r', 'p') and c.relname <> '"
+                + HISTORY + "' order by c.relname collate \"C\"");
     }
 
     /** Whatever of tables, views and sequences there is. */
@@ -88,8 +88,7 @@ record Schema(Connection connection) {
             query.setString(1, table);
             try (ResultSet row = query.executeQuery()) {
                 while (row.next()) {
-                    int place = row.getInt(3);
-                    columns.add(new Column(row.getString(1), row.getBoolean(2), row.wasNull() ? -1 : place));
+                    columns.add(new Column(row.getString(1), row.getBoolean(2), row.getInt(3)));
                 }
             }
         }
@@ -117,8 +116,7 @@ record Schema(Connection connection) {
 
     /** Writes the rows of a table, and tells how many. */
     long copyOut(String table, Columns columns, OutputStream to) throws SQLException, IOException {
-        return copies()
-                .copyOut(
+        return copies().copyOut(
                         "copy (select " + String.join(", ", columns.names()) + " from " + table + " order by "
                                 + columns.order() + ") to stdout",
                         to);

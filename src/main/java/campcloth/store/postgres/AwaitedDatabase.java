@@ -9,7 +9,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** A database that may not be there yet, as where it starts together with the application. */
-record AwaitedDatabase(String url, @Nullable String user, @Nullable String password) {
+record AwaitedDatabase(
+        String url, @Nullable String user, @Nullable String password) {
 
     private static final Logger LOG = LoggerFactory.getLogger(AwaitedDatabase.class);
     private static final String CONNECT_SECONDS = "3";

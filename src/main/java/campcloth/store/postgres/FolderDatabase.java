@@ -46,7 +46,9 @@ public final class FolderDatabase implements AutoCloseable {
                 int port = Integer.parseInt(told.get(PORT_LINE).strip());
                 Entry entry = new Entry(port, Secret.of(real, realCluster));
                 return new FolderDatabase(
-                        Optional.empty(), entry.url(Settings.DATABASE), entry.secret().password());
+                        Optional.empty(),
+                        entry.url(Settings.DATABASE),
+                        entry.secret().password());
             }
         } catch (IOException failure) {
             throw DatabaseUnavailable.because(failure, root);

@@ -47,8 +47,10 @@ class BackupTest {
         String said = restore(file, OURS);
         assertThat(said).contains("are back");
         assertThat(digests(to)).isEqualTo(digests(from)).containsKeys("cloth", "errand", "cloth_swatch");
-        assertThat(texts(to, "select name || '/' || weight_gsm::text from cloth")).containsExactly("Remnant from the bin/210");
-        assertThat(texts(to, "select conname from pg_constraint where contype = 'f' and condeferrable")).isEmpty();
+        assertThat(texts(to, "select name || '/' || weight_gsm::text from cloth"))
+                .containsExactly("Remnant from the bin/210");
+        assertThat(texts(to, "select conname from pg_constraint where contype = 'f' and condeferrable"))
+                .isEmpty();
         assertThat(migrate(OURS, "latest", to)).as("migrations left to make").isZero();
     }
 
@@ -71,14 +73,22 @@ class BackupTest {
         restore(backup(), EVERY_KIND);
         assertThat(texts(to, "select name || shouted || coalesce(boss::text, '-') || rank from numbered order by id"))
                 .containsExactly("oneONE-7", "twoTWO18");
-        assertThat(texts(to, "select times::text from seen")).as("triggers slept").containsExactly("1");
-        assertThat(texts(to, "select weight::text || encode(raw, 'hex') || parts::text || (at = '2026-01-02T03:04:05.678901Z')"
-                        + " from serial_one"))
+        assertThat(texts(to, "select times::text from seen"))
+                .as("triggers slept")
+                .containsExactly("1");
+        assertThat(texts(
+                        to,
+                        "select weight::text || encode(raw, 'hex') || parts::text || (at = '2026-01-02T03:04:05.678901Z')"
+                                + " from serial_one"))
                 .containsExactly("0.1ff00{\"a,b\",NULL,\"tab\t\"}true");
         assertThat(texts(to, "select other from right_hand")).containsExactly("tied");
-        assertThat(texts(to, "insert into numbered (name) values ('three') returning id::text")).containsExactly("3");
-        assertThat(texts(to, "insert into serial_one (weight) values (1) returning id::text")).containsExactly("2");
-        assertThat(texts(to, "select times::text from seen")).as("triggers woke").containsExactly("2");
+        assertThat(texts(to, "insert into numbered (name) values ('three') returning id::text"))
+                .containsExactly("3");
+        assertThat(texts(to, "insert into serial_one (weight) values (1) returning id::text"))
+                .containsExactly("2");
+        assertThat(texts(to, "select times::text from seen"))
+                .as("triggers woke")
+                .containsExactly("2");
         assertThatThrownBy(() -> execute(to, "insert into right_hand values ('x', 9, 'nobody')"))
                 .hasMessageContaining("foreign key");
     }
@@ -99,8 +109,11 @@ class BackupTest {
         over.set(true);
         writer.join();
         restore(file, OURS);
-        long events = Long.parseLong(texts(to, "select count(*)::text from event").get(0));
-        assertThat(texts(to, "select count(*)::text from event e join event_rules r on r.event_id = e.id and r.version = 0"))
+        long events =
+                Long.parseLong(texts(to, "select count(*)::text from event").get(0));
+        assertThat(texts(
+                        to,
+                        "select count(*)::text from event e join event_rules r on r.event_id = e.id and r.version = 0"))
                 .containsExactly(Long.toString(events));
         assertThat(texts(to, "select count(*)::text from event_rules")).containsExactly(Long.toString(events));
         assertThat(events).isBetween(before, after + 1);
@@ -163,8 +176,11 @@ class BackupTest {
         fill(8);
         Path file = backup();
         execute(to, "create table mine (a int)");
-        assertThatThrownBy(() -> restore(file, OURS)).isInstanceOf(BackupRefused.class).hasMessageContaining("not empty");
-        assertThat(texts(to, "select relname from pg_class where relname in ('mine', 'cloth')")).containsExactly("mine");
+        assertThatThrownBy(() -> restore(file, OURS))
+                .isInstanceOf(BackupRefused.class)
+                .hasMessageContaining("not empty");
+        assertThat(texts(to, "select relname from pg_class where relname in ('mine', 'cloth')"))
+                .containsExactly("mine");
     }
 
     @Test
@@ -199,7 +215,9 @@ class BackupTest {
     }
 
     private void refuses(Path file, String because) throws SQLException {
-        assertThatThrownBy(() -> restore(file, OURS)).isInstanceOf(BackupRefused.class).hasMessageContaining(because);
+        assertThatThrownBy(() -> restore(file, OURS))
+                .isInstanceOf(BackupRefused.class)
+                .hasMessageContaining(because);
         isEmpty();
     }
 
@@ -231,12 +249,14 @@ class BackupTest {
 
     private void everyKind() throws SQLException {
         execute(from, "insert into numbered (name, boss) values ('one', null), ('two', 1)");
-        execute(from, "insert into serial_one (at, weight, raw, parts) values ('2026-01-02T03:04:05.678901Z', 0.1,"
-                + " '\\xff00', array['a,b', null, E'tab\\t'])");
+        execute(
+                from,
+                "insert into serial_one (at, weight, raw, parts) values ('2026-01-02T03:04:05.678901Z', 0.1,"
+                        + " '\\xff00', array['a,b', null, E'tab\\t'])");
         execute(from, "insert into left_hand (id) values ('tied')");
         execute(from, "insert into right_hand values ('knot', 2, 'tied')");
         execute(from, "update left_hand set first_right = 'knot', first_place = 2");
-        execute(from, "insert into no_key values ('b', 1), ('a', 2), (null, null)");
+        execute(from, "insert into no_key values ('b', 1, '{}'), ('a', 2, null), (null, null, '[1]')");
     }
 
     private void writePairs(AtomicBoolean over, AtomicLong written) {

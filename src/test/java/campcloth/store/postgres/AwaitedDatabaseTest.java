@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 class AwaitedDatabaseTest {
 
     private static final PostgresForTests.Database REAL = PostgresForTests.fresh();
-    private static final int PORT = URI.create(REAL.url().substring("jdbc:".length())).getPort();
+    private static final int PORT =
+            URI.create(REAL.url().substring("jdbc:".length())).getPort();
 
     @Test
     void whoDoesNotWaitIsToldAtOnceWithoutTheSecretsOfTheAddress() throws Exception {

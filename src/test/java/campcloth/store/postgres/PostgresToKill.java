@@ -29,8 +29,7 @@ public final class PostgresToKill implements AutoCloseable {
         Binaries binaries = Binaries.onClassPath();
         Cluster cluster = new Cluster(folder, binaries.major());
         Secret secret = Secret.of(folder, cluster.path());
-        Programs programs =
-                binaries.unpacked(folder, Unprivileged.prefix(new Ownership(folder.root()).isRoot()));
+        Programs programs = binaries.unpacked(folder, Unprivileged.prefix(new Ownership(folder.root()).isRoot()));
         cluster.makeIfMissing(programs);
         Server server = Server.start(programs, cluster, ServerLog.in(folder), 0, false);
         new Entry(server.port(), secret).makeIfMissing();
@@ -64,7 +63,8 @@ public final class PostgresToKill implements AutoCloseable {
 
     /** {@code kill -9} of the server; its helpers end by themselves. */
     public void kill() throws IOException {
-        String pid = Files.readAllLines(cluster.path().resolve("postmaster.pid")).get(0);
+        String pid =
+                Files.readAllLines(cluster.path().resolve("postmaster.pid")).get(0);
         ProcessHandle.of(Long.parseLong(pid.strip())).ifPresent(ProcessHandle::destroyForcibly);
     }
 

@@ -34,8 +34,10 @@ class UpgradeTest {
             List<String> before = bodies(connection, version);
             flyway(database, "latest").migrate();
             assertThat(bodies(connection, version)).isEqualTo(before);
-            assertThat(one(connection, "select version || rules::text from event_rules where event_id = '"
-                            + StoredSamples.EVENT + "'"))
+            assertThat(one(
+                            connection,
+                            "select version || rules::text from event_rules where event_id = '" + StoredSamples.EVENT
+                                    + "'"))
                     .startsWith("7")
                     .contains("\"authority\"");
             assertThat(one(connection, "select tick::text from cloth_clock")).isEqualTo("4");

@@ -53,8 +53,9 @@ class WatchTest {
         assertThat(postgres.storage().isLow()).isTrue();
         assertThat(answer(postgres, "select count(*) >= 0 from kept")).isEqualTo("t");
         assertThatThrownBy(() -> statement(postgres, "insert into kept values ('no room')"))
-                .isInstanceOfSatisfying(SQLException.class, failure -> assertThat(failure.getSQLState())
-                        .isEqualTo("25006"));
+                .isInstanceOfSatisfying(
+                        SQLException.class,
+                        failure -> assertThat(failure.getSQLState()).isEqualTo("25006"));
         postgres.keepFree(0);
         awaitAnswer("show default_transaction_read_only", "off");
         statement(postgres, "insert into kept values ('room')");
@@ -76,9 +77,10 @@ class WatchTest {
     }
 
     private static ProcessHandle server() throws IOException {
-        return ProcessHandle.of(Long.parseLong(Files.readAllLines(folder.cluster().resolve("postmaster.pid"))
-                        .get(0)
-                        .strip()))
+        return ProcessHandle.of(
+                        Long.parseLong(Files.readAllLines(folder.cluster().resolve("postmaster.pid"))
+                                .get(0)
+                                .strip()))
                 .orElseThrow();
     }
 }
