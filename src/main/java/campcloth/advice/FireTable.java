@@ -7,10 +7,10 @@ import campcloth.fire.FireJudgement;
 import campcloth.fire.FireWarning;
 import campcloth.fire.WornCloth;
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What fire and rules say of a make between two masses: judged at both ends, once, when first asked for. Heavier cloth is never
@@ -52,7 +52,8 @@ final class FireTable {
     private final ClothColumns columns;
     private final double[] ends;
     private final boolean rulesWeigh;
-    private final AtomicReferenceArray<@Nullable Span @Nullable []> byMake;
+    /** By make and place among the ends. */
+    private final Map<Long, Span> spans = new ConcurrentHashMap<>();
 
     FireTable(Judging judging, ClothColumns columns) {
         this.judging = judging;
@@ -63,7 +64,6 @@ final class FireTable {
                 .toArray();
         this.ends = ends(asked);
         this.rulesWeigh = asked.length > 0;
-        this.byMake = new AtomicReferenceArray<>(columns.makes());
     }
 
     private static double[] ends(double[] asked) {
@@ -91,22 +91,9 @@ final class FireTable {
     Span of(int make, double gradedGsm) {
         int found = Arrays.binarySearch(ends, gradedGsm * (1 + 1e-9));
         int cell = Math.max(0, Math.min(ends.length - 2, found >= 0 ? found : -found - 2));
-        @Nullable Span[] spans = spansOf(make);
-        Span span = spans[cell];
-        if (span == null) {
-            span = judged(columns.makeNumbered(make), ends[cell], ends[cell + 1]);
-            spans[cell] = span;
-        }
-        return span;
-    }
-
-    private @Nullable Span[] spansOf(int make) {
-        @Nullable Span @Nullable [] there = byMake.get(make);
-        if (there != null) {
-            return there;
-        }
-        @Nullable Span[] fresh = new @Nullable Span[ends.length - 1];
-        return byMake.compareAndSet(make, null, fresh) ? fresh : spansOf(make);
+        return spans.computeIfAbsent(
+                (long) make * ends.length + cell,
+                any -> judged(columns.makeNumbered(make), ends[cell], ends[cell + 1]));
     }
 
     /** The best that can be said of a make, however heavy it is. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.IntStream;
 
 /**
  * Which cloths of a catalogue lie nearest to a cloth by {@link Kinship#distance}, one pass over its columns that never holds more
@@ -19,21 +19,21 @@ final class Nearest {
 
     private record Found(String id, double distance) {}
 
-    private final Cloth asked;
     private final ClothColumns columns;
 
     private final OptionalDouble weight;
     private final OptionalDouble thickness;
 
-    /** Of the asked cloth with each make, trait by trait; null until a cloth of it comes by. */
-    private final double[] @Nullable [] ofMakes;
+    /** Of the asked cloth with each make, trait by trait. */
+    private final double[][] ofMakes;
 
     private Nearest(Cloth asked, ClothColumns columns) {
-        this.asked = asked;
         this.columns = columns;
         this.weight = Trait.number(asked, Property.WEIGHT_GSM);
         this.thickness = Trait.number(asked, Property.THICKNESS_MM);
-        this.ofMakes = new double[columns.makes()][];
+        this.ofMakes = IntStream.range(0, columns.makes())
+                .mapToObj(make -> ofMake(asked, columns.makeNumbered(make)))
+                .toArray(double[][]::new);
     }
 
     /** Ids of the nearest, the nearest first; as near, by id. The cloth of the other id is no neighbour. */
@@ -59,18 +59,13 @@ final class Nearest {
     /** In the order of the traits, so that it is the same to the last digit. */
     private double distance(int row) {
         int make = columns.make(row);
-        double @Nullable [] ofMake = ofMakes[make];
-        if (ofMake == null) {
-            ofMake = ofMake(columns.makeNumbered(make));
-            ofMakes[make] = ofMake;
-        }
         double sum = 0;
         for (Trait trait : Kinship.TRAITS) {
             sum += switch (trait) {
                 case WEIGHT -> Trait.weight(weight, known(!columns.massIsEstimated(row), columns.weightGsm(row)));
                 case THICKNESS ->
                     Trait.thickness(thickness, known(columns.thicknessIsKnown(row), columns.thicknessMm(row)));
-                case FIBRES, WEAVE, SURFACE, FINISH, STRETCH -> ofMake[trait.ordinal()];
+                case FIBRES, WEAVE, SURFACE, FINISH, STRETCH -> ofMakes[make][trait.ordinal()];
             };
         }
         return sum;
@@ -80,7 +75,7 @@ final class Nearest {
         return isKnown ? OptionalDouble.of(figure) : OptionalDouble.empty();
     }
 
-    private double[] ofMake(ClothMake make) {
+    private static double[] ofMake(Cloth asked, ClothMake make) {
         Cloth other = new Cloth(
                 "any",
                 make.blend(),

@@ -15,6 +15,10 @@ final class Paths {
     private static final List<String> SHARED =
             List.of("/events", "/sheets", "/cloths", "/api/events", "/api/cutting-plans", "/api/cloths");
 
+    /** What stands there in the place of an id and is none: lists, forms and questions, which no link shares. */
+    private static final Set<String> NO_IDS =
+            Set.of("new", "import", "compare", "sources", "completeness", "export", "alike", "comparison");
+
     private Paths() {}
 
     static boolean isForPrograms(HttpServletRequest request) {
@@ -34,11 +38,20 @@ final class Paths {
         return isUnder(request, LOOK);
     }
 
-    /** Reading of what is shared by a link, if the key is right; whether it is, the stores know. */
+    /** Reading of one thing that is shared by a link, if the key is right; whether it is, the stores know. */
     static boolean isByLink(HttpServletRequest request) {
         return isReading(request)
-                && isUnder(request, SHARED)
+                && SHARED.stream().anyMatch(start -> isOfOne(request.getRequestURI(), start + "/"))
                 && !ShownKeys.in(request).isEmpty();
+    }
+
+    private static boolean isOfOne(String path, String start) {
+        if (!path.startsWith(start)) {
+            return false;
+        }
+        int end = path.indexOf('/', start.length());
+        String id = end < 0 ? path.substring(start.length()) : path.substring(start.length(), end);
+        return !id.isEmpty() && !NO_IDS.contains(id) && id.indexOf('%') < 0;
     }
 
     static boolean isUnder(HttpServletRequest request, List<String> starts) {

@@ -112,11 +112,17 @@ enum AccessRule {
             return change == Answer.DONE ? needs(kind.keeper(), who) : change;
         }
     },
-    /** An id that stands in a body and is not looked at. */
-    IGNORED {
+    /** Opens a form in which a thing is changed or removed. */
+    FORM_TO_CHANGE {
         @Override
         Answer of(Knocker who, Whose whose, KeptThings.Kind kind) {
-            throw new AssertionError("nothing is asked by what is ignored");
+            return formOf(who, whose, kind, CHANGE);
+        }
+    },
+    FORM_TO_CHANGE_RULES {
+        @Override
+        Answer of(Knocker who, Whose whose, KeptThings.Kind kind) {
+            return formOf(who, whose, kind, CHANGE_RULES);
         }
     };
 
@@ -135,6 +141,12 @@ enum AccessRule {
             return Answer.LOGIN;
         }
         return who.is(role) ? Answer.DONE : Answer.FORBIDDEN;
+    }
+
+    /** Strangers with the link read, so they are told that they may not; without it they are asked to log in. */
+    private static Answer formOf(Knocker who, Whose whose, KeptThings.Kind kind, AccessRule change) {
+        Answer read = READ.of(who, whose, kind);
+        return who.isStranger() && read == Answer.DONE ? Answer.FORBIDDEN : who.isStranger() ? read : change.of(who, whose, kind);
     }
 
     private static Answer there(Whose whose) {

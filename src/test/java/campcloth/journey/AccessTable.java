@@ -6,18 +6,22 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A table of {@code src/test/resources/access/}: who may do what. Its columns: the operation or page; the place of the address, the
- * query, the form or the body that names a kept thing, none where it names none; the kind of that thing; the rule.
+ * query or the body that names a kept thing, none where it names none; the kind of that thing; the rule; what a page is sent besides.
  */
 record AccessTable(String file, List<Row> rows) {
 
-    private static final int COLUMNS = 4;
+    /** A pattern of addresses may hold a comma within braces. */
+    private static final Pattern ROW = Pattern.compile("(.*?),([^,{}]+),([A-Z_]+|-),([A-Z_]+)(?:,(.*))?");
+
     private static final String NONE = "-";
 
-    /** A row. */
-    record Row(String what, String place, String thing, AccessRule rule) {
+    /** A row; {@code sent} is empty where nothing else is sent. */
+    record Row(String what, String place, String thing, AccessRule rule, String sent) {
 
         boolean namesAThing() {
             return !thing.equals(NONE);
@@ -48,11 +52,12 @@ record AccessTable(String file, List<Row> rows) {
     }
 
     private static Row row(String line) {
-        String[] cells = line.split(",");
-        if (cells.length != COLUMNS) {
-            throw new AssertionError("not " + COLUMNS + " cells: " + line);
+        Matcher cells = ROW.matcher(line);
+        if (!cells.matches()) {
+            throw new AssertionError("not a row: " + line);
         }
-        return new Row(cells[0].strip(), cells[1].strip(), cells[2].strip(), AccessRule.valueOf(cells[3].strip()));
+        String sent = cells.group(5) == null ? "" : cells.group(5);
+        return new Row(cells.group(1), cells.group(2), cells.group(3), AccessRule.valueOf(cells.group(4)), sent);
     }
 
     List<Row> of(String what) {

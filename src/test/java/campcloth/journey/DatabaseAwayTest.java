@@ -80,6 +80,8 @@ class DatabaseAwayTest {
                     .addFirst(new MapPropertySource(
                             "over the line",
                             Map.of(
+                                    "campcloth.jobs.run",
+                                    "false",
                                     "campcloth.database.lock-timeout",
                                     "1s",
                                     "spring.datasource.url",

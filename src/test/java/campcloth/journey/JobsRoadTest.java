@@ -130,7 +130,9 @@ class JobsRoadTest {
         String looked = redirect(upload("Mill " + UUID.randomUUID(), LIST));
         waitFor(looked, "What would come of the list");
         sql.update(
-                "update job set state = 'QUEUED', ended_at = null, result = null, not_before = now() + interval '1 hour'");
+                "update job set state = 'QUEUED', ended_at = null, result = null, not_before = now() + interval '1 hour'"
+                        + " where cast(id as text) = ?",
+                looked.substring(looked.lastIndexOf('/') + 1));
         assertThat(get(looked).body()).contains("Looking at the list", "/cancel", "http-equiv=\"refresh\"");
         assertThat(redirect(form(looked + "/cancel"))).isEqualTo(looked);
         assertThat(get(looked).body()).contains("The work was cancelled");

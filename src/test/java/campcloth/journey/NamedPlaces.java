@@ -22,7 +22,7 @@ final class NamedPlaces {
         this.api = api;
     }
 
-    /** Wherever a body of that schema may say an id: "/cloths/0/clothId". */
+    /** Wherever a body of that schema may say an id that is looked at: "/cloths/0/clothId". */
     Set<String> in(JsonNode schema) {
         Set<String> places = new TreeSet<>();
         walk(schema, "", new HashSet<>(), places);
@@ -43,6 +43,9 @@ final class NamedPlaces {
         }
         schema.path("properties").propertyStream().forEach(field -> {
             String place = at + "/" + field.getKey();
+            if (isServedOnly(field.getValue())) {
+                return;
+            }
             if (field.getKey().equals("ids") || field.getKey().endsWith("Ids")) {
                 places.add(place + "/0");
             } else if (field.getKey().equals("id") || field.getKey().endsWith(ID)) {
@@ -74,14 +77,21 @@ final class NamedPlaces {
         return root.toString();
     }
 
-    /** The body without what stands at that place. */
-    static String without(String body, String place) {
-        ObjectNode root = (ObjectNode) JSON.readTree(body);
-        int cut = place.lastIndexOf('/');
-        if (root.at(place.substring(0, cut)) instanceof ObjectNode within) {
-            within.remove(place.substring(cut + 1));
+    /** The body without what is served only and not looked at where it is sent. */
+    String asSent(String body, JsonNode schema) {
+        if (!(JSON.readTree(body) instanceof ObjectNode told)) {
+            return body;
         }
-        return root.toString();
+        api.resolved(schema)
+                .path("properties")
+                .propertyStream()
+                .filter(field -> isServedOnly(field.getValue()))
+                .forEach(field -> told.remove(field.getKey()));
+        return told.toString();
+    }
+
+    private static boolean isServedOnly(JsonNode field) {
+        return field.path("readOnly").asBoolean(false);
     }
 
     /** What is added to a list is a part of an outfit, which has to say its kind. */

@@ -112,6 +112,7 @@ class EventPage {
     /** Takes over the rules of another event that are not there yet. */
     @PostMapping("/events/{id}/rules")
     String takeRules(@PathVariable String id, @RequestParam String from, HttpServletRequest request) {
+        shares.checkMayChange(FAMILY, id);
         List<SafetyRule> others = kept(from).event().rules();
         for (int i = 0; i < TRIES; i++) {
             KeptEvent kept = kept(id);
@@ -134,7 +135,11 @@ class EventPage {
 
     @PostMapping("/events/{id}/remove")
     String remove(@PathVariable String id, @RequestParam long version, Model model, HttpServletResponse response) {
-        if (events.remove(id, version) instanceof Change.Stale) {
+        Change change = events.remove(id, version);
+        if (change instanceof Change.Missing) {
+            throw new NotHere("event");
+        }
+        if (change instanceof Change.Stale) {
             response.setStatus(HttpStatus.CONFLICT.value());
             model.addAttribute("changed", true);
             return ask(id, model);

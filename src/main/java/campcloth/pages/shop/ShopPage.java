@@ -38,6 +38,10 @@ class ShopPage {
     /** Stands in every address that the form writes: whoever comes without it has not asked yet. */
     private static final String ASKED = "label";
 
+    /** Where it leads to when it is kept, as the button says that was pressed: to the cloth, or on to the plan. */
+    private static final String CLOTH = "cloth";
+
+    private static final String PLAN = "plan";
     private static final String KEPT_CURRENCY = "EUR";
     private static final int LONGEST_NOTE = 1900;
 
@@ -119,7 +123,7 @@ class ShopPage {
             @ModelAttribute("form") ShopForm form,
             BindingResult binding,
             @RequestParam String name,
-            @RequestParam(defaultValue = "") String then,
+            @RequestParam(defaultValue = CLOTH) String then,
             HttpServletRequest request) {
         Optional<Cloth> cloth = binding.hasErrors()
                 ? Optional.empty()
@@ -131,7 +135,7 @@ class ShopPage {
     }
 
     private static String after(KeptCloth kept, String then, ShopForm form) {
-        return then.equals("plan") ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id();
+        return then.equals(PLAN) ? "/plan/buy?cloth=" + kept.id() + "&" + form.query() : "/cloths/" + kept.id();
     }
 
     private static Cloth named(Cloth cloth, String name, ShopForm form) {
