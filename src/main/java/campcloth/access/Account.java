@@ -1,7 +1,9 @@
 package campcloth.access;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 
 /**
@@ -24,7 +26,8 @@ public record Account(
         long version) {
 
     public Account {
-        roles = Set.copyOf(roles);
+        // always told in the same order
+        roles = Collections.unmodifiableSet(new TreeSet<>(roles));
     }
 
     /** Who asks when this account is logged in. */

@@ -84,8 +84,7 @@ final class FireTable {
     /** The mass to grade a cloth by, g/m2. */
     double gradedGsm(int row) {
         ClothMake make = columns.makeNumbered(columns.make(row));
-        return ClothWeight.of(
-                        columns.weightGsm(row), columns.leastGsm(row), columns.massIsEstimated(row), make.blend())
+        return ClothWeight.of(columns.weightGsm(row), columns.leastGsm(row), columns.massIsEstimated(row), make.blend())
                 .gradedGsm();
     }
 
@@ -93,7 +92,8 @@ final class FireTable {
         int found = Arrays.binarySearch(ends, gradedGsm * (1 + 1e-9));
         int cell = Math.max(0, Math.min(ends.length - 2, found >= 0 ? found : -found - 2));
         return spans.computeIfAbsent(
-                (long) make * ends.length + cell, any -> judged(columns.makeNumbered(make), ends[cell], ends[cell + 1]));
+                (long) make * ends.length + cell,
+                any -> judged(columns.makeNumbered(make), ends[cell], ends[cell + 1]));
     }
 
     /** The best that can be said of a make, however heavy it is. */

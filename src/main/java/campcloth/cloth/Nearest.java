@@ -62,8 +62,7 @@ final class Nearest {
         double sum = 0;
         for (Trait trait : Kinship.TRAITS) {
             sum += switch (trait) {
-                case WEIGHT ->
-                    Trait.weight(weight, known(!columns.massIsEstimated(row), columns.weightGsm(row)));
+                case WEIGHT -> Trait.weight(weight, known(!columns.massIsEstimated(row), columns.weightGsm(row)));
                 case THICKNESS ->
                     Trait.thickness(thickness, known(columns.thicknessIsKnown(row), columns.thicknessMm(row)));
                 case FIBRES, WEAVE, SURFACE, FINISH, STRETCH -> ofMakes[make][trait.ordinal()];

@@ -66,7 +66,10 @@ class AccountPage {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         response.setHeader(HttpHeaders.CACHE_CONTROL, NOWHERE);
-        made.ifPresent(secret -> model.addAttribute("secret", secret.text()));
+        made.ifPresent(secret -> {
+            model.addAttribute("secret", secret.text());
+            form.name = null;
+        });
         return page(account, model);
     }
 

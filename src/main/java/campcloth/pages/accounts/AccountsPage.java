@@ -21,6 +21,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** The accounts, for administrators. */
 @Controller
@@ -108,6 +109,11 @@ class AccountsPage {
         response.setHeader(HttpHeaders.CACHE_CONTROL, AccountPage.NOWHERE);
         model.addAttribute("account", handed.account());
         model.addAttribute("password", handed.oneTimePassword());
+        model.addAttribute(
+                "loginAddress",
+                ServletUriComponentsBuilder.fromCurrentContextPath()
+                        .path("/login")
+                        .toUriString());
         return "accounts/handed";
     }
 

@@ -7,7 +7,7 @@ import campcloth.pages.LocalPath;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.http.HttpHeaders;
@@ -27,6 +27,9 @@ class LoginPage {
     private static final String FORM = "accounts/login";
     private static final int LONGEST_NAME = 100;
 
+    /** What led somebody here who had been in, or was on the way in. */
+    private static final List<String> WHY_HERE = List.of("failed", "out", "changed");
+
     private final Askers askers;
     private final boolean vouched;
 
@@ -37,25 +40,17 @@ class LoginPage {
 
     /** Whoever is logged in is led on to where they wanted to go. */
     @GetMapping("/login")
-    String form(
-            @RequestParam(defaultValue = "/") String back,
-            @RequestParam(required = false) @Nullable String out,
-            @RequestParam(required = false) @Nullable String changed,
-            @RequestParam(required = false) @Nullable String failed,
-            Model model) {
+    String form(@RequestParam(defaultValue = "/") String back, HttpServletRequest request, Model model) {
         if (askers.now().account().isPresent()) {
             return "redirect:" + LocalPath.of(back);
         }
         model.addAttribute("back", LocalPath.of(back));
-        model.addAttribute("said", said(out != null, changed != null, failed != null));
+        // these have no value, so they are no text that was typed
+        WHY_HERE.stream()
+                .filter(why -> request.getParameter(why) != null)
+                .findFirst()
+                .ifPresent(why -> model.addAttribute("said", why));
         return FORM;
-    }
-
-    private static @Nullable String said(boolean out, boolean changed, boolean failed) {
-        if (failed) {
-            return "failed";
-        }
-        return out ? "out" : changed ? "changed" : null;
     }
 
     /** Whether another service vouches for people as well. */

@@ -7,7 +7,6 @@ import campcloth.access.Passwords;
 import campcloth.pages.FormErrors;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Optional;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -74,9 +73,10 @@ class PasswordPage {
     }
 
     private String page(Model model) {
+        Account account = me.account();
         model.addAttribute("least", Passwords.LEAST);
-        model.addAttribute(
-                "oneTime", Optional.of(me.account()).filter(Account::oneTime).isPresent());
+        model.addAttribute("whose", account.name().text());
+        model.addAttribute("oneTime", account.oneTime());
         return FORM;
     }
 }

@@ -83,7 +83,7 @@ public final class PostgresForTests {
 
     private static Running ourOwn() {
         OwnPostgres postgres =
-                OwnPostgres.start("target/postgres-for-tests-" + System.getProperty("surefire.forkNumber", "1"), 0);
+                OwnPostgres.start("target/postgres-for-tests-" + System.getProperty("tests.fork", "1"), 0);
         Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
         Running running =
                 new Running(postgres.entry()::url, Settings.SUPERUSER, postgres.password(), postgres.password());
