@@ -21,7 +21,7 @@ public record AccountName(String text) {
         if (!FORM.matcher(text).matches()) {
             throw Refused.of(
                     "name",
-                    "is not the name of an account",
+                    "cannot be the name of an account",
                     "use " + LEAST + " to " + MOST
                             + " letters a-z, digits, points, underlines or hyphens, a letter or digit first");
         }

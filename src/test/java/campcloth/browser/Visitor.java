@@ -70,6 +70,13 @@ final class Visitor implements AutoCloseable {
         return page.url().substring(server.length());
     }
 
+    /** Fills in the login that is shown, and sends it. */
+    void logIn(String name, String password) {
+        page.getByLabel("Name").fill(name);
+        page.getByLabel("Password").fill(password);
+        button("Log in").click();
+    }
+
     /** The page as it stands is usable by everybody. */
     void holds() {
         if (visit.scripts()) {

@@ -7,6 +7,7 @@ import campcloth.access.Accounts;
 import campcloth.access.Mode;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Objects;
 import java.util.Optional;
@@ -66,8 +67,9 @@ class AccountsPage {
     }
 
     @GetMapping("/accounts/{id}")
-    String one(@PathVariable String id, Model model) {
+    String one(@PathVariable String id, HttpServletRequest request, Model model) {
         Account account = account(id);
+        model.addAttribute("done", request.getParameter("done") != null);
         model.addAttribute("form", AccountForm.of(account));
         return one(account, model);
     }
@@ -85,7 +87,7 @@ class AccountsPage {
                 ? Optional.empty()
                 : FormErrors.caught(errors, () -> accounts.change(account.id(), version, form.roles(), form.disabled));
         if (change.isPresent() && change.get() instanceof Accounts.Change.Done) {
-            return "redirect:/accounts/" + id;
+            return done(id);
         }
         if (change.isPresent()) {
             errors.reject("accounts.stale");
@@ -97,12 +99,17 @@ class AccountsPage {
     @PostMapping("/accounts/{id}/unlock")
     String unlock(@PathVariable String id) {
         keeping.unlock(account(id));
-        return "redirect:/accounts/" + id;
+        return done(id);
     }
 
     @PostMapping("/accounts/{id}/password")
     String reset(@PathVariable String id, Model model, HttpServletResponse response) {
         return handed(keeping.reset(account(id)), model, response);
+    }
+
+    /** Back to the account, which says that it is done. */
+    private static String done(String id) {
+        return "redirect:/accounts/" + id + "?done";
     }
 
     private static String handed(AccountKeeping.Handed handed, Model model, HttpServletResponse response) {
