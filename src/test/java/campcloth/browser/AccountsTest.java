@@ -151,7 +151,9 @@ class AccountsTest {
 
     /** A maker of that visit, who has the password of all. */
     private String maker(String what, Visit visit) {
-        return known.account(what + "-" + lower(visit), Set.of(Role.MAKER)).name().text();
+        return known.account(what + "-" + lower(visit), Set.of(Role.MAKER))
+                .name()
+                .text();
     }
 
     private static String lower(Visit visit) {
@@ -161,7 +163,8 @@ class AccountsTest {
     private static void choosePassword(Visitor visitor, String now, String next) {
         Page page = visitor.page();
         page.getByLabel("Password that you have now").fill(now);
-        page.getByLabel("New password", new Page.GetByLabelOptions().setExact(true)).fill(next);
+        page.getByLabel("New password", new Page.GetByLabelOptions().setExact(true))
+                .fill(next);
         page.getByLabel("New password once more").fill(next);
         visitor.button("Change the password").click();
     }

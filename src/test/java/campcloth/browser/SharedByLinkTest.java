@@ -86,7 +86,8 @@ class SharedByLinkTest {
             Locator papers = read.locator("main a[href*='.pdf'], main a[href*='layout.svg']");
             assertThat(papers).hasCount(3);
             for (Locator paper : papers.all()) {
-                APIResponse answer = read.request().get(paper.evaluate("a => a.href").toString());
+                APIResponse answer =
+                        read.request().get(paper.evaluate("a => a.href").toString());
                 assertThat(answer.status()).as(answer.url()).isEqualTo(200);
                 assertThat(answer.headers().get("content-type")).doesNotContain("html");
             }
@@ -107,7 +108,10 @@ class SharedByLinkTest {
     }
 
     private static void isDrawn(Page page) {
-        Object width = page.locator("main img").first().evaluate("image => { image.loading = 'eager'; return image.decode().then(() => image.naturalWidth); }");
+        Object width = page.locator("main img")
+                .first()
+                .evaluate(
+                        "image => { image.loading = 'eager'; return image.decode().then(() => image.naturalWidth); }");
         assertThat(((Number) width).intValue()).isPositive();
     }
 }

@@ -194,7 +194,11 @@ class AccessMatrixTest {
                 call = call.with("If-Match", things.tag(thing));
             }
         } else {
-            call = call.at(call.path().replace("{id}", things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN).within()))
+            call = call.at(call.path()
+                            .replace(
+                                    "{id}",
+                                    things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN)
+                                            .within()))
                     .sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
         }
         String key = things.shown(thing, whose);
@@ -214,7 +218,9 @@ class AccessMatrixTest {
     private HttpResponse<String> send(Call call) {
         HttpResponse<String> answer = calls.send(call);
         if (answer.statusCode() == TAKEN_IN) {
-            answer.headers().firstValue("Location").ifPresent(job -> calls.send(new Call("delete", job, "", call.headers())));
+            answer.headers()
+                    .firstValue("Location")
+                    .ifPresent(job -> calls.send(new Call("delete", job, "", call.headers())));
         }
         return answer;
     }

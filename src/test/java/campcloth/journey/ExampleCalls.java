@@ -26,7 +26,9 @@ final class ExampleCalls {
         }
         String body = places.asSent(example.body(), operation.bodySchema().orElseThrow());
         Call call = example.sending(body.contains("\"garments\"") ? withOneGarment(body) : body);
-        return operation.says().path("operationId").asString().equals(MAKE_ACCOUNT) ? call.sending(withNewName(call.body())) : call;
+        return operation.says().path("operationId").asString().equals(MAKE_ACCOUNT)
+                ? call.sending(withNewName(call.body()))
+                : call;
     }
 
     /** A simple one: how long a layout is searched for is no part of who may ask. */
