@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 /** An account. */
 @Schema(name = "Account")
 record AccountBody(
-        @Schema(description = "told, never sent", accessMode = Schema.AccessMode.READ_ONLY) @Nullable String id,
+        @Schema(description = "told, never sent", accessMode = Schema.AccessMode.READ_ONLY) @Nullable
+        String id,
 
         @Schema(
                 example = "nora.weaver",

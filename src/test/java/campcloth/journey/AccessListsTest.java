@@ -45,7 +45,15 @@ class AccessListsTest {
             "/api/jobs",
             "/api/tokens");
     private static final List<String> PAGES = List.of(
-            "/", "/cloths?text=somebody", "/events", "/sheets", "/plan", CAMP, "/cloths/completeness", "/cloths/linen-plain-185", "/account");
+            "/",
+            "/cloths?text=somebody",
+            "/events",
+            "/sheets",
+            "/plan",
+            CAMP,
+            "/cloths/completeness",
+            "/cloths/linen-plain-185",
+            "/account");
 
     /** What differs from one time to the next by itself. */
     private static final Pattern TIMES = Pattern.compile("\\d{4}-\\d{2}-\\d{2}[T ]\\d{2}:\\d{2}[^\"<]*");
@@ -86,7 +94,8 @@ class AccessListsTest {
         Map<Knocker, Map<String, String>> before = new LinkedHashMap<>();
         askers.forEach(who -> before.put(who, all(who)));
         Optional<Account> other = Optional.of(accounts.otherMaker());
-        for (Kind kind : List.of(Kind.CLOTH, Kind.EVENT, Kind.CUTTING_PLAN, Kind.SHEET, Kind.SWATCH, Kind.JOB, Kind.TOKEN)) {
+        for (Kind kind :
+                List.of(Kind.CLOTH, Kind.EVENT, Kind.CUTTING_PLAN, Kind.SHEET, Kind.SWATCH, Kind.JOB, Kind.TOKEN)) {
             made.add(kept.made(kind, other, false));
             if (kind.ways().contains(Whose.SHARED_WITH_ITS_KEY)) {
                 made.add(kept.made(kind, other, true));
@@ -95,7 +104,9 @@ class AccessListsTest {
         awaitIndexed(Knocker.MARSHAL);
         for (Knocker who : askers) {
             Map<String, String> after = all(who);
-            before.get(who).forEach((list, text) -> assertThat(after.get(list)).as(who + " " + list).isEqualTo(text));
+            before.get(who)
+                    .forEach((list, text) ->
+                            assertThat(after.get(list)).as(who + " " + list).isEqualTo(text));
         }
     }
 
@@ -129,7 +140,8 @@ class AccessListsTest {
         Thing cloth = kept.made(Kind.CLOTH, Optional.of(accounts.otherMaker()), true);
         Thing event = kept.made(Kind.EVENT, Optional.of(accounts.otherMaker()), true);
         String key = cloth.key().orElseThrow().text();
-        for (String path : List.of("/api/cloths?limit=100&text=somebody&key=", "/api/cloths/export?key=", "/api/export?key=")) {
+        for (String path :
+                List.of("/api/cloths?limit=100&text=somebody&key=", "/api/cloths/export?key=", "/api/export?key=")) {
             assertThat(list(Knocker.MAKER, path + key)).as(path).doesNotContain(cloth.id());
         }
         String both = "key=" + key + "&key=" + event.key().orElseThrow().text();
@@ -147,7 +159,8 @@ class AccessListsTest {
     private Map<String, String> all(Knocker who) {
         Map<String, String> all = new LinkedHashMap<>();
         LISTS.forEach(path -> all.put(path, TIMES.matcher(list(who, path)).replaceAll("")));
-        PAGES.forEach(path -> all.put(path, TIMES.matcher(PageCalls.told(pages.open(who, path))).replaceAll("")));
+        PAGES.forEach(path -> all.put(
+                path, TIMES.matcher(PageCalls.told(pages.open(who, path))).replaceAll("")));
         return all;
     }
 

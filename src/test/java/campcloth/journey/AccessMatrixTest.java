@@ -11,10 +11,8 @@ import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,7 +38,6 @@ class AccessMatrixTest {
     private static final String PATH = "path";
     private static final String ANY_KEY = "q7dXK0pJ3sVbN1yTgR5mAw";
     private static final int TAKEN_IN = 202;
-    private static final String MAKE_ACCOUNT = "makeAccount";
 
     @LocalServerPort
     private int port;
@@ -54,6 +51,7 @@ class AccessMatrixTest {
     private DescribedApi api;
     private DescribedCalls calls;
     private NamedPlaces places;
+    private ExampleCalls examples;
     private ThingsOfAll things;
 
     @BeforeEach
@@ -63,6 +61,7 @@ class AccessMatrixTest {
                 JSON.readTree(DescribedCalls.get(address + "/v3/api-docs").body()));
         calls = new DescribedCalls(address, api);
         places = new NamedPlaces(api);
+        examples = new ExampleCalls(places);
         things = new ThingsOfAll(
                 (KeptThings) beans.autowire(KeptThings.class, AutowireCapableBeanFactory.AUTOWIRE_CONSTRUCTOR, false),
                 accounts);
@@ -120,10 +119,9 @@ class AccessMatrixTest {
 
     private List<String> plain(Operation operation, Row row, Knocker who) {
         Answer expected = row.rule().of(who, Whose.OWN, KeptThings.Kind.CLOTH);
-        Call call = as(who, asExample(operation));
+        Call call = as(who, examples.of(operation));
         if (who.isStranger()) {
-            Call withKey = call.at(call.path() + (call.path().contains("?") ? "&" : "?") + "key=" + ANY_KEY);
-            List<String> wrong = misfit(row, who, Whose.NOWHERE, expected, calls.send(withKey));
+            List<String> wrong = misfit(row, who, Whose.NOWHERE, expected, calls.send(withKey(call, ANY_KEY)));
             if (!wrong.isEmpty()) {
                 return wrong;
             }
@@ -189,21 +187,26 @@ class AccessMatrixTest {
     }
 
     private Call call(Operation operation, Row row, Knocker who, Thing thing, Whose whose) {
-        Call call = asExample(operation);
+        Call call = examples.of(operation);
         if (row.place().equals(PATH)) {
             call = call.at(call.path().replace("{swatchId}", thing.id()).replace("{id}", thing.within()));
             if (operation.takesIfMatch()) {
                 call = call.with("If-Match", things.tag(thing));
             }
         } else {
-            call = call.at(call.path().replace("{id}", things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN).within()))
+            call = call.at(call.path()
+                            .replace(
+                                    "{id}",
+                                    things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN)
+                                            .within()))
                     .sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
         }
         String key = things.shown(thing, whose);
-        if (!key.isEmpty()) {
-            call = call.at(call.path() + (call.path().contains("?") ? "&" : "?") + "key=" + key);
-        }
-        return as(who, call);
+        return as(who, key.isEmpty() ? call : withKey(call, key));
+    }
+
+    private static Call withKey(Call call, String key) {
+        return call.at(call.path() + (call.path().contains("?") ? "&" : "?") + "key=" + key);
     }
 
     /** Whose cloth a swatch is of that names another cloth: one with a swatch, so that it is not the other one. */
@@ -215,32 +218,11 @@ class AccessMatrixTest {
     private HttpResponse<String> send(Call call) {
         HttpResponse<String> answer = calls.send(call);
         if (answer.statusCode() == TAKEN_IN) {
-            answer.headers().firstValue("Location").ifPresent(job -> calls.send(new Call("delete", job, "", call.headers())));
+            answer.headers()
+                    .firstValue("Location")
+                    .ifPresent(job -> calls.send(new Call("delete", job, "", call.headers())));
         }
         return answer;
-    }
-
-    private Call asExample(Operation operation) {
-        Call example = DescribedCalls.example(operation);
-        if (!operation.bodyMediaType().equals(Optional.of("application/json"))) {
-            return example;
-        }
-        String body = places.asSent(example.body(), operation.bodySchema().orElseThrow());
-        Call call = example.sending(body.contains("\"garments\"") ? withOneGarment(body) : body);
-        return name(operation).equals(MAKE_ACCOUNT) ? call.sending(withNewName(call.body())) : call;
-    }
-
-    /** A simple one: how long a layout is searched for is no part of who may ask. */
-    private static String withOneGarment(String body) {
-        ObjectNode order = (ObjectNode) JSON.readTree(body);
-        order.putArray("garments").addObject().put("design", "apron").put("size", "M-M");
-        return order.toString();
-    }
-
-    /** A name that no account has yet. */
-    private static String withNewName(String body) {
-        ObjectNode account = (ObjectNode) JSON.readTree(body);
-        return account.put("name", "m-" + UUID.randomUUID()).toString();
     }
 
     private Call as(Knocker who, Call call) {

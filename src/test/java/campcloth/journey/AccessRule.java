@@ -146,7 +146,9 @@ enum AccessRule {
     /** Strangers with the link read, so they are told that they may not; without it they are asked to log in. */
     private static Answer formOf(Knocker who, Whose whose, KeptThings.Kind kind, AccessRule change) {
         Answer read = READ.of(who, whose, kind);
-        return who.isStranger() && read == Answer.DONE ? Answer.FORBIDDEN : who.isStranger() ? read : change.of(who, whose, kind);
+        return who.isStranger() && read == Answer.DONE
+                ? Answer.FORBIDDEN
+                : who.isStranger() ? read : change.of(who, whose, kind);
     }
 
     private static Answer there(Whose whose) {

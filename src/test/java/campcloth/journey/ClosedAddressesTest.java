@@ -28,7 +28,8 @@ class ClosedAddressesTest {
             "/", "/cloths", "/events", "/sheets", "/account", "/api/cloths", "/api/events", "/api/export", "/api/jobs");
     private static final List<String> CLOSED_TO_MAKERS =
             List.of("/accounts", "/audit", "/cloths/import", "/api/accounts", "/api/audit", "/api/jobs/lists");
-    private static final List<String> METHODS = List.of("HEAD", "OPTIONS", "TRACE", "PUT", "PATCH", "DELETE", "POST", "BREW");
+    private static final List<String> METHODS =
+            List.of("HEAD", "OPTIONS", "TRACE", "PUT", "PATCH", "DELETE", "POST", "BREW");
     private static final Pattern LOOK = Pattern.compile("href=\"(/look/[^\"]+)\"");
 
     private final HttpClient http = HttpClient.newHttpClient();
@@ -131,7 +132,8 @@ class ClosedAddressesTest {
     void aMethodIsTheOneThatIsSent() {
         String bearer = accounts.bearer(Role.ADMINISTRATOR);
         for (String path : List.of("/api/tokens/1", "/api/events/1")) {
-            HttpRequest request = HttpRequest.newBuilder(URI.create("http://localhost:" + port + path + "?_method=delete"))
+            HttpRequest request = HttpRequest.newBuilder(
+                            URI.create("http://localhost:" + port + path + "?_method=delete"))
                     .header("Authorization", bearer)
                     .header("X-HTTP-Method-Override", "DELETE")
                     .POST(BodyPublishers.ofString("_method=delete"))
@@ -146,36 +148,75 @@ class ClosedAddressesTest {
         Matcher look = LOOK.matcher(login);
         int looked = 0;
         while (look.find()) {
-            assertThat(answer("GET", port, look.group(1), "").statusCode()).as(look.group(1)).isEqualTo(200);
+            assertThat(answer("GET", port, look.group(1), "").statusCode())
+                    .as(look.group(1))
+                    .isEqualTo(200);
             looked++;
         }
         assertThat(looked).isPositive();
         assertThat(answer("GET", port, "/v3/api-docs", "").body()).contains("\"openapi\"");
-        for (String path : List.of("/look", "/look/", "/look/nothing.css", "/webjars/", "/webjars/nothing.js", "/refused", "/v3", "/v3/nothing")) {
+        for (String path : List.of(
+                "/look",
+                "/look/",
+                "/look/nothing.css",
+                "/webjars/",
+                "/webjars/nothing.js",
+                "/refused",
+                "/v3",
+                "/v3/nothing")) {
             assertThat(answer("GET", port, path, "").statusCode()).as(path).isIn(303, 401, 404);
         }
     }
 
     @Test
     void whatIsNotThereIsNeverAFailure() {
-        for (String path : List.of("/nothing", "/api/nothing", "/events/nothing", "/api/events/nothing", "/error", "/favicon.ico", "/robots.txt", "/api", "/login/nothing")) {
+        for (String path : List.of(
+                "/nothing",
+                "/api/nothing",
+                "/events/nothing",
+                "/api/events/nothing",
+                "/error",
+                "/favicon.ico",
+                "/robots.txt",
+                "/api",
+                "/login/nothing")) {
             int status = answer("GET", port, path, "").statusCode();
             assertThat(status).as(path).isIn(302, 303, 401, 404);
         }
         String bearer = accounts.bearer(Role.ADMINISTRATOR);
         for (String path : List.of("/api/nothing", "/api", "/api/cloths/%E0%A4%A", "/api/events/%00")) {
-            assertThat(answer("GET", port, path.replace("%E0%A4%A", "%E0%A4"), bearer).statusCode()).as(path).isIn(400, 404);
+            assertThat(answer("GET", port, path.replace("%E0%A4%A", "%E0%A4"), bearer)
+                            .statusCode())
+                    .as(path)
+                    .isIn(400, 404);
         }
     }
 
     @Test
     void measurementsAreOnTheirPortAlone() {
-        for (String path : List.of("/actuator", "/actuator/health", "/actuator/prometheus", "/actuator/env", "/actuator;x/prometheus", "/actuator/")) {
+        for (String path : List.of(
+                "/actuator",
+                "/actuator/health",
+                "/actuator/prometheus",
+                "/actuator/env",
+                "/actuator;x/prometheus",
+                "/actuator/")) {
             assertThat(answer("GET", port, path, "").statusCode()).as(path).isIn(400, 401, 404);
         }
-        for (String path : List.of("/actuator/env", "/actuator/heapdump", "/actuator/shutdown", "/actuator/beans", "/actuator/loggers", "/api/cloths", "/login")) {
-            assertThat(answer("GET", management, path, "").statusCode()).as(path).isIn(303, 401, 404);
-            assertThat(answer("POST", management, path, "").statusCode()).as(path).isIn(303, 401, 403, 404, 405);
+        for (String path : List.of(
+                "/actuator/env",
+                "/actuator/heapdump",
+                "/actuator/shutdown",
+                "/actuator/beans",
+                "/actuator/loggers",
+                "/api/cloths",
+                "/login")) {
+            assertThat(answer("GET", management, path, "").statusCode())
+                    .as(path)
+                    .isIn(303, 401, 404);
+            assertThat(answer("POST", management, path, "").statusCode())
+                    .as(path)
+                    .isIn(303, 401, 403, 404, 405);
         }
     }
 

@@ -20,7 +20,6 @@ import campcloth.errand.Errands;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
 import campcloth.garment.SewnBy;
-import campcloth.job.Job;
 import campcloth.job.JobKind;
 import campcloth.job.Jobs;
 import campcloth.job.NewJob;
@@ -216,7 +215,7 @@ final class KeptThings {
             case CUTTING_PLAN -> List.of(plans.byId(thing.id()), shares.of(ThingKind.CUTTING_PLAN, thing.id()));
             case SHEET -> List.of(errands.byId(thing.id()), shares.of(ThingKind.SHEET, thing.id()));
             case SWATCH -> List.of(cloths.byId(thing.within()), swatches.of(thing.within()));
-            case JOB -> jobs.byId(thing.id()).map(kept -> asked(kept.job()));
+            case JOB -> jobs.byId(thing.id()).map(kept -> kept.job().cancelAsked());
             case TOKEN ->
                 tokens.of(thing.owner().account().orElseThrow()).stream()
                         .filter(token -> token.id().toString().equals(thing.id()))
@@ -225,10 +224,6 @@ final class KeptThings {
                 List.of(accounts.byId(UUID.fromString(thing.id())), accounts.passwordHash(UUID.fromString(thing.id())));
         };
         return askers.as(thing.owner(), look).toString();
-    }
-
-    private static String asked(Job job) {
-        return job.id() + " " + job.cancelAsked();
     }
 
     /** Its version, where it is there and has one. */

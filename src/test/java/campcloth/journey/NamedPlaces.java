@@ -72,6 +72,7 @@ final class NamedPlaces {
             thing.put(last, id);
             if (last.endsWith(ID)) {
                 thing.remove(last.substring(0, last.length() - ID.length()));
+                thing.remove(last.replaceAll("ClothId$", ""));
             }
         }
         return root.toString();

@@ -54,7 +54,8 @@ final class PageCalls {
 
     /** With a key that opens nothing. */
     HttpResponse<String> withAnyKey(Row row, Knocker who) {
-        return send(row, who, Optional.empty(), ShareKey.random(new SecureRandom()).text(), token(who));
+        return send(
+                row, who, Optional.empty(), ShareKey.random(new SecureRandom()).text(), token(who));
     }
 
     HttpResponse<String> open(Knocker who, String path) {
@@ -70,7 +71,10 @@ final class PageCalls {
             thing.ifPresent(named -> query.put(row.place().substring(1), named.id()));
         }
         String path = path(row, who, thing);
-        String sent = filled(row.sent().startsWith(DENIED) ? row.sent().substring(DENIED.length()).strip() : row.sent());
+        String sent = filled(
+                row.sent().startsWith(DENIED)
+                        ? row.sent().substring(DENIED.length()).strip()
+                        : row.sent());
         if (row.what().startsWith(GET) || row.what().startsWith("ANY ")) {
             return browser(who).get(path + joined(encoded(query), sent));
         }
@@ -126,7 +130,8 @@ final class PageCalls {
 
     /** What a keeper's browser would send of the forms of that page. */
     private Map<String, String> form(String page) {
-        Map<String, String> fields = FormFields.of(browser(Knocker.KEEPER).get(page).body());
+        Map<String, String> fields =
+                FormFields.of(browser(Knocker.KEEPER).get(page).body());
         fields.remove("_csrf");
         fields.remove("once");
         return fields;
@@ -143,8 +148,9 @@ final class PageCalls {
     private Optional<String> token(Knocker who) {
         return tokens.computeIfAbsent(
                 who,
-                one -> Browsing.csrf(
-                        browser(one).get(one.isStranger() ? "/login" : "/account").body()));
+                one -> Browsing.csrf(browser(one)
+                        .get(one.isStranger() ? "/login" : "/account")
+                        .body()));
     }
 
     private static String encoded(Map<String, String> query) {

@@ -91,7 +91,8 @@ class PagesMatrixTest {
         Set<String> told = new TreeSet<>();
         TABLE.rows().forEach(row -> told.add(row.what()));
         assertThat(told)
-                .as("access/pages.csv: give each new page a row that says who may open or send it, and take out what is gone")
+                .as(
+                        "access/pages.csv: give each new page a row that says who may open or send it, and take out what is gone")
                 .containsExactlyInAnyOrderElementsOf(there);
     }
 
@@ -195,13 +196,15 @@ class PagesMatrixTest {
     private static boolean saysWhy(HttpResponse<String> answer) {
         return answer.body().contains("Only makers keep things of their own.")
                 || Stream.of(ThingKind.values())
-                        .anyMatch(kind -> answer.body().contains(String.valueOf(kind.notChangedByYou().getMessage())));
+                        .anyMatch(kind -> answer.body()
+                                .contains(String.valueOf(kind.notChangedByYou().getMessage())));
     }
 
-    private static List<String> misfit(Row row, Knocker who, Whose whose, Answer expected, HttpResponse<String> answer) {
+    private static List<String> misfit(
+            Row row, Knocker who, Whose whose, Answer expected, HttpResponse<String> answer) {
         int status = answer.statusCode();
-        boolean toLogin =
-                status / 100 == 3 && answer.headers().firstValue("Location").orElse("").startsWith("/login");
+        boolean toLogin = status / 100 == 3
+                && answer.headers().firstValue("Location").orElse("").startsWith("/login");
         boolean fits = switch (expected) {
             case DONE -> status / 100 == 2 || (status / 100 == 3 && !toLogin);
             case LOGIN -> toLogin;

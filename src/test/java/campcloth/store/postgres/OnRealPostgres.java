@@ -30,6 +30,14 @@ public @interface OnRealPostgres {
             context.getEnvironment()
                     .getPropertySources()
                     .addLast(new MapPropertySource("no demo unless asked", Map.of("campcloth.demo", "false")));
+            // Many contexts share one server, and most of them rest.
+            context.getEnvironment()
+                    .getPropertySources()
+                    .addLast(new MapPropertySource(
+                            "few connections at rest",
+                            Map.of(
+                                    "spring.datasource.hikari.minimum-idle", "1",
+                                    "spring.datasource.hikari.idle-timeout", "10000")));
             context.getEnvironment()
                     .getPropertySources()
                     .addFirst(new MapPropertySource(

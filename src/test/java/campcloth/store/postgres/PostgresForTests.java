@@ -21,6 +21,7 @@ import org.testcontainers.postgresql.PostgreSQLContainer;
 public final class PostgresForTests {
 
     private static final Logger LOG = LoggerFactory.getLogger(PostgresForTests.class);
+    private static final int MOST_PROCESSES = 4;
     private static final String IMAGE = "postgres:18-alpine";
 
     /** The way into one database. */
@@ -82,13 +83,24 @@ public final class PostgresForTests {
     }
 
     private static Running ourOwn() {
-        OwnPostgres postgres =
-                OwnPostgres.start("target/postgres-for-tests-" + System.getProperty("tests.fork", "1"), 0);
+        OwnPostgres postgres = inAFolderOfItsOwn(1);
         Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
         Running running =
                 new Running(postgres.entry()::url, Settings.SUPERUSER, postgres.password(), postgres.password());
         databasesOfEarlierRuns(running).forEach(name -> onServer(running, "drop database " + name + " with (force)"));
         return running;
+    }
+
+    /** Tests run in several processes at a time: the first folder that no other holds. */
+    private static OwnPostgres inAFolderOfItsOwn(int number) {
+        try {
+            return OwnPostgres.start("target/postgres-for-tests-" + number, 0);
+        } catch (DatabaseUnavailable held) {
+            if (number == MOST_PROCESSES) {
+                throw held;
+            }
+            return inAFolderOfItsOwn(number + 1);
+        }
     }
 
     private static List<String> databasesOfEarlierRuns(Running running) {
