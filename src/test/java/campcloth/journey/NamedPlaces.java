@@ -15,6 +15,7 @@ final class NamedPlaces {
 
     private static final JsonMapper JSON = new JsonMapper();
     private static final String ID = "Id";
+    private static final String CLOTH_ID = "ClothId";
 
     private final DescribedApi api;
 
@@ -72,7 +73,9 @@ final class NamedPlaces {
             thing.put(last, id);
             if (last.endsWith(ID)) {
                 thing.remove(last.substring(0, last.length() - ID.length()));
-                thing.remove(last.replaceAll("ClothId$", ""));
+            }
+            if (last.endsWith(CLOTH_ID)) {
+                thing.remove(last.substring(0, last.length() - CLOTH_ID.length()));
             }
         }
         return root.toString();

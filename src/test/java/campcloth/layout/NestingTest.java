@@ -178,7 +178,7 @@ class NestingTest {
 
     @Test
     void secondsOutsideTheRangeAreRefused() {
-        for (double seconds : new double[] {0, -1, 30.1, Double.NaN, Double.POSITIVE_INFINITY}) {
+        for (double seconds : new double[] {0, -1, 120.1, Double.NaN, Double.POSITIVE_INFINITY}) {
             Refused refused = catchThrowableOfType(Refused.class, () -> new Effort(seconds, 1));
             assertThat(refused.refusals()).extracting("field").containsExactly("seconds");
         }
