@@ -42,6 +42,8 @@ class SuppliesIT {
             "LGPL-2.1-or-later",
             "GPL-2.0-with-classpath-exception",
             "PostgreSQL",
+            // By its own words an adaptation of the MIT licence.
+            "Bouncy Castle Licence",
             "SAX-PD",
             "The W3C License",
             "GNU Lesser General Public License (LGPL), Version 2.1",
@@ -52,7 +54,9 @@ class SuppliesIT {
 
     @BeforeEach
     void aBillWasWritten() {
-        assumeFalse("offline=true".equals(System.getProperty("built.offline")), "built without network: no bill of materials");
+        assumeFalse(
+                "offline=true".equals(System.getProperty("built.offline")),
+                "built without network: no bill of materials");
     }
 
     @Test
