@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
@@ -46,16 +47,27 @@ class ClothSnapshot {
     private final ClothReader reader;
     private final LatelyAsked lately;
     private final int mostWhole;
+    private final Optional<ClothReplica> replica;
     private final Makes makes = new Makes();
     private volatile Refreshes refreshes = new Refreshes(0, 0);
     private volatile State state = new State(-1, Columns.none(), Optional.of(Map.of()));
 
     @Autowired
-    ClothSnapshot(JdbcTemplate sql, PlatformTransactionManager transactions, ClothReader reader) {
-        this(sql, transactions, reader, MOST_WHOLE);
+    ClothSnapshot(
+            JdbcTemplate sql,
+            PlatformTransactionManager transactions,
+            ClothReader reader,
+            ObjectProvider<ClothReplica> replica) {
+        this(sql, transactions, reader, MOST_WHOLE, replica.stream().findFirst());
     }
 
-    ClothSnapshot(JdbcTemplate sql, PlatformTransactionManager transactions, ClothReader reader, int mostWhole) {
+    ClothSnapshot(
+            JdbcTemplate sql,
+            PlatformTransactionManager transactions,
+            ClothReader reader,
+            int mostWhole,
+            Optional<ClothReplica> replica) {
+        this.replica = replica;
         this.sql = sql;
         this.transaction = new TransactionTemplate(transactions);
         this.transaction.setReadOnly(true);
@@ -127,24 +139,45 @@ class ClothSnapshot {
         }
         long begun = System.nanoTime();
         try {
-            state = Objects.requireNonNull(transaction.execute(status -> changed(seen)));
+            state = atReplica(seen, newest)
+                    .orElseGet(() -> Objects.requireNonNull(
+                            transaction.execute(status -> changed(state, newestTick(), reader))));
         } catch (RuntimeException failure) {
-            state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
+            indexAnew(seen);
             throw failure;
         }
         refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 
-    /** In a transaction of its own, so that it sees nothing that is not committed, whoever asks. */
-    private State changed(State seen) {
-        long newest = newestTick();
+    /** Empty where there is no copy of the database, or none that can be read and has come that far. */
+    private Optional<State> atReplica(State seen, long asked) {
+        try {
+            return replica.flatMap(copy -> copy.at(asked, (newest, rows) -> changed(seen, newest, rows)));
+        } catch (RuntimeException failure) {
+            replica.ifPresent(copy -> copy.failed(failure));
+            indexAnew(seen);
+            return Optional.empty();
+        }
+    }
+
+    /** Forgets what was begun and not brought to its end. */
+    private void indexAnew(State seen) {
+        state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
+    }
+
+    /**
+     * In a transaction of its own, so that it sees nothing that is not committed, whoever asks.
+     *
+     * @param newest the newest tick of the database that the rows are read from
+     */
+    private State changed(State seen, long newest, ClothReader rows) {
         if (seen.tick() >= newest) {
             return seen;
         }
         ColumnsEdit edit = new ColumnsEdit(seen.columns(), makes);
         Wholes wholes = new Wholes(seen.whole());
-        long tick = reader.changedSince(seen.tick(), changed -> {
+        long tick = rows.changedSince(seen.tick(), changed -> {
             if (changed.isRemoved()) {
                 edit.remove(changed.id());
             } else {
