@@ -53,22 +53,22 @@ public final class ClothsInMemory implements Cloths {
 
     @Override
     public Page page(ClothSearch search, int page, int size) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("these cloths are for reading alone");
     }
 
     @Override
     public KeptCloth add(Cloth cloth) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("these cloths are for reading alone");
     }
 
     @Override
     public Change replace(String id, long expectedVersion, Cloth cloth) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("these cloths are for reading alone");
     }
 
     @Override
     public Change remove(String id, long expectedVersion) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("these cloths are for reading alone");
     }
 
     private static final class Rows implements ClothColumns {

@@ -146,6 +146,7 @@ class DatabaseAwayTest {
     @Test
     void connectionsThatBrokeAtRestHurtNobody() throws Exception {
         allIsWell();
+        // Longer than the half second within which the pool hands a connection on without a look at it.
         Thread.sleep(3_000);
         line.drop();
         for (String path : ASKING) {
