@@ -1,5 +1,7 @@
 package campcloth.journey;
 
+import static org.awaitility.Awaitility.await;
+
 import campcloth.access.Account;
 import campcloth.access.Accounts;
 import campcloth.access.Asker;
@@ -39,6 +41,8 @@ import java.util.function.Supplier;
 final class KeptThings {
 
     private static final Instant WHEN = Instant.parse("2027-05-02T09:30:00Z");
+
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     /** Outlines whose search goes on while it is looked at and cancelled. */
     private static final String LONG_SEARCH = """
@@ -238,10 +242,19 @@ final class KeptThings {
         return askers.as(thing.owner(), look);
     }
 
-    /** Ends what works by itself. */
+    /** Ends what works by itself, and waits until it has ended: whoever looks twice afterwards sees the same. */
     void end(Thing thing) {
-        if (thing.kind() == Kind.JOB) {
-            askers.as(thing.owner(), () -> jobs.cancel(thing.id()));
+        if (thing.kind() != Kind.JOB) {
+            return;
         }
+        askers.as(thing.owner(), () -> {
+            jobs.cancel(thing.id());
+            await().pollInSameThread()
+                    .atMost(PATIENCE)
+                    .until(() -> jobs.byId(thing.id())
+                            .filter(kept -> !kept.job().state().hasEnded())
+                            .isEmpty());
+            return true;
+        });
     }
 }
