@@ -52,6 +52,7 @@ class ListsInPostgres implements SupplierLists {
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
+    private final Fence fence;
     private final Clock clock;
     private final Duration statementLimit;
 
@@ -61,11 +62,13 @@ class ListsInPostgres implements SupplierLists {
             Json json,
             Fibres fibres,
             ClothIndex index,
+            Fence fence,
             Clock clock,
             @Value("${campcloth.database.list-statement-timeout:5m}") Duration statementLimit) {
         this.statementLimit = statementLimit;
         this.sql = sql;
         this.index = index;
+        this.fence = fence;
         this.guard = guard;
         this.json = json;
         this.fibres = fibres;
@@ -133,6 +136,7 @@ class ListsInPostgres implements SupplierLists {
             work.add(watcher);
         }
         ListReport.Counts counts = staged.counts();
+        fence.holds(connection);
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();
         staged.foremost(rows::add);

@@ -87,7 +87,7 @@ final class IndexedDatabase implements AutoCloseable {
     /** One instance's watch over its catalogue in memory. */
     ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
         return new ClothWatch(
-                () -> ClothWatchStart.open(database.url(), database.user(), database.password()),
+                () -> BesideThePool.open(database.url(), database.user(), database.password(), ClothWatch.NAME),
                 snapshot::bringUpToDate,
                 atLeastEvery);
     }

@@ -53,7 +53,7 @@ class JobsTest {
 
     private static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final Pace BRISK =
-            new Pace(Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ZERO);
+            new Pace(Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ofSeconds(3), Duration.ZERO);
     private static final Set<JobKind> LAYOUTS = Set.of(JobKind.LAYOUT);
 
     @Autowired
@@ -61,6 +61,9 @@ class JobsTest {
 
     @Autowired
     private Json json;
+
+    @Autowired
+    private Presence presence;
 
     @Autowired
     private Askers askers;
@@ -78,7 +81,7 @@ class JobsTest {
     @BeforeEach
     void nothingToDo() {
         sql.update("delete from job");
-        queue = new JobQueueInPostgres(sql, json, BRISK);
+        queue = new JobQueueInPostgres(sql, json, presence, BRISK);
     }
 
     @AfterEach
