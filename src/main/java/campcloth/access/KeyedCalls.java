@@ -17,7 +17,7 @@ public interface KeyedCalls {
     /** The call ended in between: sent again, it goes on from the same seed. */
     void leave(KeyedCall call, Turn turn);
 
-    /** The call made nothing; its key is as though it had never been sent. */
+    /** The call made nothing; unless it was begun before and may have made something then, its key is as though it had never been sent. */
     void forget(KeyedCall call, Turn turn);
 
     /** How a call begins. */

@@ -43,7 +43,7 @@ class KeyedCallsInPostgres implements KeyedCalls {
             + Lapse.of("busy_until") + ") as lapsed, status, headers, body"
             + " from keyed_call where asker = ? and call = ? for update";
     private static final String GO_ON = """
-            update keyed_call set claim = ?, claimed_by = ?, busy_until = clock_timestamp() + ?::bigint * interval '1 ms'
+            update keyed_call set claim = ?, claimed_by = ?, attempts = attempts + 1, busy_until = clock_timestamp() + ?::bigint * interval '1 ms'
             where asker = ? and call = ?
             """;
     private static final String ANSWERED = """
@@ -54,7 +54,11 @@ class KeyedCallsInPostgres implements KeyedCalls {
             update keyed_call set busy_until = null, claim = null, claimed_by = null
             where asker = ? and call = ? and claim = ?
             """;
-    private static final String FORGET = "delete from keyed_call where asker = ? and call = ? and claim = ?";
+
+    /** What was begun before may have been made then, so that its key stays with its seed. */
+    private static final String FORGET =
+            "delete from keyed_call where asker = ? and call = ? and claim = ? and attempts = 1";
+
 
     private final JdbcTemplate sql;
     private final TransactionTemplate alone;
@@ -152,23 +156,30 @@ class KeyedCallsInPostgres implements KeyedCalls {
     @Override
     public void answered(KeyedCall call, Turn turn, CallAnswer answer) {
         String headers = json.write(answer.headers());
-        ended(turn, ANSWERED, answer.status(), headers, answer.body(), asker(call), name(call), turn.claim());
+        ended(
+                turn,
+                () -> sql.update(
+                        ANSWERED, answer.status(), headers, answer.body(), asker(call), name(call), turn.claim()));
     }
 
     @Override
     public void leave(KeyedCall call, Turn turn) {
-        ended(turn, LEAVE, asker(call), name(call), turn.claim());
+        ended(turn, () -> sql.update(LEAVE, asker(call), name(call), turn.claim()));
     }
 
     @Override
     public void forget(KeyedCall call, Turn turn) {
-        ended(turn, FORGET, asker(call), name(call), turn.claim());
+        ended(turn, () -> {
+            if (sql.update(FORGET, asker(call), name(call), turn.claim()) == 0) {
+                sql.update(LEAVE, asker(call), name(call), turn.claim());
+            }
+        });
     }
 
     /** The work has ended, whether that can be told or not. */
-    private void ended(Turn turn, String telling, Object... told) {
+    private void ended(Turn turn, Runnable telling) {
         try {
-            alone.executeWithoutResult(status -> sql.update(telling, told));
+            alone.executeWithoutResult(status -> telling.run());
         } finally {
             atWork.end(turn.claim());
         }
