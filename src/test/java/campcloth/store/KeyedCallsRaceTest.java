@@ -18,6 +18,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -35,6 +36,9 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
     private static final Duration NO_TIME = Duration.ofMillis(5);
     private static final Pace HASTY = new Pace(NO_TIME, NO_TIME, NO_TIME, Duration.ZERO, Duration.ZERO);
 
+    /** Long enough for others to make the thing, answer, and have it removed. */
+    private static final int VERY_SLOW_MS = 200;
+
     private final AtomicInteger takenOver = new AtomicInteger();
 
     @Test
@@ -49,10 +53,11 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
             for (int i = 0; i < CALLS; i++) {
                 KeyedCall call = call();
                 boolean removed = random.nextBoolean();
+                AtomicBoolean toRemove = new AtomicBoolean(removed);
                 List<Callable<String>> clients = new ArrayList<>();
                 for (Instance instance : instances) {
                     SplittableRandom own = random.split();
-                    clients.add(() -> answered(instance, call, own, removed));
+                    clients.add(() -> answered(instance, call, own, toRemove));
                 }
                 List<String> ids = new ArrayList<>();
                 for (Future<String> client : pool.invokeAll(clients)) {
@@ -67,15 +72,15 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
         assertThat(takenOver).as("takings over, without which this shows nothing").hasPositiveValue();
     }
 
-    /** Sends until the kept answer comes back. */
-    private String answered(Instance instance, KeyedCall call, SplittableRandom random, boolean removed)
+    /** Sends until the kept answer comes back; the first to get it removes the thing, where it is to be removed. */
+    private String answered(Instance instance, KeyedCall call, SplittableRandom random, AtomicBoolean toRemove)
             throws InterruptedException {
         while (true) {
             Start start = instance.calls().begin(call);
             if (start instanceof Start.Answered answer) {
                 String id = answer.answer().body();
-                if (removed) {
-                    events.byId(id).ifPresent(event -> events.remove(id, event.version()));
+                if (toRemove.getAndSet(false)) {
+                    events.remove(id, events.byId(id).orElseThrow().version());
                 }
                 return id;
             }
@@ -89,7 +94,7 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
     /** Slow at times; breaks off at times, before or after; finds at times that nothing can be made. */
     private void work(Instance instance, KeyedCall call, Turn turn, SplittableRandom random) throws InterruptedException {
         int fate = random.nextInt(10);
-        Thread.sleep(random.nextInt(20));
+        Thread.sleep(fate > 7 ? VERY_SLOW_MS : random.nextInt(20));
         if (fate == 0) {
             return;
         }
