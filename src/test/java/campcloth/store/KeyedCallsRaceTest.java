@@ -18,9 +18,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.springframework.dao.DataIntegrityViolationException;
 
 /**
@@ -42,6 +44,7 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
     private final AtomicInteger takenOver = new AtomicInteger();
 
     @Test
+    @Timeout(value = 5, unit = TimeUnit.MINUTES)
     void eachCallMakesOneThingWhoeverTakesItFromWhom() throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         List<Instance> instances = new ArrayList<>();
