@@ -1,8 +1,8 @@
 package campcloth.rest;
 
 import campcloth.access.NotAllowed;
-import campcloth.access.TakenOver;
 import campcloth.access.NotLoggedIn;
+import campcloth.access.TakenOver;
 import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;

@@ -49,11 +49,10 @@ class Fence implements TransactionExecutionListener {
     }
 
     private static boolean holds(Connection connection, Turn turn) throws SQLException {
-        String claim =
-                switch (turn.of()) {
-                    case CALL -> CALL;
-                    case JOB -> JOB;
-                };
+        String claim = switch (turn.of()) {
+            case CALL -> CALL;
+            case JOB -> JOB;
+        };
         try (PreparedStatement look = connection.prepareStatement(claim)) {
             look.setObject(1, turn.seed());
             look.setObject(2, turn.claim());

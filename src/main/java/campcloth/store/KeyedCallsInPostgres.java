@@ -59,7 +59,6 @@ class KeyedCallsInPostgres implements KeyedCalls {
     private static final String FORGET =
             "delete from keyed_call where asker = ? and call = ? and claim = ? and attempts = 1";
 
-
     private final JdbcTemplate sql;
     private final TransactionTemplate alone;
     private final Json json;
@@ -111,11 +110,10 @@ class KeyedCallsInPostgres implements KeyedCalls {
         if (sql.update(BEGIN, asker, name, call.fingerprint(), seed, claim, here, leaseMs) > 0) {
             return new Start.First(new Turn(Turn.Of.CALL, seed, claim));
         }
-        Start before = sql
-                .query(BEFORE, (row, number) -> start(row, call, claim), lapse.earlyMillis(), asker, name)
-                .stream()
-                .findFirst()
-                .orElseGet(Start.Running::new);
+        Start before =
+                sql.query(BEFORE, (row, number) -> start(row, call, claim), lapse.earlyMillis(), asker, name).stream()
+                        .findFirst()
+                        .orElseGet(Start.Running::new);
         if (before instanceof Start.First) {
             sql.update(GO_ON, claim, here, leaseMs, asker, name);
         }

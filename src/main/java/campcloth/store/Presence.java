@@ -60,7 +60,8 @@ class Presence implements SmartLifecycle {
 
     /** Whether it has been there for long enough to say that others are not: after a fault of the database all come back by and by. */
     boolean mayJudge() {
-        return held.filter(now -> System.nanoTime() - now.sinceNanos() >= pace.silence().toNanos())
+        return held.filter(now ->
+                        System.nanoTime() - now.sinceNanos() >= pace.silence().toNanos())
                 .isPresent();
     }
 

@@ -33,9 +33,8 @@ class JobsRoadTest {
     private static final String LONG = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 60");
 
     /** Its layouts, one after the other, would take a good minute. */
-    private static final String MANY_GARMENTS = Bodies.CUTTING_PLAN
-            .replace("\"widthCm\": 140", "\"widthCm\": 110")
-            .replace("\"count\": 1", "\"count\": 3");
+    private static final String MANY_GARMENTS =
+            Bodies.CUTTING_PLAN.replace("\"widthCm\": 140", "\"widthCm\": 110").replace("\"count\": 1", "\"count\": 3");
 
     private final HttpClient http = HttpClient.newHttpClient();
 

@@ -79,9 +79,7 @@ class KilledCallIT {
         long killed = System.nanoTime();
         HttpResponse<String> answer = sent(other, key).get();
         while (answer.statusCode() == 409) {
-            assertThat(System.nanoTime() - killed)
-                    .as(answer.body())
-                    .isLessThan(SOON.toNanos());
+            assertThat(System.nanoTime() - killed).as(answer.body()).isLessThan(SOON.toNanos());
             TimeUnit.MILLISECONDS.sleep(100);
             answer = sent(other, key).get();
         }

@@ -113,7 +113,8 @@ class JobsOfGoneInstancesTest extends WorkedJobs {
 
     /** As though that much time had passed. */
     private void silentFor(int minutes) {
-        sql.update("update job set lease_until = lease_until - make_interval(mins => ?) where state = 'RUNNING'", minutes);
+        sql.update(
+                "update job set lease_until = lease_until - make_interval(mins => ?) where state = 'RUNNING'", minutes);
     }
 
     /** The server notices within a moment that a connection has ended. */

@@ -66,13 +66,17 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
                 for (Future<String> client : pool.invokeAll(clients)) {
                     ids.add(client.get());
                 }
-                assertThat(ids.stream().distinct()).as("seed %d, call %d", SEED, i).hasSize(1);
+                assertThat(ids.stream().distinct())
+                        .as("seed %d, call %d", SEED, i)
+                        .hasSize(1);
                 assertThat(number(call)).as("seed %d, call %d", SEED, i).isEqualTo(removed ? 0 : 1);
             }
         } finally {
             pool.shutdown();
         }
-        assertThat(takenOver).as("takings over, without which this shows nothing").hasPositiveValue();
+        assertThat(takenOver)
+                .as("takings over, without which this shows nothing")
+                .hasPositiveValue();
     }
 
     /** Sends until the kept answer comes back; the first to get it removes the thing, where it is to be removed. */
@@ -95,7 +99,8 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
     }
 
     /** Slow at times; breaks off at times, before or after; finds at times that nothing can be made. */
-    private void work(Instance instance, KeyedCall call, Turn turn, SplittableRandom random) throws InterruptedException {
+    private void work(Instance instance, KeyedCall call, Turn turn, SplittableRandom random)
+            throws InterruptedException {
         int fate = random.nextInt(10);
         Thread.sleep(fate > 7 ? VERY_SLOW_MS : random.nextInt(20));
         if (fate == 0) {

@@ -180,7 +180,8 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
     }
 
     /** The database is away by times. */
-    private record Breaking(PlatformTransactionManager whole, AtomicBoolean away) implements PlatformTransactionManager {
+    private record Breaking(PlatformTransactionManager whole, AtomicBoolean away)
+            implements PlatformTransactionManager {
 
         @Override
         public TransactionStatus getTransaction(TransactionDefinition definition) {

@@ -37,8 +37,8 @@ import org.springframework.jdbc.core.JdbcTemplate;
 abstract class WorkedJobs {
 
     static final Duration PATIENCE = Duration.ofSeconds(5);
-    static final Pace BRISK =
-            new Pace(Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ofSeconds(3), Duration.ZERO);
+    static final Pace BRISK = new Pace(
+            Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ofSeconds(3), Duration.ZERO);
     static final Set<JobKind> LAYOUTS = Set.of(JobKind.LAYOUT);
 
     @Autowired
