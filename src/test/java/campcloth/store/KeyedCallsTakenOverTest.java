@@ -16,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.transaction.CannotCreateTransactionException;
@@ -184,7 +185,7 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
             implements PlatformTransactionManager {
 
         @Override
-        public TransactionStatus getTransaction(TransactionDefinition definition) {
+        public TransactionStatus getTransaction(@Nullable TransactionDefinition definition) {
             if (away.get()) {
                 throw new CannotCreateTransactionException("away");
             }
