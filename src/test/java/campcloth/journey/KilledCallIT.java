@@ -95,7 +95,9 @@ class KilledCallIT {
                 "SPRING_DATASOURCE_URL", postgres.url(postgres.port()),
                 "SPRING_DATASOURCE_USERNAME", postgres.user(),
                 "SPRING_DATASOURCE_PASSWORD", postgres.password(),
-                "CAMPCLOTH_DEMO", "false");
+                "CAMPCLOTH_DEMO", "false",
+                // The server has place for one program with a pool of the usual size.
+                "SPRING_DATASOURCE_HIKARI_MAXIMUM_POOL_SIZE", "6");
         return PackedProgram.start(folder.resolve("unused"), environment, List.of("-Xmx256m"))
                 .ready();
     }
