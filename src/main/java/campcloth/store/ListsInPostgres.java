@@ -49,6 +49,7 @@ class ListsInPostgres implements SupplierLists {
 
     private final JdbcTemplate sql;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
@@ -58,6 +59,7 @@ class ListsInPostgres implements SupplierLists {
     ListsInPostgres(
             JdbcTemplate sql,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Fibres fibres,
             ClothIndex index,
@@ -67,6 +69,7 @@ class ListsInPostgres implements SupplierLists {
         this.sql = sql;
         this.index = index;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -133,6 +136,9 @@ class ListsInPostgres implements SupplierLists {
             work.add(watcher);
         }
         ListReport.Counts counts = staged.counts();
+        if (writing) {
+            notes.note(connection, "changed", "list", order.supplier(), counts.added() + " cloths added, " + counts.changed() + " changed");
+        }
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();
         staged.foremost(rows::add);
