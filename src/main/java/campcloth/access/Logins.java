@@ -49,15 +49,13 @@ public final class Logins {
             return new Outcome.Wrong();
         }
         Tried byAnybody = Tried.byAnybody(name.get());
-        Optional<Tried> known = hash.flatMap(kept -> KnownBrowser.in(mark, kept))
-                .map(browser -> Tried.in(browser, name.get()));
+        Optional<Tried> known =
+                hash.flatMap(kept -> KnownBrowser.in(mark, kept)).map(browser -> Tried.in(browser, name.get()));
         if (known.isPresent() && waits.begin(known.get()).isEmpty()) {
             return compared(account, hash, typedPassword, known.get());
         }
         Optional<Duration> wait = waits.begin(byAnybody);
-        return wait.isPresent()
-                ? new Outcome.Waiting(wait.get())
-                : compared(account, hash, typedPassword, byAnybody);
+        return wait.isPresent() ? new Outcome.Waiting(wait.get()) : compared(account, hash, typedPassword, byAnybody);
     }
 
     /** Whether that is the password of the account that is logged in; counted like attempts to log in, but by itself. */
@@ -66,8 +64,7 @@ public final class Logins {
         Optional<Duration> wait = waits.begin(itself);
         return wait.isPresent()
                 ? new Outcome.Waiting(wait.get())
-                : compared(
-                        Optional.of(account), accounts.passwordHash(account.id()), typedPassword, itself);
+                : compared(Optional.of(account), accounts.passwordHash(account.id()), typedPassword, itself);
     }
 
     private Outcome compared(Optional<Account> account, Optional<String> hash, String typedPassword, Tried counted) {

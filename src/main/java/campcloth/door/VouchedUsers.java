@@ -52,6 +52,7 @@ final class VouchedUsers implements OAuth2UserService<OidcUserRequest, OidcUser>
      */
     private boolean isAdministrator(OidcIdToken token) {
         String mail = Boolean.TRUE.equals(token.getEmailVerified()) ? String.valueOf(token.getEmail()) : "";
-        return administrators.contains(token.getSubject()) || administrators.stream().anyMatch(mail::equalsIgnoreCase);
+        return administrators.contains(token.getSubject())
+                || administrators.stream().anyMatch(mail::equalsIgnoreCase);
     }
 }

@@ -98,8 +98,7 @@ class JobHandingController {
                             required = true,
                             content = @Content(mediaType = ListQuery.CSV, schema = @Schema(ref = "SupplierList"))))
     @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
-    ResponseEntity<JobAnswer> list(
-            HttpServletRequest request, @ParameterObject ListQuery query)
+    ResponseEntity<JobAnswer> list(HttpServletRequest request, @ParameterObject ListQuery query)
             throws IOException, HttpMediaTypeNotSupportedException, MissingServletRequestParameterException {
         ListOrder how = query.how();
         try (Spool spool = new Spool()) {

@@ -23,21 +23,23 @@ record ListQuery(
                 description = "who sells by the list; part of the key of each article",
                 example = "Wendlow Mill",
                 required = true)
-        @Nullable String supplier,
+        @Nullable
+        String supplier,
 
         @Parameter(
                 description = "what a row that cannot be used does to the others",
                 schema = @Schema(defaultValue = "REFUSE_ALL"))
-        @Nullable OnBadRow onBadRow,
+        @Nullable
+        OnBadRow onBadRow,
 
-        @Parameter(description = "whether to report only", schema = @Schema(defaultValue = "false"))
-        @Nullable Boolean dryRun,
+        @Parameter(description = "whether to report only", schema = @Schema(defaultValue = "false")) @Nullable
+        Boolean dryRun,
 
-        @Parameter(description = "currency of prices whose head and cell name none, as EUR")
-        @Nullable String currency,
+        @Parameter(description = "currency of prices whose head and cell name none, as EUR") @Nullable
+        String currency,
 
-        @Parameter(description = "comma, semicolon or tab; recognised where it is left out")
-        @Nullable String delimiter) {
+        @Parameter(description = "comma, semicolon or tab; recognised where it is left out") @Nullable
+        String delimiter) {
 
     static final String CSV = "text/csv";
 

@@ -50,7 +50,8 @@ class ShareController {
             };
             boolean hasPage = kind != ThingKind.CUTTING_PLAN;
             String shown = "?key=" + key.text();
-            return new LinkBody((hasPage ? path : path + "/layout.svg") + shown, (hasPage ? "/api" + path : path) + shown);
+            return new LinkBody(
+                    (hasPage ? path : path + "/layout.svg") + shown, (hasPage ? "/api" + path : path) + shown);
         }
     }
 
@@ -135,9 +136,7 @@ class ShareController {
     }
 
     private LinkBody share(ThingKind kind, String id) {
-        return shares.share(kind, id)
-                .map(key -> LinkBody.of(kind, id, key))
-                .orElseThrow(() -> missing(kind, id));
+        return shares.share(kind, id).map(key -> LinkBody.of(kind, id, key)).orElseThrow(() -> missing(kind, id));
     }
 
     private void unshare(ThingKind kind, String id) {

@@ -40,12 +40,7 @@ class AuditInPostgres implements AuditLog, AuditTrail {
 
     /** For work that keeps its transaction on a connection of its own. */
     void note(Connection connection, String action, String thingKind, String thingId, String what) {
-        write(
-                new JdbcTemplate(new SingleConnectionDataSource(connection, true)),
-                action,
-                thingKind,
-                thingId,
-                what);
+        write(new JdbcTemplate(new SingleConnectionDataSource(connection, true)), action, thingKind, thingId, what);
     }
 
     private void write(JdbcTemplate to, String action, String thingKind, String thingId, String what) {

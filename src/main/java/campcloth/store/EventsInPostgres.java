@@ -102,11 +102,14 @@ class EventsInPostgres implements Events {
         return changed(id, expectedVersion, row -> {
             checkMayBecome(row, event);
             Instant now = clock.instant();
-            boolean rulesDiffer =
-                    !json.read(row.body(), Event.class).rules().equals(event.rules());
+            boolean rulesDiffer = !json.read(row.body(), Event.class).rules().equals(event.rules());
             row.become(json.write(event), now);
             keepRules(rows.saveAndFlush(row), event, now);
-            note(row, "changed", rulesDiffer ? "rules" : "event", "version " + expectedVersion + " to " + row.version());
+            note(
+                    row,
+                    "changed",
+                    rulesDiffer ? "rules" : "event",
+                    "version " + expectedVersion + " to " + row.version());
         });
     }
 

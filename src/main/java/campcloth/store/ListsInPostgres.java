@@ -137,7 +137,12 @@ class ListsInPostgres implements SupplierLists {
         }
         ListReport.Counts counts = staged.counts();
         if (writing) {
-            notes.note(connection, "changed", "list", order.supplier(), counts.added() + " cloths added, " + counts.changed() + " changed");
+            notes.note(
+                    connection,
+                    "changed",
+                    "list",
+                    order.supplier(),
+                    counts.added() + " cloths added, " + counts.changed() + " changed");
         }
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();

@@ -77,7 +77,8 @@ class LoginWaitsInPostgres implements LoginWaits {
 
     private String attempt(Tried tried) {
         return sql
-                .queryForList("select wrong from login_wait where name_digest = ?", Integer.class, Digest.of(tried.key()))
+                .queryForList(
+                        "select wrong from login_wait where name_digest = ?", Integer.class, Digest.of(tried.key()))
                 .stream()
                 .findFirst()
                 .map(wrong -> "wrong attempt " + wrong + " in a row, wait "

@@ -65,8 +65,9 @@ class HostileDoorTest {
         assertThat(browser.login(name, handed.oneTimePassword()).statusCode()).isEqualTo(302);
         for (String path : List.of("/cloths/linen-plain-185", "/cloths/linen-plain-185/swatches")) {
             HttpResponse<String> led = browser.get(path + "?key=" + ANY_KEY);
-            assertThat(led.headers().firstValue("Location")).as(path).hasValueSatisfying(to -> assertThat(to)
-                    .endsWith("/account/password"));
+            assertThat(led.headers().firstValue("Location"))
+                    .as(path)
+                    .hasValueSatisfying(to -> assertThat(to).endsWith("/account/password"));
         }
         assertThat(browser.get("/api/cloths/linen-plain-185?key=" + ANY_KEY).statusCode())
                 .isEqualTo(403);
@@ -94,13 +95,12 @@ class HostileDoorTest {
         List<Class<?>> order =
                 chain.getFilters().stream().<Class<?>>map(Object::getClass).toList();
         assertThat(order)
-                .containsSubsequence(
-                        List.of(
-                                BearerFilter.class,
-                                LimitFilter.class,
-                                Readable.class,
-                                CsrfFilter.class,
-                                UsernamePasswordAuthenticationFilter.class));
+                .containsSubsequence(List.of(
+                        BearerFilter.class,
+                        LimitFilter.class,
+                        Readable.class,
+                        CsrfFilter.class,
+                        UsernamePasswordAuthenticationFilter.class));
     }
 
     @ParameterizedTest

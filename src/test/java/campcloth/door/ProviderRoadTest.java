@@ -104,7 +104,8 @@ class ProviderRoadTest {
     void theWayThereCarriesWhatTheWayBackIsHeldTo() {
         HttpResponse<String> there = new Browsing(port).get("/oauth2/authorization/oidc");
         assertThat(there.headers().firstValue("Location").orElseThrow())
-                .contains("response_type=code", "&state=", "&nonce=", "&code_challenge=", "&code_challenge_method=S256");
+                .contains(
+                        "response_type=code", "&state=", "&nonce=", "&code_challenge=", "&code_challenge_method=S256");
     }
 
     @Test

@@ -26,6 +26,7 @@ final class PageCalls {
 
     /** In what is sent, where the thing is named within another field. */
     private static final String THING = "{THING}";
+
     private static final Pattern SAID = Pattern.compile("<main.*?</main>", Pattern.DOTALL);
     private static final Pattern CHANGING =
             Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|key=[\\w-]{22}|name=\"(?:_csrf|once)\" value=\"[^\"]+\"");

@@ -59,9 +59,12 @@ class SharedThingsTest {
         });
         String page = "/sheets/" + id;
         assertThat(calls.get(HeaderCalls.OTHER, page).statusCode()).isEqualTo(404);
-        assertThat(calls.form(HeaderCalls.OTHER, page + "/share", Map.of()).statusCode()).isEqualTo(404);
-        assertThat(calls.form(HeaderCalls.OWNER, page + "/share", Map.of()).statusCode()).isEqualTo(302);
-        Matched key = found("\\?key=([\\w-]{22})", calls.get(HeaderCalls.OWNER, page).body());
+        assertThat(calls.form(HeaderCalls.OTHER, page + "/share", Map.of()).statusCode())
+                .isEqualTo(404);
+        assertThat(calls.form(HeaderCalls.OWNER, page + "/share", Map.of()).statusCode())
+                .isEqualTo(302);
+        Matched key =
+                found("\\?key=([\\w-]{22})", calls.get(HeaderCalls.OWNER, page).body());
         String read = calls.get(HeaderCalls.NOBODY, page + "?key=" + key.text()).body();
         assertThat(read).contains(page + ".pdf?key=" + key.text()).doesNotContain("/delete", "/share", "/unshare");
         calls.everyLinkTo(page, read, HeaderCalls.NOBODY, 4);
@@ -69,8 +72,10 @@ class SharedThingsTest {
         assertThat(calls.form(HeaderCalls.OTHER, page + "/delete?key=" + key.text(), Map.of("sure", "true"))
                         .statusCode())
                 .isEqualTo(403);
-        assertThat(calls.form(HeaderCalls.OWNER, page + "/unshare", Map.of()).statusCode()).isEqualTo(302);
-        assertThat(calls.get(HeaderCalls.NOBODY, page + "?key=" + key.text()).statusCode()).isEqualTo(404);
+        assertThat(calls.form(HeaderCalls.OWNER, page + "/unshare", Map.of()).statusCode())
+                .isEqualTo(302);
+        assertThat(calls.get(HeaderCalls.NOBODY, page + "?key=" + key.text()).statusCode())
+                .isEqualTo(404);
     }
 
     @Test
@@ -94,16 +99,23 @@ class SharedThingsTest {
         assertThat(calls.get(HeaderCalls.OTHER, "/api/cloths?text=drabbet").body())
                 .as("that a cloth of somebody else has the word turns nothing")
                 .contains("Sunmill drabbot", "\"nearMatches\":true");
-        assertThat(calls.get(HeaderCalls.KEEPER, "/api/cloths?text=drabbet").body()).contains(name, "\"nearMatches\":false");
+        assertThat(calls.get(HeaderCalls.KEEPER, "/api/cloths?text=drabbet").body())
+                .contains(name, "\"nearMatches\":false");
         String key = HeaderCalls.key(calls.post(HeaderCalls.KEEPER, api + "/share", ""));
         String read = calls.get(HeaderCalls.OTHER, page + "?key=" + key).body();
         assertThat(read).contains(name).doesNotContain("/edit", "/remove", "/swatches/new");
         calls.everyLinkTo(page, read, HeaderCalls.OTHER, 0);
-        assertThat(calls.get(HeaderCalls.OTHER, "/api/cloths?text=drabbet&key=" + key).body()).doesNotContain(name);
+        assertThat(calls.get(HeaderCalls.OTHER, "/api/cloths?text=drabbet&key=" + key)
+                        .body())
+                .doesNotContain(name);
         assertThat(calls.get(HeaderCalls.KEEPER, page).body()).contains(page + "/hand-over");
-        assertThat(calls.post(HeaderCalls.OTHER, api + "/hand-over?key=" + key, "").statusCode()).isEqualTo(403);
-        assertThat(calls.post(HeaderCalls.KEEPER, api + "/hand-over", "").statusCode()).isEqualTo(204);
-        assertThat(calls.get(HeaderCalls.OTHER, "/api/cloths?text=drabbet").body()).contains("\"total\":1");
+        assertThat(calls.post(HeaderCalls.OTHER, api + "/hand-over?key=" + key, "")
+                        .statusCode())
+                .isEqualTo(403);
+        assertThat(calls.post(HeaderCalls.KEEPER, api + "/hand-over", "").statusCode())
+                .isEqualTo(204);
+        assertThat(calls.get(HeaderCalls.OTHER, "/api/cloths?text=drabbet").body())
+                .contains("\"total\":1");
         assertThat(calls.get(HeaderCalls.OTHER, asked).body()).contains(name);
         assertThat(calls.get(HeaderCalls.OTHER, page + "/edit").statusCode()).isEqualTo(403);
         assertThat(calls.get(HeaderCalls.OTHER, page + "/edit").body()).contains("Copy it and change your copy");

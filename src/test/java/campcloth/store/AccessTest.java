@@ -76,8 +76,8 @@ class AccessTest {
 
     @Test
     void whoComesTwiceAtOnceFromAnotherServiceHasOneAccount() {
-        Proof.Vouched somebody = new Proof.Vouched(
-                "https://provider.example", UUID.randomUUID().toString());
+        Proof.Vouched somebody =
+                new Proof.Vouched("https://provider.example", UUID.randomUUID().toString());
         AccountName name = new AccountName("v" + UUID.randomUUID().toString().substring(0, 30));
         Account first = askers.as(Asker.LOCAL, () -> accounts.make(name, Set.of(Role.MAKER), somebody));
         assertThat(askers.as(Asker.LOCAL, () -> accounts.make(name, Set.of(Role.MAKER), somebody)))

@@ -15,9 +15,9 @@ import campcloth.access.ShareKey;
 import campcloth.access.Shares;
 import campcloth.access.ThingKind;
 import campcloth.cloth.Cloths;
+import campcloth.cloth.MarkPair;
 import campcloth.cloth.SwatchSamples;
 import campcloth.cloth.Swatches;
-import campcloth.cloth.MarkPair;
 import campcloth.errand.ErrandSamples;
 import campcloth.event.Event;
 import campcloth.event.Events;
@@ -79,7 +79,9 @@ class AuditOfChangesTest {
             assertThat(entry.thingKind()).isEqualTo("rules");
             assertThat(entry.what()).isEqualTo("version 0 to 1");
         });
-        ask(marshal.asker(), () -> events.replace(id, 1, camp.withRules(List.of()).at(52)));
+        ask(
+                marshal.asker(),
+                () -> events.replace(id, 1, camp.withRules(List.of()).at(52)));
         ask(marshal.asker(), () -> events.remove(id, 2));
         assertThat(notes(id))
                 .extracting(entry -> entry.action() + " " + entry.thingKind())
@@ -92,7 +94,8 @@ class AuditOfChangesTest {
         Account marshal = account(Role.MARSHAL);
         Event camp = ErrandSamples.camp();
         String id = ask(owner.asker(), () -> events.add(camp)).id();
-        ShareKey key = ask(owner.asker(), () -> shares.share(ThingKind.EVENT, id)).orElseThrow();
+        ShareKey key =
+                ask(owner.asker(), () -> shares.share(ThingKind.EVENT, id)).orElseThrow();
         ask(marshal.asker().with(Set.of(key)), () -> events.replace(id, 0, camp.withRules(List.of())));
         assertThat(notes(id).get(0).account()).hasValue(marshal.name().text());
         assertThat(notes(id).get(0).thingKind()).isEqualTo("rules");
@@ -136,7 +139,8 @@ class AuditOfChangesTest {
     @Test
     void whatIsNobodyElsesIsNotNoted() {
         Account maker = account(Role.MAKER);
-        String event = ask(maker.asker(), () -> events.add(ErrandSamples.camp())).id();
+        String event =
+                ask(maker.asker(), () -> events.add(ErrandSamples.camp())).id();
         String cloth = ask(maker.asker(), () -> cloths.add(OwnedThings.cloth("Linen of my own")))
                 .id();
         ask(maker.asker(), () -> events.replace(event, 0, ErrandSamples.camp().withRules(List.of())));
@@ -166,13 +170,15 @@ class AuditOfChangesTest {
 
     private Account account(Role role) {
         AccountName name = new AccountName("a" + UUID.randomUUID().toString().substring(0, 30));
-        return ask(Asker.LOCAL, () -> accounts.make(name, EnumSet.of(Role.MAKER, role), new Proof.Password("{-}", false)));
+        return ask(
+                Asker.LOCAL, () -> accounts.make(name, EnumSet.of(Role.MAKER, role), new Proof.Password("{-}", false)));
     }
 
     /** Newest first. */
     private List<AuditEntry> notes(String thing) {
         return trail.latest(0, 100_000).stream()
-                .filter(entry -> entry.thingId().equals(thing) && !entry.action().equals("share"))
+                .filter(entry ->
+                        entry.thingId().equals(thing) && !entry.action().equals("share"))
                 .toList();
     }
 

@@ -63,8 +63,9 @@ class LoginWaitsTest {
         }
         assertThat(waits.begin(tried)).hasValue(Duration.ofSeconds(30));
         clock.pass(Duration.ofSeconds(29));
-        assertThat(waits.begin(Tried.byAnybody(
-                        new AccountName(tried.name().text().toUpperCase(Locale.ROOT))))).hasValue(Duration.ofSeconds(1));
+        assertThat(waits.begin(
+                        Tried.byAnybody(new AccountName(tried.name().text().toUpperCase(Locale.ROOT)))))
+                .hasValue(Duration.ofSeconds(1));
         clock.pass(Duration.ofSeconds(1));
         assertThat(waits.begin(tried)).as("the eleventh").isEmpty();
         assertThat(waits.begin(tried)).hasValue(Duration.ofSeconds(60));

@@ -66,7 +66,8 @@ class SearchOwnershipPropertiesTest {
         ClothDraw draw = new ClothDraw(SEED);
         List<Cloth> drawn = IntStream.range(0, 120).mapToObj(i -> draw.cloth()).toList();
         for (Cloth cloth : drawn) {
-            Asker asker = DrawnAskers.makers(people).get(random.nextInt(DrawnAskers.makers(people).size()));
+            Asker asker = DrawnAskers.makers(people)
+                    .get(random.nextInt(DrawnAskers.makers(people).size()));
             String id = ask(asker, () -> cloths.add(cloth)).id();
             if (random.nextBoolean()) {
                 ask(asker, () -> shares.share(ThingKind.CLOTH, id));

@@ -37,9 +37,12 @@ class BackupTest {
         assertThat(digests(two.to)).isEqualTo(digests(two.from)).containsKeys("cloth", "errand", "cloth_swatch");
         assertThat(TwoDatabases.texts(two.to, "select name || '/' || weight_gsm::text from cloth"))
                 .containsExactly("Remnant from the bin/210");
-        assertThat(TwoDatabases.texts(two.to, "select conname from pg_constraint where contype = 'f' and condeferrable"))
+        assertThat(TwoDatabases.texts(
+                        two.to, "select conname from pg_constraint where contype = 'f' and condeferrable"))
                 .isEmpty();
-        assertThat(TwoDatabases.migrate(TwoDatabases.OURS, "latest", two.to)).as("migrations left to make").isZero();
+        assertThat(TwoDatabases.migrate(TwoDatabases.OURS, "latest", two.to))
+                .as("migrations left to make")
+                .isZero();
     }
 
     @Test
@@ -48,9 +51,12 @@ class BackupTest {
         two.fill(8);
         String said = two.restore(two.backup(), TwoDatabases.OURS);
         assertThat(said).contains("schema version 8 was brought to");
-        assertThat(TwoDatabases.migrate(TwoDatabases.OURS, "latest", two.to)).as("migrations left to make").isZero();
+        assertThat(TwoDatabases.migrate(TwoDatabases.OURS, "latest", two.to))
+                .as("migrations left to make")
+                .isZero();
         Map<String, String> were = digests(two.from);
-        assertThat(TwoDatabases.texts(two.to, "select count(*)::text from event_rules")).containsExactly("1");
+        assertThat(TwoDatabases.texts(two.to, "select count(*)::text from event_rules"))
+                .containsExactly("1");
         assertThat(digests(two.to).keySet()).containsAll(were.keySet());
     }
 
@@ -59,7 +65,9 @@ class BackupTest {
         two.migrate(TwoDatabases.EVERY_KIND, "1");
         everyKind();
         two.restore(two.backup(), TwoDatabases.EVERY_KIND);
-        assertThat(TwoDatabases.texts(two.to, "select name || shouted || coalesce(boss::text, '-') || rank from numbered order by id"))
+        assertThat(TwoDatabases.texts(
+                        two.to,
+                        "select name || shouted || coalesce(boss::text, '-') || rank from numbered order by id"))
                 .containsExactly("oneONE-7", "twoTWO18");
         assertThat(TwoDatabases.texts(two.to, "select times::text from seen"))
                 .as("triggers slept")
@@ -97,13 +105,14 @@ class BackupTest {
         over.set(true);
         writer.join();
         two.restore(file, TwoDatabases.OURS);
-        long events =
-                Long.parseLong(TwoDatabases.texts(two.to, "select count(*)::text from event").get(0));
+        long events = Long.parseLong(
+                TwoDatabases.texts(two.to, "select count(*)::text from event").get(0));
         assertThat(TwoDatabases.texts(
                         two.to,
                         "select count(*)::text from event e join event_rules r on r.event_id = e.id and r.version = 0"))
                 .containsExactly(Long.toString(events));
-        assertThat(TwoDatabases.texts(two.to, "select count(*)::text from event_rules")).containsExactly(Long.toString(events));
+        assertThat(TwoDatabases.texts(two.to, "select count(*)::text from event_rules"))
+                .containsExactly(Long.toString(events));
         assertThat(events).isBetween(before, after + 1);
     }
 
