@@ -180,9 +180,7 @@ class AccountsInPostgres implements Accounts {
         return new Account(
                 row.getObject("id", UUID.class),
                 new AccountName(row.getString("name")),
-                Arrays.stream(row.getString("roles").split(","))
-                        .map(Role::valueOf)
-                        .collect(Collectors.toSet()),
+                roles(row.getString("roles")),
                 row.getBoolean("disabled"),
                 row.getBoolean("one_time"),
                 row.getLong("stamp"),
@@ -214,6 +212,13 @@ class AccountsInPostgres implements Accounts {
         if (roles.isEmpty()) {
             throw Refused.of("roles", "are none", "give at least one; MAKER is the least");
         }
+    }
+
+    static Set<Role> roles(String words) {
+        return Arrays.stream(words.split(","))
+                .filter(word -> !word.isEmpty())
+                .map(Role::valueOf)
+                .collect(Collectors.toSet());
     }
 
     private static String words(Set<Role> roles) {
