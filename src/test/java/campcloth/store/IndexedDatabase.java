@@ -102,6 +102,7 @@ final class IndexedDatabase implements AutoCloseable {
                 finder(),
                 null,
                 new Guard(new Askers(Asker.LOCAL)),
+                null,
                 json,
                 Clock.systemUTC(),
                 new NewIds());
