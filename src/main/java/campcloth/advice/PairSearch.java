@@ -177,8 +177,7 @@ final class PairSearch {
         if (cloth.required(Property.WEIGHT_GSM).value() < LEAST_CLOAK_GSM) {
             return Optional.empty();
         }
-        Gate gate = fire.ofGarment(WornCloth.of(cloth, CLOAK), Outfit.UNTOLD, question.event())
-                .gate();
+        Gate gate = fire.gate(WornCloth.of(cloth, CLOAK), Outfit.UNTOLD, question.event());
         return gate == Gate.RULED_OUT
                 ? Optional.empty()
                 : Optional.of(new Cloaking(

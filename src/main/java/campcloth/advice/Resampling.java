@@ -69,7 +69,7 @@ record Resampling(int samples, long seed) {
 
         Robustness of(List<Judged> open) {
             List<SampledCloth> cloths =
-                    open.stream().map(judged -> sampled(judged.candidate())).toList();
+                    open.parallelStream().map(judged -> sampled(judged.candidate())).toList();
             List<double[]> trials = cloths.size() <= Contenders.MOST ? List.of() : scores(0, TRIALS, cloths);
             List<Integer> chosen = trials.isEmpty()
                     ? IntStream.range(0, cloths.size()).boxed().toList()
