@@ -18,14 +18,11 @@ class CriterionTest {
     /** Whoever asks for scores by the thousand takes the short way: it comes to the same, to the last digit. */
     @Test
     void theScoreAloneIsThatOfTheAssessment() {
-        List<Candidate> all = Camp.CATALOGUE.cloths().entrySet().stream()
-                .map(e -> new Candidate(e.getKey(), e.getValue()))
-                .toList();
         RandomEvents random = new RandomEvents(SEED);
         for (int i = 0; i < EVENTS; i++) {
-            Question question = new Question(random.event(), WORN.get(i % WORN.size()), all);
-            Judging judging = Camp.ADVISER.judging(question, all.get(0));
-            for (Candidate candidate : all) {
+            Question question = new Question(random.event(), WORN.get(i % WORN.size()), Camp.ALL);
+            Judging judging = Camp.ADVISER.judging(question, Camp.ALL.get(0));
+            for (Candidate candidate : Camp.ALL) {
                 Facts facts = judging.weighed(candidate).facts();
                 Criteria.ALL.forEach(criterion -> assertThat(criterion.score(facts))
                         .as("seed %s, %s, %s", SEED, candidate.id(), criterion.name())
