@@ -68,8 +68,9 @@ record Resampling(int samples, long seed) {
         }
 
         Robustness of(List<Judged> open) {
-            List<SampledCloth> cloths =
-                    open.parallelStream().map(judged -> sampled(judged.candidate())).toList();
+            List<SampledCloth> cloths = open.parallelStream()
+                    .map(judged -> sampled(judged.candidate()))
+                    .toList();
             List<double[]> trials = cloths.size() <= Contenders.MOST ? List.of() : scores(0, TRIALS, cloths);
             List<Integer> chosen = trials.isEmpty()
                     ? IntStream.range(0, cloths.size()).boxed().toList()

@@ -12,8 +12,7 @@ class CriterionTest {
 
     private static final long SEED = 11_26;
     private static final int EVENTS = 20;
-    private static final List<Wear> WORN =
-            List.of(Camp.TUNIC, new Wear(false, Layer.OUTER, Fit.LOOSE, false, 40, 3));
+    private static final List<Wear> WORN = List.of(Camp.TUNIC, new Wear(false, Layer.OUTER, Fit.LOOSE, false, 40, 3));
 
     /** Whoever asks for scores by the thousand takes the short way: it comes to the same, to the last digit. */
     @Test

@@ -46,7 +46,8 @@ class RobustnessTest {
 
     @Test
     void equalClothsShareAlike() {
-        Robustness vague = robustness(new Question(MARKET, Camp.TUNIC, named(Camp.WOOL, Camp.WOOL, Camp.WOOL, Camp.WOOL)));
+        Robustness vague =
+                robustness(new Question(MARKET, Camp.TUNIC, named(Camp.WOOL, Camp.WOOL, Camp.WOOL, Camp.WOOL)));
         assertThat(vague.topThreePercent()).hasSize(4);
         assertThat(vague.topThreePercent().values())
                 .allSatisfy(p -> assertThat(p).isCloseTo(75, within(17.0)));

@@ -16,8 +16,33 @@ class WordsTest {
     private static final long SEED = 30_11;
     private static final int DRAWN = 200_000;
     private static final double[] EDGES = {
-        0, -0.0, 0.1, 0.01, 0.001, 0.5, 1.5, 2.5, 0.25, 0.125, 1.005, 9.9995, 99.995, 999.95, 9999.5, 10_000, 12.5,
-        99_999_999.5, 1e8, 1e15, 1e22, 1e300, Double.MIN_VALUE, 0.000_999_95, 0.045, 1.0000005, 0.499_999_999_999
+        0,
+        -0.0,
+        0.1,
+        0.01,
+        0.001,
+        0.5,
+        1.5,
+        2.5,
+        0.25,
+        0.125,
+        1.005,
+        9.9995,
+        99.995,
+        999.95,
+        9999.5,
+        10_000,
+        12.5,
+        99_999_999.5,
+        1e8,
+        1e15,
+        1e22,
+        1e300,
+        Double.MIN_VALUE,
+        0.000_999_95,
+        0.045,
+        1.0000005,
+        0.499_999_999_999
     };
 
     private final SplittableRandom random = new SplittableRandom(SEED);
@@ -49,7 +74,13 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.3, 0.3, 0.30", "12.5, 12.5, 12.50", "1200, 1200, 1200.00", "-0.001, -0.001, 0.00", "99.996, 100, 100.00"})
+    @CsvSource({
+        "0.3, 0.3, 0.30",
+        "12.5, 12.5, 12.50",
+        "1200, 1200, 1200.00",
+        "-0.001, -0.001, 0.00",
+        "99.996, 100, 100.00"
+    })
     void theyLookLikeThis(double value, String number, String fixed) {
         assertThat(Words.number(value)).isEqualTo(number);
         assertThat(Words.fixed(value, 2)).isEqualTo(fixed);

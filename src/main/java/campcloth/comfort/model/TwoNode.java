@@ -93,8 +93,7 @@ public final class TwoNode {
         this.areaFactor = 1 + 0.15 * worn.clo();
         this.convectiveWm2K =
                 Math.max(StandardEnvironment.ownConvection(met), Math.max(3.0, 8.600001 * Math.pow(speed, 0.53)));
-        this.vapourBarrierM2KpaW =
-                1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K) + worn.vapourResistanceM2KpaW();
+        this.vapourBarrierM2KpaW = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K) + worn.vapourResistanceM2KpaW();
         this.wettest = habit.wettest(worn.clo() > 0 ? 0.59 * Math.pow(speed, -0.08) : 0.38 * Math.pow(speed, -0.29));
     }
 
@@ -209,8 +208,7 @@ public final class TwoNode {
     /** Dry loss from the surface of the clothing to air and surroundings; equals what passes through the clothing. */
     double surfaceLossWm2(Body body) {
         return areaFactor
-                * (body.radiativeWm2K() * (body.clothingC() - radiantC)
-                        + convectiveWm2K * (body.clothingC() - airC));
+                * (body.radiativeWm2K() * (body.clothingC() - radiantC) + convectiveWm2K * (body.clothingC() - airC));
     }
 
     /** Through clothing and air layer. */
