@@ -74,16 +74,6 @@ final class IndexedDatabase implements AutoCloseable {
         return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), mostWhole, Optional.empty());
     }
 
-    /** One instance's catalogue in memory, filled from a copy where that has come far enough. */
-    ClothSnapshot snapshot(ClothReplica copy) {
-        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), 20_000, Optional.of(copy));
-    }
-
-    /** This database as the copy of another. */
-    ClothReplica asCopy() {
-        return new ClothReplica(database.url(), database.user(), database.password(), json, fibres);
-    }
-
     /** One instance's watch over its catalogue in memory. */
     ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
         return new ClothWatch(
