@@ -81,15 +81,6 @@ class ClothsInPostgres implements Cloths {
     }
 
     @Override
-    public void each(Consumer<KeptCloth> visitor) {
-        snapshot.each(kept -> {
-            if (guard.lists(kept.holding())) {
-                visitor.accept(kept);
-            }
-        });
-    }
-
-    @Override
     public Page page(ClothSearch search, int page, int size) {
         index.bringUpToDate();
         ClothFinder.Found found = finder.page(search, guard.listed(), page, size);

@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.access.Holding;
+import campcloth.cloth.Bases;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothMake;
 import campcloth.cloth.KeptCloth;
@@ -178,6 +179,16 @@ final class Columns implements ClothColumns {
     @Override
     public boolean permeabilityIsKnown(int row) {
         return chunk(row).permeabilityIsKnown(at(row));
+    }
+
+    @Override
+    public Bases bases(int row) {
+        return new Bases(chunk(row).bases[at(row)]);
+    }
+
+    @Override
+    public KeptCloth.Origin origin(int row) {
+        return chunk(row).origin(at(row));
     }
 
     private ColumnChunk chunk(int row) {

@@ -181,7 +181,7 @@ class TwoInstancesTest {
 
     private static Map<String, KeptCloth> all(ClothSnapshot snapshot) {
         Map<String, KeptCloth> all = new TreeMap<>();
-        snapshot.each(kept -> all.put(kept.id(), kept));
+        snapshot.byIds(snapshot.columns().ids()).forEach(kept -> all.put(kept.id(), kept));
         return all;
     }
 

@@ -1,0 +1,48 @@
+package campcloth.cloth;
+
+import campcloth.figure.Basis;
+import campcloth.figure.Figure;
+import java.util.Optional;
+
+/**
+ * How each figure of a cloth is known, in one number: what a count over a great many needs.
+ *
+ * @param packed three bits for each {@link Property} in their order: 0 where no figure is written, else one more than the basis
+ */
+public record Bases(int packed) {
+
+    private static final int BITS = 3;
+    private static final int MASK = (1 << BITS) - 1;
+
+    private static final Property[] PROPERTIES = Property.values();
+    private static final Basis[] BASES = Basis.values();
+
+    public static Bases of(Cloth cloth) {
+        int packed = 0;
+        for (Property property : PROPERTIES) {
+            int code = cloth.figure(property)
+                    .map(Figure::basis)
+                    .map(basis -> basis.ordinal() + 1)
+                    .orElse(0);
+            packed |= code << BITS * property.ordinal();
+        }
+        return new Bases(packed);
+    }
+
+    /** The basis of the figure that is written; empty where none is. */
+    public Optional<Basis> basis(Property property) {
+        int code = code(property);
+        return code == 0 ? Optional.empty() : Optional.of(BASES[code - 1]);
+    }
+
+    /** Whether somebody measured, declared or published it; see {@link Trait#known}. */
+    boolean isKnown(Property property) {
+        int code = code(property);
+        return code != 0 && code != Basis.ESTIMATED.ordinal() + 1;
+    }
+
+    /** 0 where no figure is written, else one more than the number of its basis. */
+    int code(Property property) {
+        return packed >>> BITS * property.ordinal() & MASK;
+    }
+}
