@@ -2,7 +2,6 @@ package campcloth.cloth;
 
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
-import java.util.Optional;
 
 /**
  * How each figure of a cloth is known, in one number: what a count over a great many needs.
@@ -15,7 +14,6 @@ public record Bases(int packed) {
     private static final int MASK = (1 << BITS) - 1;
 
     private static final Property[] PROPERTIES = Property.values();
-    private static final Basis[] BASES = Basis.values();
 
     public static Bases of(Cloth cloth) {
         int packed = 0;
@@ -29,10 +27,8 @@ public record Bases(int packed) {
         return new Bases(packed);
     }
 
-    /** The basis of the figure that is written; empty where none is. */
-    public Optional<Basis> basis(Property property) {
-        int code = code(property);
-        return code == 0 ? Optional.empty() : Optional.of(BASES[code - 1]);
+    public boolean isWritten(Property property) {
+        return code(property) != 0;
     }
 
     /** Whether somebody measured, declared or published it; see {@link Trait#known}. */

@@ -89,6 +89,14 @@ class ClothSnapshot {
         return current().columns();
     }
 
+    /** The columns and the clock that they stand at; a row stays a cloth's on one timeline. */
+    record Now(ClothClock at, Columns columns) {}
+
+    Now now() {
+        State seen = current();
+        return new Now(seen.at(), seen.columns());
+    }
+
     /** The cloths of those ids that are there, whoever they belong to, in the order of the ids. */
     List<KeptCloth> byIds(Collection<String> ids) {
         List<String> asked = ids.stream().distinct().toList();

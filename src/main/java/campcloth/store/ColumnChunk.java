@@ -4,6 +4,8 @@ import campcloth.access.Holding;
 import campcloth.cloth.Bases;
 import campcloth.cloth.ClothInNumbers;
 import campcloth.cloth.KeptCloth;
+import campcloth.cloth.Property;
+import campcloth.figure.Figure;
 
 /** Some rows of the columns. Not changed any more once a reader can see it: a change is made on a copy. */
 final class ColumnChunk {
@@ -33,6 +35,9 @@ final class ColumnChunk {
     final double[] coarseEndsPercent;
     final double[] bastRoughness;
 
+    /** Of those that have one. */
+    final double[] pricePerMetre;
+
     /** See {@link Bases#packed}. */
     final int[] bases;
 
@@ -51,6 +56,7 @@ final class ColumnChunk {
         vapourResistanceM2PaW = new double[ROWS];
         coarseEndsPercent = new double[ROWS];
         bastRoughness = new double[ROWS];
+        pricePerMetre = new double[ROWS];
         bases = new int[ROWS];
         origin = new byte[ROWS];
         flags = new byte[ROWS];
@@ -68,6 +74,7 @@ final class ColumnChunk {
         vapourResistanceM2PaW = other.vapourResistanceM2PaW.clone();
         coarseEndsPercent = other.coarseEndsPercent.clone();
         bastRoughness = other.bastRoughness.clone();
+        pricePerMetre = other.pricePerMetre.clone();
         bases = other.bases.clone();
         origin = other.origin.clone();
         flags = other.flags.clone();
@@ -89,6 +96,8 @@ final class ColumnChunk {
         vapourResistanceM2PaW[at] = cloth.vapourResistanceM2PaW();
         coarseEndsPercent[at] = cloth.coarseEndsPercent();
         bastRoughness[at] = cloth.bastRoughness();
+        pricePerMetre[at] =
+                kept.cloth().figure(Property.PRICE_PER_METRE).map(Figure::value).orElse(0.0);
         bases[at] = Bases.of(kept.cloth()).packed();
         origin[at] = (byte) kept.origin().ordinal();
         flags[at] = (byte) (THERE

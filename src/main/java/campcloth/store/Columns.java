@@ -87,8 +87,18 @@ final class Columns implements ClothColumns {
 
     /** The row of a cloth that is there. */
     OptionalInt row(String id) {
-        OptionalInt row = byId.row(id, rows, chunks);
+        OptionalInt row = everHeld(id);
         return row.isPresent() && holds(row.getAsInt()) ? row : OptionalInt.empty();
+    }
+
+    /** The row of a cloth that is there or was. */
+    OptionalInt everHeld(String id) {
+        return byId.row(id, rows, chunks);
+    }
+
+    /** EUR/m, where {@link #bases} tells that one is written. */
+    double pricePerMetre(int row) {
+        return chunk(row).pricePerMetre[at(row)];
     }
 
     /** Whether a whole cloth is as new as its row. */

@@ -89,6 +89,7 @@ final class IndexedDatabase implements AutoCloseable {
                 null,
                 snapshot,
                 index(traiter),
+                new IndexedTraits(sql, transactions, snapshot),
                 finder(),
                 null,
                 new Guard(new Askers(Asker.LOCAL)),
