@@ -47,7 +47,7 @@ public interface Cloths {
      *
      * @param cloths the cloths
      * @param total how many match in all
-     * @param nearMatches whether no cloth has all of the words, and these are only named much alike
+     * @param nearMatches whether no cloth has all of the words, and these are only the nearest of those named much alike
      * @param facets by what to narrow the search
      */
     record Page(List<KeptCloth> cloths, long total, boolean nearMatches, ClothFacets facets) {}

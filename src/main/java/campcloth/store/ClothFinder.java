@@ -118,7 +118,8 @@ class ClothFinder {
                 .list();
     }
 
-    private Asked orNearest(Asked asked, String listed) {
+    /** The same, where only near names are found with the nearest of them. */
+    Asked orNearest(Asked asked, String listed) {
         if (asked.reading() != ClothReading.NEARLY) {
             return asked;
         }

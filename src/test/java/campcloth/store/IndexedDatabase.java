@@ -89,13 +89,18 @@ final class IndexedDatabase implements AutoCloseable {
                 null,
                 snapshot,
                 index(traiter),
-                new IndexedTraits(sql, transactions, snapshot),
+                traits(snapshot),
                 finder(),
                 null,
                 new Guard(new Askers(Asker.LOCAL)),
                 json,
                 Clock.systemUTC(),
                 new NewIds());
+    }
+
+    /** One instance's traits of the index in memory. */
+    IndexedTraits traits(ClothSnapshot snapshot) {
+        return new IndexedTraits(sql, transactions, snapshot);
     }
 
     String body(Cloth cloth) {
@@ -149,7 +154,7 @@ final class IndexedDatabase implements AutoCloseable {
     /** How PostgreSQL goes about the first page of a search. */
     List<String> plan(ClothSearch search) {
         return Optional.ofNullable(transaction.execute(status -> {
-                    ClothFinder.Asked asked = finder().asked(search, "owner is null");
+                    ClothFinder.Asked asked = finder().orNearest(finder().asked(search, "owner is null"), "owner is null");
                     return JdbcClient.create(sql)
                             .sql("explain " + asked.page())
                             .params(asked.params())

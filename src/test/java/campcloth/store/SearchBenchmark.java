@@ -23,7 +23,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 
 /**
  * Run by hand ({@code mvn test -Dtest=SearchBenchmark -Dcloths=100000,1000000}): how long it takes to index invented cloths with their
- * real traits, to answer searches with all facets, and to tell how much is known of them all, beside PostgreSQL's plain count of the
+ * real traits, to answer searches with all facets as the service does, and to tell how much is known of them all, beside PostgreSQL's plain count of the
  * table in the same run. Prints medians, ratios and which indexes the plans of the pages use; asserts nothing.
  *
  * <p>At most {@value #DRAWN} cloths are drawn and indexed by the program. Of more, the others are these again with ids of their own and
@@ -34,6 +34,7 @@ class SearchBenchmark {
     private static final int DRAWN = 100_000;
     private static final int RUNS = 9;
     private static final int WORTH_MEASURING = 10;
+    private static final int SIZE = 50;
 
     /** Place and all, as it stands in the names and the index. */
     private static final String COPY = """
@@ -91,20 +92,31 @@ class SearchBenchmark {
                 new UsualTraits(new FireAdvice(new FireRules(shipped.fibres())), shipped.seasons(), shipped.fibres());
         try (IndexedDatabase database = new IndexedDatabase()) {
             filled(database, traits, cloths);
-            double count = median(() -> database.sql().queryForList("select count(*) from cloth"));
-            say("%n%d cloths; plain count of the table: %.1f ms%n", cloths, count);
-            SEARCHES.forEach((name, search) -> {
-                double time = median(() -> database.found(search, 50));
-                ClothFinder.Found found = database.found(search, 50);
-                say(
-                        "%-30s %7d found%s: %.1f ms, %.1f counts; page uses %s%n",
-                        name, found.total(), found.near() ? " nearly" : "", time, time / count, plan(database, search));
-            });
-            Cloths all = database.cloths(database.snapshot(), traits);
-            double first = ms(() -> all.columns(ClothSearch.EVERYTHING));
-            double known = median(() -> Completeness.of(all, WORTH_MEASURING));
-            say("into memory %.1f s; how much is known %.1f ms, %.2f counts%n", first / 1000, known, known / count);
+            measured(database, traits, cloths);
         }
+    }
+
+    private static void measured(IndexedDatabase database, UsualTraits traits, int cloths) {
+        double count = median(() -> database.sql().queryForList("select count(*) from cloth"));
+        say("%n%d cloths; plain count of the table: %.1f ms%n", cloths, count);
+        Cloths all = database.cloths(database.snapshot(), traits);
+        double columns = ms(() -> all.columns(ClothSearch.EVERYTHING));
+        double first = ms(() -> all.page(ClothSearch.EVERYTHING, 0, SIZE));
+        say("into memory %.1f s, the traits in the index %.1f s%n", columns / 1000, first / 1000);
+        SEARCHES.forEach((name, search) -> {
+            double time = median(() -> all.page(search, 0, SIZE));
+            Cloths.Page found = all.page(search, 0, SIZE);
+            say(
+                    "%-30s %7d found%s: %.1f ms, %.1f counts; page uses %s%n",
+                    name,
+                    found.total(),
+                    found.nearMatches() ? " nearly" : "",
+                    time,
+                    time / count,
+                    plan(database, search));
+        });
+        double known = median(() -> Completeness.of(all, WORTH_MEASURING));
+        say("how much is known %.1f ms, %.1f counts%n", known, known / count);
     }
 
     static IntStream sizes() {
