@@ -2,6 +2,7 @@ package campcloth.cloth;
 
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
+import java.util.Collection;
 
 /**
  * How each figure of a cloth is known, in one number: what a count over a great many needs.
@@ -31,10 +32,19 @@ public record Bases(int packed) {
         return code(property) != 0;
     }
 
-    /** Whether somebody measured, declared or published it; see {@link Trait#known}. */
-    boolean isKnown(Property property) {
-        int code = code(property);
-        return code != 0 && code != Basis.ESTIMATED.ordinal() + 1;
+    /** Where those properties stand in the number. */
+    static int places(Collection<Property> properties) {
+        return properties.stream()
+                .mapToInt(property -> 1 << BITS * property.ordinal())
+                .sum();
+    }
+
+    /**
+     * Of how many properties somebody measured, declared or published the figure; see {@link Trait#known}. Nothing and an estimate are the
+     * two codes whose lower bits are not set.
+     */
+    int known(int places) {
+        return Integer.bitCount((packed | packed >>> 1) & places);
     }
 
     /** 0 where no figure is written, else one more than the number of its basis. */

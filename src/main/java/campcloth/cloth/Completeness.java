@@ -27,6 +27,11 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
 
     private static final Property[] PROPERTIES = Property.values();
 
+    /** See {@link Bases#places}. */
+    private static final int OF_HAIR = Bases.places(measurable(true));
+
+    private static final int OF_OTHERS = Bases.places(measurable(false));
+
     private static final Comparator<Gap> FEWEST_KNOWN_FIRST = Comparator.comparingDouble(Gap::knownShare)
             .thenComparing(gap -> gap.kept().id());
 
@@ -80,7 +85,10 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
     }
 
     private static List<Property> measurableOf(Cloth cloth) {
-        boolean hairy = isHairy(cloth.blend());
+        return measurable(isHairy(cloth.blend()));
+    }
+
+    private static List<Property> measurable(boolean hairy) {
         return Arrays.stream(PROPERTIES)
                 .filter(property -> isMeasurable(property, hairy))
                 .toList();
@@ -110,7 +118,8 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
                 Bases bases = columns.bases(row);
                 byOrigin.computeIfAbsent(columns.origin(row), origin -> new Tally())
                         .count(bases);
-                poorest.look(columns, row, share(bases, hairy[columns.make(row)]));
+                int places = hairy[columns.make(row)] ? OF_HAIR : OF_OTHERS;
+                poorest.look(columns, row, (double) bases.known(places) / Integer.bitCount(places));
             }
         }
         Tally whole = new Tally();
@@ -120,19 +129,6 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
                 .sorted(FEWEST_KNOWN_FIRST)
                 .toList();
         return new Completeness(whole, byOrigin, gaps);
-    }
-
-    /** See {@link Gap#knownShare}. */
-    private static double share(Bases bases, boolean hairy) {
-        int measurable = 0;
-        int known = 0;
-        for (Property property : PROPERTIES) {
-            if (isMeasurable(property, hairy)) {
-                measurable++;
-                known += bases.isKnown(property) ? 1 : 0;
-            }
-        }
-        return (double) known / measurable;
     }
 
     /** The rows of which the smallest share is known, no more than are asked for; then by id. */
