@@ -1,6 +1,5 @@
 package campcloth.cloth;
 
-import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import java.util.Collection;
 

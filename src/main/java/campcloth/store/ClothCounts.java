@@ -114,7 +114,6 @@ final class ClothCounts implements RowCallbackHandler {
     }
 
     private ClothFacets.Facet facet(Facet facet) {
-        return new ClothFacets.Facet(
-                CountsInMemory.mostFrequentFirst(of(facet)), without.getOrDefault(facet, 0L));
+        return new ClothFacets.Facet(CountsInMemory.mostFrequentFirst(of(facet)), without.getOrDefault(facet, 0L));
     }
 }

@@ -27,8 +27,7 @@ class ClothReader {
     private static final String COLUMNS =
             "id, version, tick, origin, removed_by is not null as removed, body, owner, share_key";
     private static final String CHANGED = "select " + COLUMNS + " from cloth where tick > ?";
-    private static final String BY_IDS =
-            "select " + COLUMNS + " from cloth where removed_by is null and id = any (?)";
+    private static final String BY_IDS = "select " + COLUMNS + " from cloth where removed_by is null and id = any (?)";
 
     private record Row(
             String id, long version, KeptCloth.Origin origin, boolean removed, String body, Holding holding) {}

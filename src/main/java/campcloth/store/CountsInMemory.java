@@ -48,7 +48,8 @@ final class CountsInMemory {
         int kinds = seen.traits().length;
         this.inFibre = matching(columns.makes(), search.fibres(), this::fibres);
         this.inSeason = matching(kinds, search.seasons(), kind -> traits(kind).seasons());
-        this.inGrade = matching(kinds, search.fireGrades(), kind -> Set.of(traits(kind).fireGrade()));
+        this.inGrade =
+                matching(kinds, search.fireGrades(), kind -> Set.of(traits(kind).fireGrade()));
         this.byMake = new long[columns.makes()];
         this.bySeason = new long[kinds];
         this.byGrade = new long[kinds];
@@ -75,8 +76,7 @@ final class CountsInMemory {
                 .toList();
     }
 
-    private static boolean[] matching(
-            int count, Set<String> wanted, IntFunction<? extends Iterable<String>> values) {
+    private static boolean[] matching(int count, Set<String> wanted, IntFunction<? extends Iterable<String>> values) {
         boolean[] matching = new boolean[count];
         for (int i = 0; i < count; i++) {
             matching[i] = wanted.isEmpty();
@@ -144,9 +144,9 @@ final class CountsInMemory {
     ClothFacets facets() {
         return new ClothFacets(
                 facet(byMake, this::fibres),
-                facet(byClass, number -> number == WEIGHT_CLASSES
-                        ? List.of()
-                        : List.of(WeightClass.values()[number].name())),
+                facet(
+                        byClass,
+                        number -> number == WEIGHT_CLASSES ? List.of() : List.of(WeightClass.values()[number].name())),
                 facet(bySeason, kind -> List.copyOf(traits(kind).seasons())),
                 facet(byGrade, kind -> List.of(traits(kind).fireGrade())),
                 new ClothFacets.Prices(

@@ -91,7 +91,11 @@ class IndexedTraits {
                     Cursor.each(sql, ALL, row -> put(row, now.columns(), kinds));
                 } else {
                     Cursor.each(
-                            sql, CHANGED, row -> put(row, now.columns(), kinds), seen.index().tick(), index.tick());
+                            sql,
+                            CHANGED,
+                            row -> put(row, now.columns(), kinds),
+                            seen.index().tick(),
+                            index.tick());
                 }
             });
             state = new State(line, index, kinds, traits());

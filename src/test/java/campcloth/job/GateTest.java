@@ -26,12 +26,14 @@ class GateTest {
         Gate gate = new RankingGate();
         AtomicInteger working = new AtomicInteger();
         AtomicInteger most = new AtomicInteger();
-        List<Boolean> done = come(MAY_WAIT, () -> gate.through(() -> {
-            most.accumulateAndGet(working.incrementAndGet(), Math::max);
-            pause(10);
-            working.decrementAndGet();
-            return true;
-        }));
+        List<Boolean> done = come(
+                MAY_WAIT,
+                () -> gate.through(() -> {
+                    most.accumulateAndGet(working.incrementAndGet(), Math::max);
+                    pause(10);
+                    working.decrementAndGet();
+                    return true;
+                }));
         assertThat(done).hasSize(MAY_WAIT).containsOnly(true);
         assertThat(most).hasValueBetween(1, Gate.PLACES);
         assertThat(gate.load().done()).isEqualTo(MAY_WAIT);
@@ -45,10 +47,11 @@ class GateTest {
         CountDownLatch inside = new CountDownLatch(Gate.PLACES);
         ExecutorService holders = Executors.newFixedThreadPool(Gate.PLACES);
         try {
-            IntStream.range(0, Gate.PLACES).forEach(place -> holders.execute(() -> gate.through(() -> {
-                inside.countDown();
-                return awaited(end);
-            })));
+            IntStream.range(0, Gate.PLACES)
+                    .forEach(place -> holders.execute(() -> gate.through(() -> {
+                        inside.countDown();
+                        return awaited(end);
+                    })));
             assertThat(awaited(inside)).isTrue();
             long begun = System.nanoTime();
             List<Boolean> done = come(COME, () -> {

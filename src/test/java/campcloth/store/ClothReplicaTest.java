@@ -116,9 +116,7 @@ class ClothReplicaTest {
                     default -> first.write(Map.of(id, weighing(gsm)));
                 }
                 int before = readAtFirst.get();
-                assertThat(snapshot.byIds(List.of(id)))
-                        .as("change %d", change)
-                        .isEqualTo(byItself.byIds(List.of(id)));
+                assertThat(snapshot.byIds(List.of(id))).as("change %d", change).isEqualTo(byItself.byIds(List.of(id)));
                 atSecond += readAtFirst.get() == before ? 1 : 0;
             }
             assertThat(all(snapshot)).isEqualTo(all(first.snapshot()));

@@ -94,9 +94,8 @@ class CountsInMemoryTest {
     }
 
     private static ClothSearch search(SplittableRandom random) {
-        List<String> fibres = ShippedCatalogue.get().fibres().all().stream()
-                .map(Fibre::key)
-                .toList();
+        List<String> fibres =
+                ShippedCatalogue.get().fibres().all().stream().map(Fibre::key).toList();
         return new ClothSearch(
                 Optional.empty(),
                 some(fibres, random),

@@ -154,7 +154,8 @@ final class IndexedDatabase implements AutoCloseable {
     /** How PostgreSQL goes about the first page of a search. */
     List<String> plan(ClothSearch search) {
         return Optional.ofNullable(transaction.execute(status -> {
-                    ClothFinder.Asked asked = finder().orNearest(finder().asked(search, "owner is null"), "owner is null");
+                    ClothFinder.Asked asked =
+                            finder().orNearest(finder().asked(search, "owner is null"), "owner is null");
                     return JdbcClient.create(sql)
                             .sql("explain " + asked.page())
                             .params(asked.params())

@@ -104,19 +104,13 @@ class SearchBenchmark {
         double first = ms(() -> all.page(ClothSearch.EVERYTHING, 0, SIZE));
         say("into memory %.1f s, the traits in the index %.1f s%n", columns / 1000, first / 1000);
         SEARCHES.forEach((name, search) -> {
-            Runnable page = search.text().isPresent()
-                    ? () -> database.found(search, SIZE)
-                    : () -> all.page(search, 0, SIZE);
+            Runnable page =
+                    search.text().isPresent() ? () -> database.found(search, SIZE) : () -> all.page(search, 0, SIZE);
             double time = median(page);
             ClothFinder.Found found = database.found(search, 1);
             say(
                     "%-30s %7d found%s: %.1f ms, %.1f counts; page uses %s%n",
-                    name,
-                    found.total(),
-                    found.near() ? " nearly" : "",
-                    time,
-                    time / count,
-                    plan(database, search));
+                    name, found.total(), found.near() ? " nearly" : "", time, time / count, plan(database, search));
         });
         double known = median(() -> Completeness.of(all, WORTH_MEASURING));
         say("how much is known %.1f ms, %.1f counts%n", known, known / count);

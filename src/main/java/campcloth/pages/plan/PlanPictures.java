@@ -40,7 +40,8 @@ class PlanPictures {
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    PlanPictures(RankingGate gate, Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
+    PlanPictures(
+            RankingGate gate, Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
         this.gate = gate;
         this.planned = planned;
         this.adviser = adviser;
