@@ -37,7 +37,8 @@ class ClothFinder {
 
     /** A plan for all that match, which goes by the index: one for the first that does might look at every row. */
     private static final String ANY = """
-            with hit as materialized (select from cloth_index where %s and %s) select exists (select from hit)""";
+            with hit as materialized (select from cloth_index where %s and %s)
+            select exists (select from hit)""";
 
     /**
      * What was found.

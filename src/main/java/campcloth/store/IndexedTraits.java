@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -23,7 +24,8 @@ class IndexedTraits {
 
     private static final String ALL = "select cloth_id, seasons, fire_grade from cloth_index";
     private static final String CHANGED = """
-            select cloth_id, seasons, fire_grade from cloth join cloth_index on cloth_id = id where tick > ? and tick <= ?""";
+            select cloth_id, seasons, fire_grade from cloth join cloth_index on cloth_id = id
+            where tick > ? and tick <= ?""";
 
     /** How far the index has come: all changes up to the tick are in it, by these rules. */
     private record Index(long tick, String rules) {}
@@ -120,8 +122,8 @@ class IndexedTraits {
 
     /** Of the tick that it is at, only a part may be in it yet. */
     private Index index() {
-        return sql.queryForObject(
+        return Objects.requireNonNull(sql.queryForObject(
                 "select case when through_id is null then tick else tick - 1 end as tick, rules from cloth_index_state",
-                (row, number) -> new Index(row.getLong("tick"), row.getString("rules")));
+                (row, number) -> new Index(row.getLong("tick"), row.getString("rules"))));
     }
 }
