@@ -6,8 +6,8 @@ import campcloth.access.TakenOver;
 import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.Busy;
 import campcloth.job.TooManyJobs;
-import campcloth.layout.Busy;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
 import java.net.URI;
@@ -113,7 +113,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                 .body(Problems.problem(
                         HttpStatus.SERVICE_UNAVAILABLE,
                         "busy",
-                        "Too many layouts at once",
+                        "Too many " + busy.what() + " at once",
                         String.valueOf(busy.getMessage())));
     }
 

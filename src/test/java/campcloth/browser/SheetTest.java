@@ -10,7 +10,7 @@ import campcloth.event.Events;
 import campcloth.event.KeptEvent;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.net.http.HttpResponse;
