@@ -9,7 +9,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Somebody at a page, who complains where the console does and where anything is asked from another server. */
+/** Somebody at a page, who complains where the console does, where a dialog opens, and where anything is asked from another server. */
 final class Visitor implements AutoCloseable {
 
     private final BrowserContext context;
@@ -30,6 +30,10 @@ final class Visitor implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
+        page.onDialog(dialog -> {
+            complaints.add("dialog: " + dialog.message());
+            dialog.dismiss();
+        });
         page.onRequest(request -> {
             if (!request.url().startsWith(server + "/")) {
                 complaints.add(request.url());
@@ -79,10 +83,7 @@ final class Visitor implements AutoCloseable {
 
     /** The page as it stands is usable by everybody. */
     void holds() {
-        if (visit.scripts()) {
-            Accessible.isAccessible(page);
-            Accessible.fitsItsScreen(page);
-        }
+        visit.holds(page);
     }
 
     @Override
