@@ -43,7 +43,7 @@ class ErrandSheetTest {
 
     @Test
     void whatSaysStopComesFirst() {
-        ErrandDraw.always(100, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Severity> severities = drawn.sheet().heed().warnings().stream()
                     .map(Warning::severity)
                     .toList();
@@ -57,7 +57,7 @@ class ErrandSheetTest {
 
     @Test
     void everySeamAndHemOfThePlanStandsInOneStep() {
-        ErrandDraw.always(200, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Object> sewn = new ArrayList<>();
             drawn.sheet()
                     .garments()
@@ -81,7 +81,7 @@ class ErrandSheetTest {
 
     @Test
     void whatIsToBuyIsWhatThePlanReckons() {
-        ErrandDraw.always(300, drawn -> {
+        ErrandDraw.always(drawn -> {
             ShoppingItem cloth = only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0);
             assertThat(cloth.amount())
                     .startsWith(campcloth.figure.Words.number(drawn.plan().buyLengthCm()) + " cm, ");
@@ -126,7 +126,7 @@ class ErrandSheetTest {
 
     @Test
     void sentencesAreSentences() {
-        ErrandDraw.always(400, drawn -> {
+        ErrandDraw.always(drawn -> {
             ErrandSheet sheet = drawn.sheet();
             Stream<String> sentences = Stream.of(
                             sheet.buy().stream().map(ShoppingItem::because),
@@ -150,7 +150,7 @@ class ErrandSheetTest {
 
     @Test
     void figuresOfTheClothCarryTheirSource() {
-        ErrandDraw.always(500, drawn -> {
+        ErrandDraw.always(drawn -> {
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0).because())
                     .contains("source ");
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.NEEDLE).get(0).because())
