@@ -54,8 +54,8 @@ class ListsPageTest {
             visitor.holds();
             String address = visitor.path();
             visitor.button("Take it over").click();
-            assertThat(visitor.path()).startsWith("/cloths/import/").isNotEqualTo(address);
             comes(page, "The list is taken over");
+            assertThat(visitor.path()).startsWith("/cloths/import/").isNotEqualTo(address);
             assertThat(page.getByText("New", new Page.GetByTextOptions().setExact(true)))
                     .isVisible();
             visitor.holds();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,6 +73,11 @@ final class Visitor implements AutoCloseable {
     /** Where the page is now, without the server. */
     String path() {
         return page.url().substring(server.length());
+    }
+
+    /** Waits until the page is there, as where a form that was sent leads to. */
+    void comesTo(String path) {
+        PlaywrightAssertions.assertThat(page).hasURL(server + path);
     }
 
     /** Fills in the login that is shown, and sends it. */
