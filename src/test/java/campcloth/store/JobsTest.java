@@ -34,11 +34,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,7 +51,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 @OnRealPostgres
 class JobsTest {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
     private static final Pace BRISK =
             new Pace(Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ZERO);
     private static final Set<JobKind> LAYOUTS = Set.of(JobKind.LAYOUT);
@@ -376,12 +376,12 @@ class JobsTest {
         });
     }
 
-    private static void until(BooleanSupplier there) {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
-        while (!there.getAsBoolean()) {
-            assertThat(System.nanoTime()).as("in time").isLessThan(end);
-            pause();
-        }
+    private static void until(Callable<Boolean> there) {
+        Awaitility.await()
+                .pollInSameThread()
+                .pollInterval(Duration.ofMillis(20))
+                .atMost(Duration.ofMinutes(2))
+                .until(there);
     }
 
     private static void pause() {
