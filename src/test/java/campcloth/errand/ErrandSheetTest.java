@@ -36,7 +36,7 @@ class ErrandSheetTest {
 
     @Test
     void whatSaysStopComesFirst() {
-        ErrandDraw.always(100, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Severity> severities = drawn.sheet().heed().warnings().stream()
                     .map(Warning::severity)
                     .toList();
@@ -50,7 +50,7 @@ class ErrandSheetTest {
 
     @Test
     void everySeamAndHemOfThePlanStandsInOneStep() {
-        ErrandDraw.always(200, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Object> sewn = new ArrayList<>();
             drawn.sheet()
                     .garments()
@@ -74,7 +74,7 @@ class ErrandSheetTest {
 
     @Test
     void whatIsToBuyIsWhatThePlanReckons() {
-        ErrandDraw.always(300, drawn -> {
+        ErrandDraw.always(drawn -> {
             ShoppingItem cloth = only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0);
             assertThat(cloth.amount())
                     .startsWith(campcloth.figure.Words.number(drawn.plan().buyLengthCm()) + " cm, ");
@@ -119,7 +119,7 @@ class ErrandSheetTest {
 
     @Test
     void sentencesAreSentences() {
-        ErrandDraw.always(400, drawn -> {
+        ErrandDraw.always(drawn -> {
             ErrandSheet sheet = drawn.sheet();
             Stream<String> sentences = Stream.of(
                             sheet.buy().stream().map(ShoppingItem::because),
@@ -143,7 +143,7 @@ class ErrandSheetTest {
 
     @Test
     void figuresOfTheClothCarryTheirSource() {
-        ErrandDraw.always(500, drawn -> {
+        ErrandDraw.always(drawn -> {
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0).because())
                     .contains("source ");
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.NEEDLE).get(0).because())
