@@ -39,7 +39,7 @@ public record WantedGarment(
         List<OtherWearer> others) {
 
     /** So many still fit on the pages of a sheet: project choice. */
-    public static final int MOST_OTHERS = 7;
+    public static final int MOST_OTHERS = 4;
 
     private static final Range COUNT = new Range("count", 1, 100, "garments");
 

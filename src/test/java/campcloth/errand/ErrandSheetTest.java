@@ -18,6 +18,7 @@ import campcloth.event.Season;
 import campcloth.event.Spell;
 import campcloth.fire.FireCautions;
 import campcloth.fire.RuleOutcome;
+import campcloth.garment.Scrap;
 import campcloth.garment.SewnBy;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.GarmentWork;
@@ -98,10 +99,13 @@ class ErrandSheetTest {
         });
     }
 
+    /** Scraps of one size stand together. */
     private static int scraps(CuttingPlan plan) {
-        return plan.making().orElseThrow().garments().stream()
-                .mapToInt(work -> work.scraps().orElseThrow().size())
-                .sum();
+        return (int) plan.making().orElseThrow().garments().stream()
+                .flatMap(work -> work.scraps().orElseThrow().stream())
+                .map(scrap -> List.of(scrap.name(), Scrap.sideCm(scrap.acrossCm()), Scrap.sideCm(scrap.alongCm())))
+                .distinct()
+                .count();
     }
 
     @Test

@@ -94,9 +94,9 @@ class SeveralWearersTest {
                         .isEqualTo("others[0].size"));
         assertThatThrownBy(() -> new OtherWearer("n".repeat(61), Map.of(), Optional.empty(), 1))
                 .isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> with(one, Collections.nCopies(8, new OtherWearer("", Map.of(), one.size(), 1))))
+        assertThatThrownBy(() -> with(one, Collections.nCopies(5, new OtherWearer("", Map.of(), one.size(), 1))))
                 .isInstanceOf(Refused.class)
-                .hasMessageContaining("8");
+                .hasMessageContaining("5");
     }
 
     private static WantedGarment with(WantedGarment one, List<OtherWearer> others) {
