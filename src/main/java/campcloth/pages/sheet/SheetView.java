@@ -9,6 +9,7 @@ import campcloth.errand.SewingLine;
 import campcloth.errand.SheetWearer;
 import campcloth.fire.RuleConflict;
 import campcloth.fire.RuleOutcome;
+import campcloth.garment.Opening;
 import campcloth.pages.ForMakers;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.Making;
