@@ -11,6 +11,7 @@ import campcloth.cloth.OutfitPart.Kind;
 import campcloth.event.Event;
 import campcloth.fire.FireCautions;
 import campcloth.fire.RuleOutcome;
+import campcloth.garment.Scrap;
 import campcloth.garment.SewnBy;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.GarmentWork;
@@ -91,10 +92,13 @@ class ErrandSheetTest {
         });
     }
 
+    /** Scraps of one size stand together. */
     private static int scraps(CuttingPlan plan) {
-        return plan.making().orElseThrow().garments().stream()
-                .mapToInt(work -> work.scraps().orElseThrow().size())
-                .sum();
+        return (int) plan.making().orElseThrow().garments().stream()
+                .flatMap(work -> work.scraps().orElseThrow().stream())
+                .map(scrap -> List.of(scrap.name(), Scrap.sideCm(scrap.acrossCm()), Scrap.sideCm(scrap.alongCm())))
+                .distinct()
+                .count();
     }
 
     @Test
