@@ -54,7 +54,8 @@ class JobQueueInPostgres implements JobQueue {
             where id = (select id from job where kind = any (string_to_array(?, ' '))
                 and (state = 'QUEUED' and not_before <= clock_timestamp() or %s)
                 order by made_at, id limit 1 for update skip locked)
-            returning id, claim, kind, attempts, owner, roles, request
+            returning id, claim, kind, attempts, owner, roles, request,
+                (select case when a.disabled then '' else a.roles end from account a where a.id = job.owner) as roles_now
             """.formatted(LAPSED);
     private static final String BEAT = """
             update job set progress = ?::json, claimed_by = ?, lease_until = clock_timestamp() + ?::bigint * interval '1 ms'
@@ -113,10 +114,12 @@ class JobQueueInPostgres implements JobQueue {
                 .findFirst();
     }
 
+    /** It asks as whoever handed it in, with no role that was taken away since; of a closed account with none. */
     private static Claim claim(ResultSet row) throws SQLException {
         Array roles = row.getArray("roles");
         Set<Role> known =
                 Arrays.stream((String[]) roles.getArray()).map(Role::valueOf).collect(Collectors.toSet());
+        Optional.ofNullable(row.getString("roles_now")).ifPresent(now -> known.retainAll(AccountsInPostgres.roles(now)));
         return new Claim(
                 row.getObject("id", UUID.class),
                 row.getObject("claim", UUID.class),

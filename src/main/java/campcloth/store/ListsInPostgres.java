@@ -49,6 +49,7 @@ class ListsInPostgres implements SupplierLists {
 
     private final JdbcTemplate sql;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
@@ -59,6 +60,7 @@ class ListsInPostgres implements SupplierLists {
     ListsInPostgres(
             JdbcTemplate sql,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Fibres fibres,
             ClothIndex index,
@@ -70,6 +72,7 @@ class ListsInPostgres implements SupplierLists {
         this.index = index;
         this.fence = fence;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -136,6 +139,14 @@ class ListsInPostgres implements SupplierLists {
             work.add(watcher);
         }
         ListReport.Counts counts = staged.counts();
+        if (writing) {
+            notes.note(
+                    connection,
+                    "changed",
+                    "list",
+                    order.supplier(),
+                    counts.added() + " cloths added, " + counts.changed() + " changed");
+        }
         fence.holds(connection);
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();

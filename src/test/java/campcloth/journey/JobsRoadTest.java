@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.io.IOException;
 import java.net.URI;
@@ -161,15 +162,8 @@ class JobsRoadTest {
         return JSON.readTree(get(address).body());
     }
 
-    private String waitFor(String address, String text) throws Exception {
-        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-        String body = get(address).body();
-        while (!body.contains(text)) {
-            assertThat(System.nanoTime()).as(text + " in time, not " + body).isLessThan(patience);
-            Thread.sleep(50);
-            body = get(address).body();
-        }
-        return body;
+    private String waitFor(String address, String text) {
+        return await().atMost(2, TimeUnit.MINUTES).until(() -> get(address).body(), body -> body.contains(text));
     }
 
     private HttpResponse<String> upload(String supplier, String list) throws Exception {

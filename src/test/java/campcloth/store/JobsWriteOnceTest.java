@@ -2,6 +2,7 @@ package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.access.Asker;
 import campcloth.access.Askers;
@@ -161,17 +162,18 @@ class JobsWriteOnceTest {
         return result;
     }
 
-    private void done(Job job) throws InterruptedException {
+    private void done(Job job) {
         Workers workers = new Workers(queue, works, askers, ids, new Bell(), Pace.USUAL, 1);
         workers.start();
         try {
-            long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-            while (!jobs.byId(job.id().toString()).orElseThrow().job().state().hasEnded()) {
-                assertThat(System.nanoTime()).isLessThan(patience);
-                Thread.sleep(20);
-            }
+            await().pollInSameThread().atMost(2, TimeUnit.MINUTES).until(() -> jobs.byId(
+                            job.id().toString())
+                    .orElseThrow()
+                    .job()
+                    .state()
+                    .hasEnded());
         } finally {
-            workers.stop(Duration.ofSeconds(5));
+            workers.stop(Duration.ofSeconds(30));
         }
         Job ended = jobs.byId(job.id().toString()).orElseThrow().job();
         assertThat(ended.state()).as(ended.toString()).isEqualTo(JobState.DONE);

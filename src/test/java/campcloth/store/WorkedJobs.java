@@ -1,6 +1,6 @@
 package campcloth.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.access.Asker;
 import campcloth.access.Askers;
@@ -23,8 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
+import java.util.concurrent.Callable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -36,7 +35,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 @OnRealPostgres
 abstract class WorkedJobs {
 
-    static final Duration PATIENCE = Duration.ofSeconds(5);
+    static final Duration PATIENCE = Duration.ofSeconds(30);
     static final Pace BRISK = new Pace(
             Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ofSeconds(3), Duration.ZERO);
     static final Set<JobKind> LAYOUTS = Set.of(JobKind.LAYOUT);
@@ -134,12 +133,11 @@ abstract class WorkedJobs {
         });
     }
 
-    static void until(BooleanSupplier there) {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
-        while (!there.getAsBoolean()) {
-            assertThat(System.nanoTime()).as("in time").isLessThan(end);
-            pause();
-        }
+    static void until(Callable<Boolean> there) {
+        await().pollInSameThread()
+                .pollInterval(Duration.ofMillis(20))
+                .atMost(Duration.ofMinutes(2))
+                .until(there);
     }
 
     static void pause() {
