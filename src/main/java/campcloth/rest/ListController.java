@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.TakenOver;
 import campcloth.figure.Refused;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
@@ -109,6 +110,11 @@ class ListController {
                 throw refused;
             }
             events.end("problem", Problems.refused(refused));
+        } catch (TakenOver elsewhere) {
+            if (!events.hasBegun()) {
+                throw elsewhere;
+            }
+            events.end("problem", Problems.keyBusy());
         } catch (RuntimeException failure) {
             Optional<Outage> outage = outages.of(failure);
             if (!events.hasBegun() || outage.isEmpty()) {

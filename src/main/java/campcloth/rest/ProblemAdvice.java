@@ -2,11 +2,12 @@ package campcloth.rest;
 
 import campcloth.access.NotAllowed;
 import campcloth.access.NotLoggedIn;
+import campcloth.access.TakenOver;
 import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.Busy;
 import campcloth.job.TooManyJobs;
-import campcloth.layout.Busy;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
 import java.net.URI;
@@ -112,7 +113,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                 .body(Problems.problem(
                         HttpStatus.SERVICE_UNAVAILABLE,
                         "busy",
-                        "Too many layouts at once",
+                        "Too many " + busy.what() + " at once",
                         String.valueOf(busy.getMessage())));
     }
 
@@ -134,6 +135,14 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         return ResponseEntity.status(status)
                 .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
                 .body(Problems.problem(status, "too-many-jobs", "Too many jobs", String.valueOf(many.getMessage())));
+    }
+
+    /** This instance was taken for dead while it worked on a call with a key; whoever took the call over will have the answer. */
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> takenOver(TakenOver elsewhere) {
+        return ResponseEntity.status(HttpStatus.CONFLICT)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.keyBusy());
     }
 
     @ExceptionHandler

@@ -24,6 +24,7 @@ class ClothsInPostgres implements Cloths {
     private final ClothRows rows;
     private final ClothSnapshot snapshot;
     private final ClothIndex index;
+    private final IndexedTraits traits;
     private final ClothFinder finder;
     private final SwatchedCloth swatched;
     private final Guard guard;
@@ -36,6 +37,7 @@ class ClothsInPostgres implements Cloths {
             ClothRows rows,
             ClothSnapshot snapshot,
             ClothIndex index,
+            IndexedTraits traits,
             ClothFinder finder,
             SwatchedCloth swatched,
             Guard guard,
@@ -46,6 +48,7 @@ class ClothsInPostgres implements Cloths {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;
+        this.traits = traits;
         this.finder = finder;
         this.swatched = swatched;
         this.guard = guard;
@@ -84,17 +87,14 @@ class ClothsInPostgres implements Cloths {
     }
 
     @Override
-    public void each(Consumer<KeptCloth> visitor) {
-        snapshot.each(kept -> {
-            if (guard.lists(kept.holding())) {
-                visitor.accept(kept);
-            }
-        });
-    }
-
-    @Override
     public Page page(ClothSearch search, int page, int size) {
         index.bringUpToDate();
+        if (search.text().isEmpty()) {
+            IndexedTraits.Seen seen = traits.current();
+            CountsInMemory counts = CountsInMemory.of(search, seen.columns().onlyHeld(guard::lists), seen);
+            List<String> ids = finder.page(search, guard.listed(), page, size, counts);
+            return new Page(byIds(ids), counts.total(), false, counts.facets());
+        }
         ClothFinder.Found found = finder.page(search, guard.listed(), page, size);
         return new Page(byIds(found.ids()), found.total(), found.near(), found.facets());
     }

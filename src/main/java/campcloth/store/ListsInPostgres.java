@@ -53,6 +53,7 @@ class ListsInPostgres implements SupplierLists {
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
+    private final Fence fence;
     private final Clock clock;
     private final Duration statementLimit;
 
@@ -63,11 +64,13 @@ class ListsInPostgres implements SupplierLists {
             Json json,
             Fibres fibres,
             ClothIndex index,
+            Fence fence,
             Clock clock,
             @Value("${campcloth.database.list-statement-timeout:5m}") Duration statementLimit) {
         this.statementLimit = statementLimit;
         this.sql = sql;
         this.index = index;
+        this.fence = fence;
         this.guard = guard;
         this.notes = notes;
         this.json = json;
@@ -144,6 +147,7 @@ class ListsInPostgres implements SupplierLists {
                     order.supplier(),
                     counts.added() + " cloths added, " + counts.changed() + " changed");
         }
+        fence.holds(connection);
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();
         staged.foremost(rows::add);

@@ -2,6 +2,7 @@ package campcloth.store.backup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.store.postgres.PostgresForTests;
 import java.io.OutputStream;
@@ -12,6 +13,7 @@ import java.sql.SQLException;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -96,9 +98,7 @@ class BackupTest {
         AtomicLong written = new AtomicLong();
         Thread writer = new Thread(() -> writePairs(over, written));
         writer.start();
-        while (written.get() < 200 && writer.isAlive()) {
-            Thread.sleep(5);
-        }
+        await().atMost(2, TimeUnit.MINUTES).until(() -> written.get() >= 200 || !writer.isAlive());
         long before = written.get();
         Path file = two.backup();
         long after = written.get();
