@@ -28,11 +28,15 @@ record ListQuery(
 
         @Parameter(
                 description = "what a row that cannot be used does to the others",
-                schema = @Schema(allowableValues = {"REFUSE_ALL", "SKIP"}, defaultValue = "REFUSE_ALL"))
+                schema =
+                        @Schema(
+                                allowableValues = {"REFUSE_ALL", "SKIP"},
+                                defaultValue = "REFUSE_ALL"))
         @Nullable
         OnBadRow onBadRow,
 
-        @Parameter(description = "whether to report only", schema = @Schema(type = "boolean", defaultValue = "false")) @Nullable
+        @Parameter(description = "whether to report only", schema = @Schema(type = "boolean", defaultValue = "false"))
+        @Nullable
         Boolean dryRun,
 
         @Parameter(description = "currency of prices whose head and cell name none, as EUR") @Nullable

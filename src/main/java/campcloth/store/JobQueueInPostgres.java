@@ -119,7 +119,8 @@ class JobQueueInPostgres implements JobQueue {
         Array roles = row.getArray("roles");
         Set<Role> known =
                 Arrays.stream((String[]) roles.getArray()).map(Role::valueOf).collect(Collectors.toSet());
-        Optional.ofNullable(row.getString("roles_now")).ifPresent(now -> known.retainAll(AccountsInPostgres.roles(now)));
+        Optional.ofNullable(row.getString("roles_now"))
+                .ifPresent(now -> known.retainAll(AccountsInPostgres.roles(now)));
         return new Claim(
                 row.getObject("id", UUID.class),
                 row.getObject("claim", UUID.class),

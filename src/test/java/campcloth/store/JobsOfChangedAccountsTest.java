@@ -62,8 +62,7 @@ class JobsOfChangedAccountsTest {
         AccountName name = new AccountName("j" + UUID.randomUUID().toString().substring(0, 30));
         Account account = askers.as(
                 Asker.LOCAL,
-                () -> accounts.make(
-                        name, EnumSet.of(Role.MAKER, Role.KEEPER), new Proof.Password("{made up}", false)));
+                () -> accounts.make(name, EnumSet.of(Role.MAKER, Role.KEEPER), new Proof.Password("{made up}", false)));
         askers.as(account.asker(), this::handedIn);
         askers.as(Asker.LOCAL, () -> accounts.change(account.id(), 0, roles(now), closed));
         Claim claim = queue.claim(Set.of(JobKind.LAYOUT)).orElseThrow();
