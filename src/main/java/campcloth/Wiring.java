@@ -136,7 +136,7 @@ class Wiring {
 
         @Bean
         Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
-            return new Logins(accounts, waits, hashes);
+            return new Logins(accounts, waits, hashes, new SecureRandom());
         }
 
         @Bean

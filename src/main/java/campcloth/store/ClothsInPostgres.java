@@ -28,6 +28,7 @@ class ClothsInPostgres implements Cloths {
     private final ClothFinder finder;
     private final SwatchedCloth swatched;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Clock clock;
     private final NewIds ids;
@@ -40,6 +41,7 @@ class ClothsInPostgres implements Cloths {
             ClothFinder finder,
             SwatchedCloth swatched,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Clock clock,
             NewIds ids) {
@@ -50,6 +52,7 @@ class ClothsInPostgres implements Cloths {
         this.finder = finder;
         this.swatched = swatched;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.clock = clock;
         this.ids = ids;
@@ -119,13 +122,21 @@ class ClothsInPostgres implements Cloths {
             }
             Origin origin = row.origin() == Origin.OWN ? Origin.OWN : Origin.EDITED;
             row.become(origin, null, json.write(body), rows.nextTick(), clock.instant());
+            note(row, "changed", expectedVersion);
         });
     }
 
     @Override
     @Transactional
     public Change remove(String id, long expectedVersion) {
-        return changed(id, expectedVersion, row -> row.removeByUser(rows.nextTick(), clock.instant()));
+        return changed(id, expectedVersion, row -> {
+            row.removeByUser(rows.nextTick(), clock.instant());
+            note(row, "removed", expectedVersion);
+        });
+    }
+
+    private void note(ClothRow row, String action, long version) {
+        notes.note(row.holding(), action, "cloth", row.getId(), "from version " + version);
     }
 
     private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {

@@ -77,7 +77,7 @@ final class IndexedDatabase implements AutoCloseable {
     /** One instance's watch over its catalogue in memory. */
     ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
         return new ClothWatch(
-                () -> ClothWatchStart.open(database.url(), database.user(), database.password()),
+                () -> BesideThePool.open(database.url(), database.user(), database.password(), ClothWatch.NAME),
                 snapshot::bringUpToDate,
                 atLeastEvery);
     }
@@ -93,6 +93,7 @@ final class IndexedDatabase implements AutoCloseable {
                 finder(),
                 null,
                 new Guard(new Askers(Asker.LOCAL)),
+                null,
                 json,
                 Clock.systemUTC(),
                 new NewIds());

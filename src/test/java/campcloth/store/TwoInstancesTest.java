@@ -37,9 +37,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.Test;
 
 /** Two instances of the program over one database: what one changes, the other knows. */
@@ -271,11 +272,12 @@ class TwoInstancesTest {
         return tick == null ? -1 : tick;
     }
 
-    private static void await(Duration most, BooleanSupplier holds) throws InterruptedException {
-        long end = System.nanoTime() + most.toNanos();
-        while (!holds.getAsBoolean()) {
-            assertThat(System.nanoTime()).as("within %s", most).isLessThan(end);
-            Thread.sleep(5);
-        }
+    private static void await(Duration most, Callable<Boolean> holds) {
+        Awaitility.await()
+                .pollInSameThread()
+                .pollDelay(Duration.ZERO)
+                .pollInterval(Duration.ofMillis(5))
+                .atMost(most)
+                .until(holds);
     }
 }

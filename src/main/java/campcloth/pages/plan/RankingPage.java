@@ -29,6 +29,9 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 @Controller
 class RankingPage {
 
+    /** How many are named at once, before what is to heed. */
+    private static final int FIRST = 3;
+
     private final RankingGate gate;
     private final Planned planned;
     private final GarmentChoices choices;
@@ -92,7 +95,9 @@ class RankingPage {
         model.addAttribute("suitable", ranking.count(Verdict.SUITABLE));
         model.addAttribute("caution", ranking.count(Verdict.CAUTION));
         model.addAttribute("ruledOut", ranking.count(Verdict.RULED_OUT));
-        model.addAttribute("cards", cards(ranking, open, filter.shown()));
+        List<ClothCard> cards = cards(ranking, open, filter.shown());
+        model.addAttribute("cards", cards);
+        model.addAttribute("first", cards.stream().limit(FIRST).toList());
         model.addAttribute("outCards", cards(ranking, out, filter.shownOut()));
         model.addAttribute("openCount", open.size());
         model.addAttribute("outCount", out.size());
