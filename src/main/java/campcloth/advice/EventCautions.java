@@ -71,7 +71,7 @@ final class EventCautions {
             return Optional.empty();
         }
         return Optional.of(
-                "\"" + at.name() + "\" (" + number(at.airC()) + " degrees) lies outside the models: nothing here"
+                "\"" + at.name() + "\" (" + number(at.airC()) + " degrees Celsius) lies outside the models: nothing here"
                         + " says that this clothing is enough. Ask people who know such weather.");
     }
 

@@ -79,6 +79,11 @@ final class Heat implements Criterion {
                 basis);
     }
 
+    @Override
+    public double score(Facts facts) {
+        return scoreOrUsual(facts.spells(), facts.bounds());
+    }
+
     /** The score alone; empty where nothing was computed. */
     static OptionalDouble score(List<SpellComfort> spells, Bounds bounds) {
         List<Known> known = Known.of(spells);
@@ -137,7 +142,7 @@ final class Heat implements Criterion {
         Spell spell = worst.needs().spell();
         double wet = worst.heat().wettedness().inRange().map(Value::value).orElse(0.0);
         double ceiling = worst.heat().wettednessCeiling();
-        return "Hottest in \"" + spell.name() + "\" (" + number(spell.airC()) + " degrees, "
+        return "Hottest in \"" + spell.name() + "\" (" + number(spell.airC()) + " degrees Celsius, "
                 + spell.activity().name().toLowerCase(Locale.ROOT) + "): " + fixed(100 * wet, 0)
                 + " % of the skin is wet with sweat, up to " + fixed(100 * ceiling, 0) + " % is comfortable. "
                 + (Sweat.dripsOff(worst) ? "Sweat can cool no further there: rest, shade, fewer layers. " : "")

@@ -75,6 +75,11 @@ final class Warmth implements Criterion {
                 basis);
     }
 
+    @Override
+    public double score(Facts facts) {
+        return scoreOrUsual(facts.spells(), facts.bounds());
+    }
+
     /** The score alone; empty where nothing was computed. */
     static OptionalDouble score(List<SpellComfort> spells, Bounds bounds) {
         List<Known> known = Known.of(spells);
@@ -123,7 +128,7 @@ final class Warmth implements Criterion {
         double given = value(worst.spell().warmth().resultantClo());
         double needed = value(worst.spell().needs().neededClo());
         String reason = "Most is asked for in \"" + spell.name() + "\" (" + number(spell.airC())
-                + " degrees): the clothing gives " + fixed(given, 2) + " clo, " + fixed(needed, 2)
+                + " degrees Celsius): the clothing gives " + fixed(given, 2) + " clo, " + fixed(needed, 2)
                 + " clo would feel neutral";
         reason += worst.marginClo().value() < 0
                 ? ", so " + fixed(-worst.marginClo().value(), 2) + " clo are missing."

@@ -86,7 +86,7 @@ public final class ComfortCautions {
 
     private static String bareSkin(double chillC) {
         String freezing = chillC <= FREEZING_CHILL_C ? " and can freeze within half an hour" : "";
-        return "Bare skin cools as at " + Words.fixed(chillC, 0) + " degrees in still air" + freezing
+        return "Bare skin cools as at " + Words.fixed(chillC, 0) + " degrees Celsius in still air" + freezing
                 + ": cover face, ears and hands; numb or waxy skin needs a first aider.";
     }
 }

@@ -45,7 +45,7 @@ public final class CourseWords {
     static String spell(int number, InSpell in) {
         Spell spell = in.needs().spell();
         String head = number + " " + spell.name() + ": " + number(spell.hours()) + " h, " + number(spell.airC())
-                + " degrees, " + lower(spell.activity())
+                + " degrees Celsius, " + lower(spell.activity())
                 + spell.wetting().map(wet -> " in " + lower(wet) + " clothes").orElse("") + ". ";
         Optional<String> unknown = in.notComputed().map(why -> "The body is not followed: " + why + ".");
         String cold = in.hoursTooCold() > 0 ? "Too cold for " + hours(in.hoursTooCold()) + " h. " : "";

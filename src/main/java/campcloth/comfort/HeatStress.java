@@ -92,10 +92,10 @@ final class HeatStress {
                 : ", below " + Words.fixed(worst.acclimatisedC, 1) + " for people who are";
         return "Heat stress for " + Words.number(Math.round(hours * 10) / 10.0) + " h, worst in \"" + worst.spell.name()
                 + "\": wet bulb globe"
-                + " temperature about " + Words.fixed(worst.wbgtC, 1) + " degrees, above "
+                + " temperature about " + Words.fixed(worst.wbgtC, 1) + " degrees Celsius, above "
                 + Words.fixed(worst.referenceC, 1) + " for that work and people not used to heat" + others + ". "
                 + work(worst)
-                + " A second layer counts as 3 degrees more. What the event's first aiders say goes first.";
+                + " A second layer counts as 3 degrees Celsius more. What the event's first aiders say goes first.";
     }
 
     private static String work(Passed worst) {

@@ -2,6 +2,7 @@ package campcloth.errand;
 
 import campcloth.advice.Candidate;
 import campcloth.figure.Refused;
+import campcloth.garment.Measurements;
 import campcloth.garment.Sizes;
 import java.time.Instant;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.List;
  *
  * @param title how people call it, 1 to 200 characters
  * @param event the event
- * @param garment the garment
+ * @param garment the garment, and for whom else it is cut
  * @param cloth the cloth chosen
  * @param planId id of the plan that was made for it
  * @param createdAt when it was put together
@@ -31,10 +32,21 @@ public record Errand(
 
     /** What it asks of the advice, about its one cloth. */
     public Asked asked(Sizes sizes) {
+        return askedFor(Refused.within("garment", () -> garment.wearer(sizes)));
+    }
+
+    /** The same for each of the others that it is cut for. */
+    List<Asked> askedForOthers(Sizes sizes) {
+        return garment.others().stream()
+                .map(other -> askedFor(other.wearer(sizes)))
+                .toList();
+    }
+
+    private Asked askedFor(Measurements wearer) {
         return new Asking(
                         event.event(),
                         Asking.design(garment.design()),
-                        Refused.within("garment", () -> garment.wearer(sizes)),
+                        wearer,
                         garment.touchesSkin(),
                         garment.outfit())
                 .about(() -> List.of(new Candidate(cloth.id(), cloth.cloth())));

@@ -14,11 +14,12 @@ import java.util.Optional;
  * @param event the event's name, may be empty
  * @param dates its days, where somebody said
  * @param design name of the design
- * @param count how many alike
+ * @param count how many in all
  * @param verdict what fire, rules and design say of the cloth: comes before all else
  * @param heed what to heed
  * @param buy what to buy
  * @param kit what to have at hand
+ * @param wearers who wears them, where there are several
  * @param beforeCutting what to do before cutting, in its order
  * @param garments how each garment is sewn
  * @param rules what the rules of the event say
@@ -35,6 +36,7 @@ public record ErrandSheet(
         Heed heed,
         List<ShoppingItem> buy,
         List<KitItem> kit,
+        List<SheetWearer> wearers,
         List<SheetStep> beforeCutting,
         List<GarmentSheet> garments,
         AppliedRules rules,
@@ -47,6 +49,7 @@ public record ErrandSheet(
     public ErrandSheet {
         buy = List.copyOf(buy);
         kit = List.copyOf(kit);
+        wearers = List.copyOf(wearers);
         beforeCutting = List.copyOf(beforeCutting);
         garments = List.copyOf(garments);
         toAsk = List.copyOf(toAsk);

@@ -1,7 +1,6 @@
 package campcloth.errand;
 
 import campcloth.advice.Adviser;
-import campcloth.advice.Judged;
 import campcloth.advice.Ranking;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Estimates;
@@ -13,6 +12,9 @@ import campcloth.fire.RuleConflicts;
 import campcloth.fire.WornCloth;
 import campcloth.garment.Sizes;
 import campcloth.plan.CuttingPlan;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Makes the sheet of an errand. */
 public final class ErrandSheets {
@@ -47,20 +49,29 @@ public final class ErrandSheets {
      */
     public ErrandSheet of(Errand errand, CuttingPlan plan, Asked asked, Ranking ranking) {
         Event event = errand.event().event();
-        Judged judged = ranking.judged().get(0);
         CutErrand cut = CutErrand.of(errand, plan);
-        FireJudgement atFire = fire(errand.cloth().cloth(), asked);
+        List<Asked> others = errand.askedForOthers(sizes);
+        ForEverybody judged = new ForEverybody(
+                ranking.judged().get(0),
+                others.stream()
+                        .map(other -> adviser.rank(other.question()).judged().get(0))
+                        .toList());
+        FireJudgement atFire = Stream.concat(Stream.of(asked), others.stream())
+                .map(one -> fire(errand.cloth().cloth(), one))
+                .max(Comparator.comparingDouble(FireJudgement::hazard))
+                .orElseThrow();
         AppliedRules rules = new AppliedRules(judged.rules(), RuleConflicts.of(event.rules(), fibres));
         return new ErrandSheet(
                 errand.title(),
                 event.name(),
                 event.dates(),
                 GarmentSheet.designName(errand.garment().design()),
-                errand.garment().count(),
+                errand.garment().inAll(),
                 judged.verdict(),
                 new Heed(judged.warnings(), AtTheFire.of(atFire), ranking.cautions(), plan.cautions()),
                 Shopping.items(cut),
                 Kit.items(cut),
+                SheetWearer.of(cut),
                 BeforeCutting.steps(cut),
                 GarmentSheet.of(cut),
                 rules,

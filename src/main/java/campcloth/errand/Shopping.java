@@ -15,8 +15,12 @@ import campcloth.plan.ScrapPiece;
 import campcloth.plan.SeveralLengths;
 import campcloth.plan.SmallPieces;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What to buy for an errand. */
 final class Shopping {
@@ -38,8 +42,8 @@ final class Shopping {
         shopping.addCloth();
         shopping.addThread();
         shopping.addNeedle();
-        cut.works().forEach(shopping::addScraps);
-        cut.works().forEach(shopping::addNotions);
+        shopping.addScraps();
+        shopping.addNotions();
         shopping.addSewnIn();
         return shopping.items;
     }
@@ -117,16 +121,27 @@ final class Shopping {
                         + " mm. One more, for needles bend and blunt. " + ErrandSheet.PRACTICE));
     }
 
-    private void addScraps(GarmentWork work) {
-        for (ScrapPiece scrap : work.scraps().orElse(List.of())) {
-            int count = scrap.count() * work.count();
-            items.add(ShoppingItem.of(
-                    Kind.SCRAP,
-                    ofGarment(work, scrap.name()),
-                    count + " x, each from a scrap of about " + number(Scrap.sideCm(scrap.acrossCm())) + " x "
-                            + number(Scrap.sideCm(scrap.alongCm())) + " cm",
-                    scrapReason()));
+    /** A scrap as it is looked for. */
+    private record WantedScrap(String name, double acrossCm, double alongCm) {}
+
+    /** Scraps of one size stand in one row, for whichever garments they are. */
+    private void addScraps() {
+        Map<WantedScrap, List<GarmentWork>> whose = new LinkedHashMap<>();
+        Map<WantedScrap, Integer> counts = new HashMap<>();
+        for (GarmentWork work : cut.works()) {
+            for (ScrapPiece scrap : work.scraps().orElse(List.of())) {
+                WantedScrap wanted = new WantedScrap(
+                        scrap.name(), Scrap.sideCm(scrap.acrossCm()), Scrap.sideCm(scrap.alongCm()));
+                whose.computeIfAbsent(wanted, any -> new ArrayList<>()).add(work);
+                counts.merge(wanted, scrap.count() * work.count(), Integer::sum);
+            }
         }
+        whose.forEach((scrap, works) -> items.add(ShoppingItem.of(
+                Kind.SCRAP,
+                ofGarments(works, scrap.name()),
+                counts.getOrDefault(scrap, 0) + " x, each from a scrap of about " + number(scrap.acrossCm()) + " x "
+                        + number(scrap.alongCm()) + " cm",
+                scrapReason())));
     }
 
     private String scrapReason() {
@@ -147,18 +162,28 @@ final class Shopping {
                 .orElse("");
     }
 
-    private void addNotions(GarmentWork work) {
-        for (String notion : work.notions()) {
+    private void addNotions() {
+        Map<String, List<GarmentWork>> whose = new LinkedHashMap<>();
+        for (GarmentWork work : cut.works()) {
+            for (String notion : work.notions()) {
+                whose.computeIfAbsent(notion, any -> new ArrayList<>()).add(work);
+            }
+        }
+        whose.forEach((notion, works) -> {
+            int times = works.stream().mapToInt(GarmentWork::count).sum();
             items.add(ShoppingItem.of(
                     Kind.NOTION,
-                    ofGarment(work, notion),
-                    work.count() == 1 ? "once" : work.count() + " times",
+                    ofGarments(works, notion),
+                    times == 1 ? "once" : times + " times",
                     "For each garment. " + ErrandSheet.PRACTICE));
-        }
+        });
     }
 
-    private static String ofGarment(GarmentWork work, String what) {
-        return work.garment().isEmpty() ? what : work.garment() + ": " + what;
+    /** What only some of the garments want is called by them. */
+    private String ofGarments(List<GarmentWork> works, String what) {
+        return works.containsAll(cut.works())
+                ? what
+                : works.stream().map(GarmentWork::garment).distinct().collect(Collectors.joining(", ")) + ": " + what;
     }
 
     private void addSewnIn() {

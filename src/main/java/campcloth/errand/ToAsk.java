@@ -180,8 +180,8 @@ final class ToAsk {
     private void addWearer() {
         String design = cut.errand().garment().design();
         String missing = Designs.named(design).measurements().stream()
-                .filter(measurement -> !cut.errand().garment().wearerCm().containsKey(measurement.key()))
-                .map(Measurement::howTaken)
+                .filter(measurement -> !isMeasured(measurement.key()))
+                .map(Measurement::words)
                 .collect(Collectors.joining("; "));
         if (!missing.isEmpty()) {
             String from = cut.errand()
@@ -189,7 +189,14 @@ final class ToAsk {
                     .size()
                     .map(size -> "taken from size " + size + ", or as usual: a size is nobody's measure.")
                     .orElse("taken as usual.");
-            add(About.WEARER, "Measure the wearer: " + missing + ".", "Not told; " + from);
+            String whom = cut.errand().garment().others().isEmpty() ? "the wearer" : "everybody who wears one";
+            add(About.WEARER, "Measure " + whom + ": " + missing + ".", "Not told; " + from);
         }
+    }
+
+    private boolean isMeasured(String key) {
+        WantedGarment wanted = cut.errand().garment();
+        return wanted.wearerCm().containsKey(key)
+                && wanted.others().stream().allMatch(other -> other.wearerCm().containsKey(key));
     }
 }

@@ -37,10 +37,10 @@ public final class MissingRules {
         List<Authority> missing = of(rules);
         return missing.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Rules of: "
+                : Optional.of("Rules of "
                         + String.join(
                                 ", ", missing.stream().map(FireCautions::words).toList())
-                        + ": none on file: ask "
+                        + ": none on file, ask "
                         + String.join(
                                 "; ",
                                 missing.stream().map(MissingRules::whomToAsk).toList()) + ".");

@@ -1,6 +1,7 @@
 package campcloth.garment;
 
 import campcloth.figure.Range;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -26,5 +27,15 @@ public record Measurement(Range range, TapeLine tape, String howTaken, OptionalD
 
     public String key() {
         return range.field();
+    }
+
+    /** What is measured, as it stands within a sentence. */
+    public String words() {
+        return tape.title().substring(0, 1).toLowerCase(Locale.ROOT) + tape.title().substring(1);
+    }
+
+    /** How a note begins that says what was taken for it. */
+    public String notMeasured() {
+        return tape.title() + ": not measured, ";
     }
 }

@@ -56,7 +56,7 @@ public final class Measurements {
     public double orUsual(Measurement measurement, List<String> notes) {
         return given(measurement).orElseGet(() -> {
             double usual = measurement.usualCm().orElseThrow();
-            notes.add(measurement.key() + " was not given: " + Words.number(usual) + " cm taken ("
+            notes.add(measurement.notMeasured() + Words.number(usual) + " cm taken ("
                     + measurement.howTaken() + "); measure the wearer before cutting.");
             return usual;
         });
@@ -70,20 +70,21 @@ public final class Measurements {
                 .filter(key -> !keys.contains(key))
                 .map(key -> key + " is not used by the " + design + "; it uses " + String.join(", ", keys) + ".")
                 .forEach(notes::add);
-        size.map(known -> taken(known, keys)).ifPresent(notes::add);
+        size.map(known -> taken(known, used)).ifPresent(notes::add);
         return notes;
     }
 
-    private String taken(Size known, List<String> keys) {
+    private String taken(Size known, Collection<Measurement> used) {
         String whose = "size " + known.key() + " (" + known.name() + ")";
         List<String> taken = new ArrayList<>();
         Set<String> sources = new LinkedHashSet<>();
-        known.cm().forEach((key, figure) -> {
-            if (keys.contains(key) && !cmByKey.containsKey(key)) {
-                taken.add(key + " " + Words.number(figure.value()));
+        for (Measurement measurement : used) {
+            Figure figure = known.cm().get(measurement.key());
+            if (figure != null && !cmByKey.containsKey(measurement.key())) {
+                taken.add(measurement.words() + " " + Words.number(figure.value()) + " cm");
                 sources.add(figure.source());
             }
-        });
+        }
         if (taken.isEmpty()) {
             return "Nothing was taken from " + whose + ".";
         }

@@ -39,11 +39,11 @@ public final class FormErrors {
     }
 
     private static void note(BindingResult form, String field, Refusal refusal) {
+        String sentence = ForMakers.words(refusal.sentence());
         if (isThere(form, field)) {
-            form.rejectValue(field, CODE, refusal.sentence());
+            form.rejectValue(field, CODE, sentence);
         } else {
-            form.reject(
-                    CODE, refusal.field().isEmpty() ? refusal.sentence() : refusal.field() + ": " + refusal.sentence());
+            form.reject(CODE, refusal.field().isEmpty() ? sentence : refusal.field() + ": " + sentence);
         }
     }
 

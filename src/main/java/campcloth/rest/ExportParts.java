@@ -6,6 +6,7 @@ import campcloth.cloth.Swatches;
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
 import campcloth.errand.KeptErrand;
+import campcloth.errand.OtherWearer;
 import campcloth.errand.TakenEvent;
 import campcloth.event.Events;
 import campcloth.plan.Plans;
@@ -18,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -86,6 +88,8 @@ class ExportParts {
             @Nullable String size,
             int count,
             Map<String, Object> options,
+            String wearerName,
+            List<ExportedWearer> others,
             ClothBody cloth,
             String planId) {
 
@@ -102,8 +106,18 @@ class ExportParts {
                     errand.garment().size().orElse(null),
                     errand.garment().count(),
                     errand.garment().options(),
+                    errand.garment().wearerName(),
+                    errand.garment().others().stream().map(ExportedWearer::of).toList(),
                     ClothBody.of(errand.cloth().id(), errand.cloth().cloth()),
                     errand.planId());
+        }
+    }
+
+    /** Somebody else for whom a garment is cut. */
+    private record ExportedWearer(String name, Map<String, Double> wearer, @Nullable String size, int count) {
+
+        static ExportedWearer of(OtherWearer other) {
+            return new ExportedWearer(other.name(), other.wearerCm(), other.size().orElse(null), other.count());
         }
     }
 

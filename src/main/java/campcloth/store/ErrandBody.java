@@ -4,6 +4,7 @@ import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.errand.ChosenCloth;
 import campcloth.errand.Errand;
+import campcloth.errand.OtherWearer;
 import campcloth.errand.TakenEvent;
 import campcloth.errand.WantedGarment;
 import campcloth.event.Event;
@@ -31,6 +32,8 @@ record ErrandBody(
         @Nullable Integer count,
         @Nullable Map<String, Object> options,
         @Nullable List<PartOf> outfit,
+        @Nullable String wearerName,
+        @Nullable List<WearerOf> others,
         String clothId,
         ClothBody cloth,
         String planId,
@@ -60,6 +63,26 @@ record ErrandBody(
         }
     }
 
+    /** Somebody else for whom it is cut. */
+    record WearerOf(
+            @Nullable String name,
+            @Nullable Map<String, Double> wearerCm,
+            @Nullable String size,
+            @Nullable Integer count) {
+
+        static WearerOf of(OtherWearer other) {
+            return new WearerOf(other.name(), other.wearerCm(), other.size().orElse(null), other.count());
+        }
+
+        OtherWearer wearer() {
+            return new OtherWearer(
+                    name == null ? "" : name,
+                    wearerCm == null ? Map.of() : wearerCm,
+                    Optional.ofNullable(size),
+                    count == null ? 1 : count);
+        }
+    }
+
     static ErrandBody of(Errand errand) {
         WantedGarment garment = errand.garment();
         Optional<TakenEvent.OnFile> onFile = errand.event().onFile();
@@ -75,6 +98,8 @@ record ErrandBody(
                 garment.count(),
                 garment.options(),
                 garment.outfit().parts().stream().map(PartOf::of).toList(),
+                garment.wearerName(),
+                garment.others().stream().map(WearerOf::of).toList(),
                 errand.cloth().id(),
                 ClothBody.of(errand.cloth().cloth()),
                 errand.planId(),
@@ -95,7 +120,11 @@ record ErrandBody(
                 new Outfit(
                         outfit == null
                                 ? List.of()
-                                : outfit.stream().map(part -> part.part(fibres)).toList()));
+                                : outfit.stream().map(part -> part.part(fibres)).toList()),
+                wearerName == null ? "" : wearerName,
+                others == null
+                        ? List.of()
+                        : others.stream().map(WearerOf::wearer).toList());
         return new Errand(
                 title,
                 new TakenEvent(event, onFile),

@@ -109,6 +109,10 @@ class PlanRoadTest {
 
             looked(visitor, "Cloths for this garment: Apron");
             assertThat(page.getByRole(AriaRole.ARTICLE).first()).containsText("1.");
+            Locator named = page.locator(".plan-first a");
+            assertThat(named).hasCount(3);
+            named.nth(1).click();
+            assertThat(page.locator("#cloth-2")).isInViewport();
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName("Ruled out")))
                     .isVisible();
             int first = page.locator("article").count();

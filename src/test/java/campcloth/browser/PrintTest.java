@@ -6,6 +6,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.event.Event;
 import campcloth.event.Events;
+import campcloth.event.RuleDraft;
 import campcloth.event.SafetyRule;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
@@ -15,6 +16,8 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,6 +74,51 @@ class PrintTest {
     void manyOnStripedClothFitToo() {
         fitsBothPapers(new SheetSamples(port)
                 .made("season=SUMMER&design=gown&size=M-L", CLOTH, "&count=6&repeatLengthCm=12&remnantLengthCm=90"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tunic, M-L, HAND", "gown, M-L, MACHINE", "trousers, W-M, HAND"})
+    void severalWearersFitToo(String design, String size, String by) {
+        List<String> sizes = List.of("W-S", "W-L", "M-S", "M-L");
+        String others = IntStream.range(0, sizes.size())
+                .mapToObj(i -> "&others[" + i + "].size=" + sizes.get(i) + "&others[" + i + "].name=Companion"
+                        + "x".repeat(40))
+                .collect(Collectors.joining());
+        String path = new SheetSamples(port)
+                .made("event=" + ruled(4, 120) + "&design=" + design + "&size=" + size, CLOTH, "&sewnBy=" + by + others);
+        fitsBothPapers(path);
+        assertThat(Printed.of(pdf(path, "a4")).text()).contains(design + " 5", "Companion");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, 300, wool-diamond-twill-260", "100, 1000, wool-diamond-twill-260", "100, 1000, polycotton-65-35-240"})
+    void asManyRulesAsAnEventTakesFitToo(int rules, int characters, String cloth) {
+        String path = new SheetSamples(port).made("event=" + ruled(rules, characters) + "&design=tunic&size=M-M", cloth, "");
+        fitsBothPapers(path);
+        assertThat(Printed.of(pdf(path, "a4")).text()).contains("are on the page of this sheet and on the event's page");
+        try (Visitor visitor = new Visitor(Visit.PHONE, port)) {
+            visitor.at(path);
+            assertThat(visitor.page().getByText("Rule number " + (rules - 1) + " ").first().isVisible())
+                    .isTrue();
+            assertThat(visitor.page().getByText("are on the page of this sheet").first().isVisible())
+                    .isFalse();
+            visitor.holds();
+        }
+    }
+
+    /** An event with so many rules, every third of which forbids what melts and every third of which only a person can judge. */
+    private String ruled(int rules, int characters) {
+        List<SafetyRule> all = IntStream.range(0, rules)
+                .mapToObj(i -> {
+                    String statement = "Rule number " + i + " ";
+                    RuleDraft draft = RuleDraft.of(
+                            SafetyRule.Authority.EVENT,
+                            statement + "of the camp ".repeat(characters / 12).substring(0, characters - statement.length() - 1) + ".");
+                    return (i % 3 == 0 ? draft.mostMeltable(0) : i % 3 == 1 ? draft.askAbout("sleeves") : draft.keepAtLeast(1)).rule();
+                })
+                .toList();
+        return events.add(new Event("Wendlow river camp", Season.SUMMER, seasons.spells(Season.SUMMER), all))
+                .id();
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Draws errands with their plans: every design, options, cloths of the catalogue; the same seed draws the same. They are drawn once for
@@ -95,10 +96,24 @@ final class ErrandDraw {
                 random.nextInt(3) == 0
                         ? new Outfit(
                                 List.of(new OutfitPart(Kind.LINING, Optional.of(cloth().cloth()), Optional.empty())))
-                        : Outfit.UNTOLD);
+                        : Outfit.UNTOLD,
+                "",
+                others());
         Event camp = ErrandSamples.camp();
         Event event = random.nextInt(3) == 0 ? camp.withRules(List.of()) : camp;
         return new Errand("Drawn", TakenEvent.told(event), garment, cloth(), "plan", Instant.EPOCH);
+    }
+
+    private List<OtherWearer> others() {
+        return random.nextInt(4) > 0
+                ? List.of()
+                : Stream.generate(() -> new OtherWearer(
+                                "Somebody",
+                                Map.of(),
+                                Optional.of(SIZES.get(random.nextInt(SIZES.size()))),
+                                1 + random.nextInt(2)))
+                        .limit(1 + random.nextInt(2))
+                        .toList();
     }
 
     private ChosenCloth cloth() {

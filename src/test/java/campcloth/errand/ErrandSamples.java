@@ -83,6 +83,29 @@ public final class ErrandSamples {
                 createdAt);
     }
 
+    /** The same tunic for three people, two of whom were not measured; no two are as wide. */
+    public static Errand group(Instant createdAt) {
+        WantedGarment garment = new WantedGarment(
+                "tunic",
+                Map.of("chestCm", 98.0),
+                Optional.of("M-M"),
+                Optional.of(true),
+                1,
+                Map.of(),
+                Outfit.UNTOLD,
+                "Ansel",
+                List.of(
+                        new OtherWearer("Berit", Map.of(), Optional.of("W-S"), 2),
+                        new OtherWearer("", Map.of("lengthCm", 101.0), Optional.of("M-L"), 1)));
+        return new Errand(
+                "Tunics for the watch",
+                TakenEvent.told(camp()),
+                garment,
+                anyCloth(),
+                "5f3ab2d6-3a59-4f19-8b7e-4f4df6b6a9f0",
+                createdAt);
+    }
+
     /** Linen of middling weight. */
     public static ChosenCloth anyCloth() {
         return cloth("linen-plain-185");
@@ -102,7 +125,7 @@ public final class ErrandSamples {
         ClothToCut cloth = ClothToCut.of(errand.cloth().cloth(), 1, prewash);
         CuttingOrder order = new CuttingOrder(
                 cloth,
-                List.of(errand.garment().line(CATALOGUE.sizes())),
+                errand.garment().lines(CATALOGUE.sizes()),
                 Optional.empty(),
                 Fold.ANY,
                 CuttingOrder.USUAL_STEP_CM,

@@ -77,7 +77,7 @@ class FireAdviceTest {
         FireJudgement judgement = ADVICE.judge(plain("wool 100", 450), event(List.of(forbidden("polyester"))));
         assertThat(judgement.cautions())
                 .contains(
-                        "Rules of: event, local law: none on file: ask the event's organiser or fire marshal; the local authority or"
+                        "Rules of event, local law: none on file, ask the event's organiser or fire marshal; the local authority or"
                                 + " the fire service.");
         assertThat(judgement.warnings()).extracting(FireWarning::text).noneMatch(text -> text.contains("on file"));
     }

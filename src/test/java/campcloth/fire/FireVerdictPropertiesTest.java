@@ -49,7 +49,7 @@ class FireVerdictPropertiesTest {
                 boolean onFile = rules.stream().anyMatch(rule -> rule.authority() == authority);
                 boolean told = judgement.cautions().stream()
                         .anyMatch(c ->
-                                c.contains(": none on file: ask ") && c.contains(MissingRules.whomToAsk(authority)));
+                                c.contains(": none on file, ask ") && c.contains(MissingRules.whomToAsk(authority)));
                 claim(onFile != told, authority, rules, judgement.cautions());
             }
         });

@@ -134,11 +134,16 @@ class TunicTest {
         assertThat(2 * (piece(tunic, "front").outline().widthCm() - 4))
                 .isCloseTo(98 + 28 + 2 * Math.PI * 0.05, within(1e-9));
         for (String derived : new String[] {
-            "finishedChestCm", "lengthCm", "sleeveLengthCm", "sleeveTopWidthCm", "cuffWidthCm", "neckDiameterCm"
+            "Round the finished garment",
+            "From the shoulder to the hem",
+            "Along the arm",
+            "Round the top of the sleeve",
+            "Round the end of the sleeve",
+            "Across the neck opening"
         }) {
-            assertThat(tunic.notes()).anyMatch(note -> note.startsWith(derived + " was not given"));
+            assertThat(tunic.notes()).anyMatch(note -> note.startsWith(derived + ": not measured, "));
         }
-        assertThat(madeUp(WEARER, Options.USUAL).notes()).noneMatch(note -> note.contains("was not given"));
+        assertThat(madeUp(WEARER, Options.USUAL).notes()).noneMatch(note -> note.contains("not measured"));
     }
 
     @Test
@@ -262,7 +267,7 @@ class TunicTest {
         assertThat(TUNIC.wear(true, Measurements.of(Map.of()))).isEqualTo(TUNIC.wear(true, Measurements.of(WEARER)));
         assertThat(TUNIC.assumptions(Measurements.of(Map.of())))
                 .hasSize(6)
-                .allMatch(note -> note.contains("was not given"));
+                .allMatch(note -> note.contains(": not measured, "));
         assertThat(TUNIC.assumptions(Measurements.of(WEARER))).isEmpty();
     }
 

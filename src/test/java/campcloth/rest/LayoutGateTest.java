@@ -2,9 +2,9 @@ package campcloth.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.job.LayoutGate;
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
-import campcloth.layout.LayoutGate;
 import java.net.http.HttpResponse;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;

@@ -45,6 +45,14 @@ class ErrandsTest {
     }
 
     @Test
+    void aGroupIsReadAsItWasKept() {
+        Errand group = ErrandSamples.group(Instant.parse("2027-05-02T09:30:00Z"));
+        KeptErrand kept = errands.add(group);
+        assertThat(errands.byId(kept.id()).map(KeptErrand::errand)).contains(group);
+        errands.remove(kept.id());
+    }
+
+    @Test
     void whatIsRemovedIsGoneOnce() {
         KeptErrand kept = errands.add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));
         KeptErrand other = errands.add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));

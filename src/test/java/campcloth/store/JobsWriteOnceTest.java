@@ -9,6 +9,7 @@ import campcloth.access.Askers;
 import campcloth.access.NewIds;
 import campcloth.access.NotAllowed;
 import campcloth.access.Role;
+import campcloth.access.Turn;
 import campcloth.job.Bell;
 import campcloth.job.Claim;
 import campcloth.job.Job;
@@ -153,9 +154,10 @@ class JobsWriteOnceTest {
     /** All of the work of a job, whose instance then goes away before it can say so. */
     private String workedOnAndLost() {
         Claim claim = claim();
+        Turn turn = new Turn(Turn.Of.JOB, claim.id(), claim.token());
         String result = askers.as(
                 claim.asker(),
-                () -> ids.under(claim.id(), () -> work(claim.kind()).run(claim.request(), new Undisturbed(claim))));
+                () -> ids.under(turn, () -> work(claim.kind()).run(claim.request(), new Undisturbed(claim))));
         sql.update("update job set lease_until = lease_until - interval '1 minute'");
         return result;
     }

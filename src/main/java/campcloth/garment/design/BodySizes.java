@@ -57,7 +57,7 @@ record BodySizes(
         }
         String key = UpperBody.FINISHED_CHEST.key();
         BodySizes sizes = of(profile, wearer.with(key, profile.usualRoundCm()), thicknessMm);
-        sizes.notes.add(key + " was not given: " + Words.number(profile.usualRoundCm()) + " cm taken.");
+        sizes.notes.add(UpperBody.FINISHED_CHEST.notMeasured() + Words.number(profile.usualRoundCm()) + " cm taken.");
         return sizes;
     }
 
@@ -72,10 +72,10 @@ record BodySizes(
         }
         double chest = body.orElseThrow(() -> Refused.of(
                 UpperBody.FINISHED_CHEST.key(),
-                "is missing, and so is chestCm to derive it from",
+                "is missing, and so is the chest to derive it from",
                 "give the finished circumference or the wearer's chest in cm"));
         double finishedCm = chest + profile.easeCm() + 2 * Math.PI * thicknessMm / 10;
-        notes.add("finishedChestCm was not given: " + Words.fixed(finishedCm, 1) + " cm taken, the chest of "
+        notes.add(UpperBody.FINISHED_CHEST.notMeasured() + Words.fixed(finishedCm, 1) + " cm taken, the chest of "
                 + Words.number(chest) + " cm with " + Words.fixed(finishedCm - chest, 1) + " cm of ease for "
                 + profile.fit() + ".");
         return finishedCm;

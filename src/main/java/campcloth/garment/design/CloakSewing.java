@@ -170,9 +170,9 @@ final class CloakSewing {
                         ? "The grain runs down the middle of each part, so both its sides hang alike; a nap runs down"
                                 + " there too."
                         : "One straight edge of each part lies along the grain; on cloth with a nap or a pattern that has"
-                                + " an up, the nap then runs down on one side, and across or up on the other: take the"
-                                + " option middleOnGrain there"
-                                + (choice.quarters() > 2 ? ", with quarterWedges." : "."));
+                                + " an up, the nap then runs down on one side, and across or up on the other: lay the"
+                                + " middle of each part along the grain there (option middleOnGrain)"
+                                + (choice.quarters() > 2 ? ", cut in quarters (option quarterWedges)." : "."));
         notes.add((sizes.overGroundCm() >= 0 ? "The hem ends " : "The hem drags ")
                 + Words.number(Math.abs(sizes.overGroundCm()))
                 + (sizes.overGroundCm() >= 0 ? " cm above" : " cm on")

@@ -10,8 +10,6 @@ import campcloth.fibre.Fibres;
 import campcloth.fire.ClothingUse;
 import campcloth.garment.Design;
 import campcloth.garment.Designs;
-import campcloth.garment.Measurement;
-import campcloth.garment.MeasuringDrawing;
 import campcloth.garment.Sizes;
 import campcloth.pages.Choice;
 import java.util.ArrayList;
@@ -27,7 +25,7 @@ import org.springframework.validation.BindingResult;
 
 /** What can be chosen on the form for event and garment. */
 @Component
-class GarmentChoices {
+public class GarmentChoices {
 
     /** More are not listed: who has so many comes from the list of events. */
     private static final int MOST_EVENTS = 200;
@@ -46,20 +44,6 @@ class GarmentChoices {
         this.sizes = sizes;
         this.fibres = fibres;
         this.texts = texts;
-    }
-
-    /** A measurement as the form asks for it. */
-    record MeasureLine(String key, String title, String how, double leastCm, double mostCm, boolean needed) {
-
-        private static MeasureLine of(Measurement measurement) {
-            return new MeasureLine(
-                    measurement.key(),
-                    measurement.tape().title(),
-                    String.join(" ", MeasuringDrawing.text(measurement)),
-                    measurement.range().least(),
-                    measurement.range().most(),
-                    measurement.usualCm().isEmpty());
-        }
     }
 
     /** Fills in what somebody who comes for the first time would take, and puts all choices into the page's model. */
@@ -85,9 +69,8 @@ class GarmentChoices {
         model.addAttribute("events", eventChoices(chosen));
         model.addAttribute("designs", Designs.all());
         model.addAttribute("design", design);
-        model.addAttribute(
-                "measures", design.measurements().stream().map(MeasureLine::of).toList());
-        model.addAttribute("sizes", sizeChoices());
+        model.addAttribute("measures", MeasureLine.of(design));
+        model.addAttribute("sizes", sizeChoices(sizes, text("plan.size.none")));
         model.addAttribute("seasons", words("plan.season", Season.values()));
         model.addAttribute("uses", words("plan.use", ClothingUse.values()));
         chosen.ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
@@ -123,9 +106,10 @@ class GarmentChoices {
                 + event.dates().map(days -> ", " + days.startsOn()).orElse("");
     }
 
-    private List<Choice> sizeChoices() {
+    /** All sizes, after a choice that says there is none. */
+    public static List<Choice> sizeChoices(Sizes sizes, String none) {
         List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice("", text("plan.size.none")));
+        choices.add(new Choice("", none));
         sizes.all().forEach(size -> choices.add(new Choice(size.key(), size.key() + ", " + size.name())));
         return choices;
     }

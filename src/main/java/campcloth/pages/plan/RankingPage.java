@@ -10,6 +10,7 @@ import campcloth.cloth.ClothSearch;
 import campcloth.cloth.WeightClass;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
+import campcloth.job.RankingGate;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import jakarta.servlet.http.HttpServletResponse;
@@ -28,12 +29,17 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 @Controller
 class RankingPage {
 
+    /** How many are named at once, before what is to heed. */
+    private static final int FIRST = 3;
+
+    private final RankingGate gate;
     private final Planned planned;
     private final GarmentChoices choices;
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    RankingPage(Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
+    RankingPage(RankingGate gate, Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
+        this.gate = gate;
         this.planned = planned;
         this.choices = choices;
         this.shortlist = shortlist;
@@ -69,7 +75,8 @@ class RankingPage {
     }
 
     private void ranked(Planned.Question about, ClothSearch search, AskedForm form, ClothFilter filter, Model model) {
-        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut());
+        Shortlist.Ranked ranked = gate.through(
+                () -> shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut()));
         Ranking ranking = ranked.ranking();
         model.addAttribute("note", ranked.note());
         List<Integer> open = places(ranking, filter, false);
@@ -88,7 +95,9 @@ class RankingPage {
         model.addAttribute("suitable", ranking.count(Verdict.SUITABLE));
         model.addAttribute("caution", ranking.count(Verdict.CAUTION));
         model.addAttribute("ruledOut", ranking.count(Verdict.RULED_OUT));
-        model.addAttribute("cards", cards(ranking, open, filter.shown()));
+        List<ClothCard> cards = cards(ranking, open, filter.shown());
+        model.addAttribute("cards", cards);
+        model.addAttribute("first", cards.stream().limit(FIRST).toList());
         model.addAttribute("outCards", cards(ranking, out, filter.shownOut()));
         model.addAttribute("openCount", open.size());
         model.addAttribute("outCount", out.size());

@@ -18,11 +18,15 @@ import campcloth.plan.CuttingOrder;
 import campcloth.plan.Fold;
 import campcloth.plan.Money;
 import campcloth.plan.Particulars;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** What the shop tells of the cloth, and how the garment is cut and sewn. What is left empty is as usual, or as on file. */
@@ -31,9 +35,17 @@ public class BuyForm {
     private static final String SOURCE = "told by the shop";
     private static final String USUAL_CURRENCY = "EUR";
     private static final String OPTIONS = "options.";
+    private static final Pattern LINE = Pattern.compile("garments\\[(\\d{1,3})]\\.wearer\\.\\w+");
 
     public @Nullable String title;
+
+    /** How many alike for the first wearer. */
     public @Nullable Integer count;
+
+    public WearerForm wearer = new WearerForm();
+
+    /** For whom else the same is cut from the same cloth. */
+    public List<WearerForm> others = new ArrayList<>();
 
     @TypedIn(Units.Measure.LENGTH_CM)
     public @Nullable Double widthCm;
@@ -70,8 +82,9 @@ public class BuyForm {
     public Map<String, @Nullable Integer> counts = new LinkedHashMap<>();
 
     /** As it is shown first: one garment, washed first, every option as usual. */
-    static BuyForm usual(Design design) {
+    static BuyForm usual(Design design, WantedGarment asked) {
         BuyForm form = new BuyForm();
+        form.take(asked);
         form.count = 1;
         form.prewash = true;
         for (Option option : design.options()) {
@@ -82,17 +95,50 @@ public class BuyForm {
         return form;
     }
 
+    /** The wearer as told with the event, where this form did not ask. */
+    void take(WantedGarment asked) {
+        if (!wearer.told) {
+            wearer.size = asked.size().orElse(null);
+            wearer.measures = new LinkedHashMap<>(asked.wearerCm());
+        }
+    }
+
+    /** Numbers of the other wearers that are shown. */
+    public List<Integer> othersShown() {
+        return IntStream.range(0, others.size())
+                .filter(i -> !others.get(i).gone)
+                .boxed()
+                .toList();
+    }
+
     /** The field of this form that a path of the core means. */
     static String field(String path, Design design) {
         String last = path.substring(path.lastIndexOf('.') + 1);
         if (!path.contains(OPTIONS)) {
-            return path.contains("wearer.") ? path : last;
+            return ofWearer(path, last).orElse(last);
         }
         return design.options().stream()
                 .filter(option -> option.key().equals(last))
                 .findFirst()
                 .map(BuyForm::field)
                 .orElse(path);
+    }
+
+    /** Where something of a wearer is typed: the core calls the first of its lines the first wearer. */
+    private static Optional<String> ofWearer(String path, String last) {
+        Matcher line = LINE.matcher(path);
+        if (line.matches()) {
+            int number = Integer.parseInt(line.group(1));
+            String whose = number == 0 ? "wearer" : "others[" + (number - 1) + "]";
+            return Optional.of(whose + ".measures[" + last + "]");
+        }
+        if (path.equals("size")) {
+            return Optional.of("wearer.size");
+        }
+        if (path.equals("wearerName")) {
+            return Optional.of("wearer.name");
+        }
+        return path.startsWith("others") ? Optional.of(path) : Optional.empty();
     }
 
     /** Where an option is typed. */
@@ -120,12 +166,16 @@ public class BuyForm {
     WantedGarment garment(WantedGarment asked, Design design) {
         return new WantedGarment(
                 asked.design(),
-                asked.wearerCm(),
-                asked.size(),
+                wearer.measuredCm(design),
+                wearer.chosenSize(),
                 asked.touchesSkin(),
                 count == null ? 1 : count,
                 options(design),
-                asked.outfit());
+                asked.outfit(),
+                wearer.calledName(),
+                IntStream.range(0, others.size())
+                        .mapToObj(i -> others.get(i).other(design, i))
+                        .toList());
     }
 
     private Map<String, Object> options(Design design) {
@@ -155,7 +205,7 @@ public class BuyForm {
                 cloth.price()
                         .map(price -> cloth.at(new Money(price.amount(), currency())))
                         .orElse(cloth),
-                List.of(garment.line(sizes)),
+                garment.lines(sizes),
                 Optional.ofNullable(remnantLengthCm),
                 fold == null ? Fold.ANY : fold,
                 shopStepCm == null ? CuttingOrder.USUAL_STEP_CM : shopStepCm,

@@ -17,12 +17,14 @@ import campcloth.fire.ClothingUse;
 import campcloth.garment.Design;
 import campcloth.garment.SewnBy;
 import campcloth.garment.Sizes;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;
 import campcloth.pages.OnceOnly;
 import campcloth.pages.plan.AskedForm;
+import campcloth.pages.plan.GarmentChoices;
+import campcloth.pages.plan.MeasureLine;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlanner;
 import campcloth.plan.Fold;
@@ -36,6 +38,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -93,8 +96,8 @@ class BuyPage {
     String form(@ModelAttribute("asked") AskedForm asked, @RequestParam String cloth, Model model) {
         asked.event(events, seasons);
         asked.measurements(sizes);
-        model.addAttribute("form", BuyForm.usual(asked.chosenDesign()));
-        return page(asked, kept(cloth), model);
+        model.addAttribute("form", BuyForm.usual(asked.chosenDesign(), asked.garment()));
+        return page(asked, kept(cloth), model, "");
     }
 
     @PostMapping("/plan/sheets")
@@ -103,11 +106,18 @@ class BuyPage {
             @RequestParam String cloth,
             @ModelAttribute("form") BuyForm form,
             BindingResult binding,
+            @RequestParam(name = "do", required = false) @Nullable String button,
             Model model,
             HttpServletResponse response) {
         AskedForm asked = AskedText.read(askedText);
         KeptCloth kept = kept(cloth);
         Design design = asked.chosenDesign();
+        form.take(asked.garment());
+        Optional<WearerRows> rows = WearerRows.pressed(button);
+        if (rows.isPresent()) {
+            return page(asked, kept, model, rows.get().apply(form, !binding.hasErrors()));
+        }
+        form.others.removeIf(other -> other.gone && !binding.hasErrors());
         boolean advised = ordinary(asked);
         Optional<String> sheet = binding.hasErrors() || !advised
                 ? Optional.empty()
@@ -120,7 +130,7 @@ class BuyPage {
             return "redirect:" + sheet.get();
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return page(asked, kept, model);
+        return page(asked, kept, model, "");
     }
 
     private KeptErrand kept(AskedForm asked, KeptCloth chosen, BuyForm form) {
@@ -152,12 +162,16 @@ class BuyPage {
         return asked.use == null || asked.use == ClothingUse.ORDINARY;
     }
 
-    private String page(AskedForm asked, KeptCloth chosen, Model model) {
+    private String page(AskedForm asked, KeptCloth chosen, Model model, String next) {
         Cloth cloth = Estimates.complete(chosen.cloth());
         model.addAttribute("asked", asked);
         model.addAttribute("query", asked.query());
         model.addAttribute("boundary", asked.use == null ? Optional.empty() : asked.use.boundary());
         model.addAttribute("design", asked.chosenDesign());
+        model.addAttribute("next", next);
+        model.addAttribute("measures", MeasureLine.of(asked.chosenDesign()));
+        model.addAttribute("sizes", GarmentChoices.sizeChoices(sizes, text("plan.size.none")));
+        model.addAttribute("mostOthers", WantedGarment.MOST_OTHERS);
         model.addAttribute("folds", choices(Fold.values(), "sheet.fold."));
         model.addAttribute("hands", choices(SewnBy.values(), "sheet.sewnBy."));
         model.addAttribute("event", asked.event(events, seasons).event());
@@ -170,7 +184,11 @@ class BuyPage {
 
     private List<Choice> choices(Enum<?>[] values, String key) {
         return Arrays.stream(values)
-                .map(value -> new Choice(value.name(), texts.getMessage(key + value.name(), null, Locale.ENGLISH)))
+                .map(value -> new Choice(value.name(), text(key + value.name())))
                 .toList();
+    }
+
+    private String text(String key) {
+        return texts.getMessage(key, null, Locale.ENGLISH);
     }
 }

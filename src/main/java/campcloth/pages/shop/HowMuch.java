@@ -3,6 +3,7 @@ package campcloth.pages.shop;
 import campcloth.cloth.Property;
 import campcloth.figure.Figure;
 import campcloth.figure.Refusal;
+import campcloth.pages.ForMakers;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.Money;
 import java.util.List;
@@ -31,9 +32,17 @@ public record HowMuch(
         return refusals.stream().anyMatch(refusal -> refusal.field().endsWith(Property.WIDTH_CM.field()));
     }
 
+    /** What else is to know of the plan. */
+    public List<String> notes() {
+        return plan.map(known -> ForMakers.words(known.notes())).orElse(List.of());
+    }
+
     static Refusal ofTheGarment(Refusal refusal) {
         return refusal.field().startsWith(IN_ORDER)
-                ? new Refusal(refusal.field().substring(IN_ORDER.length()), refusal.because(), refusal.remedy())
+                ? new Refusal(
+                        refusal.field().substring(IN_ORDER.length()),
+                        ForMakers.words(refusal.because()),
+                        ForMakers.words(refusal.remedy()))
                 : refusal;
     }
 }

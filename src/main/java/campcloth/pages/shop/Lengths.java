@@ -34,7 +34,7 @@ class Lengths {
     HowMuch of(ShopForm form, Cloth completed) {
         Figure width = completed.required(Property.WIDTH_CM);
         try {
-            CuttingOrder.Line line = form.garment().line(sizes);
+            CuttingOrder.Line line = form.garment().lines(sizes).get(0);
             CuttingPlan plan = plan(completed, line);
             return new HowMuch(
                     Optional.of(plan),

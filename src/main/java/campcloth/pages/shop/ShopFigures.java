@@ -6,10 +6,15 @@ import campcloth.figure.Figure;
 import campcloth.figure.Words;
 import campcloth.pages.Units;
 import campcloth.plan.Money;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.function.DoubleFunction;
 
 /** Figures of a cloth as a reader wants them, with their intervals. */
 public record ShopFigures(Units units) {
+
+    private static final int FIGURES = 3;
 
     /** Value and interval, with unit. */
     public String shown(Property property, Figure figure) {
@@ -19,8 +24,20 @@ public record ShopFigures(Units units) {
             case PRICE_PER_METRE ->
                 Words.fixed(Units.Measure.PRICE_PER_METRE.fromCore(figure.value(), units), 2) + " "
                         + units.sign(Units.Measure.PRICE_PER_METRE);
-            default -> shown(figure, value -> Words.number(value) + " " + property.unit());
+            default ->
+                rough(figure.value())
+                        + (figure.low() == figure.high()
+                                ? ""
+                                : " (" + rough(figure.low()) + " to " + rough(figure.high()) + ")")
+                        + " " + property.unit().replace("m2", "m²").replace("um", "µm");
         };
+    }
+
+    /** Three figures are as many as an estimate is worth. */
+    private static String rough(double value) {
+        return Words.number(new BigDecimal(value)
+                .round(new MathContext(FIGURES, RoundingMode.HALF_UP))
+                .doubleValue());
     }
 
     public String weight(Cloth completed) {
