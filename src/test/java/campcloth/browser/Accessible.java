@@ -33,7 +33,9 @@ final class Accessible {
 
     /** The page as it is shown in each of these schemes of colours. The last is the one that it goes on with. */
     static void isAccessible(Page page, List<ColorScheme> schemes) {
-        assertThat(page.frames()).as("axe looks into one frame, on %s", page.url()).hasSize(1);
+        assertThat(page.frames())
+                .as("axe looks into one frame, on %s", page.url())
+                .hasSize(1);
         if (!(boolean) page.evaluate("'axe' in window")) {
             page.evaluate(AXE);
         }

@@ -29,7 +29,8 @@ class AccessibleTest {
 
     @Test
     void whatCannotBeReadInTheDarkIsFoundOnADesktop() {
-        String dim = "<style>@media (prefers-color-scheme: dark) { body { background: #333 !important } }</style>" + GOOD;
+        String dim =
+                "<style>@media (prefers-color-scheme: dark) { body { background: #333 !important } }</style>" + GOOD;
         assertThatThrownBy(() -> holds(Visit.DESKTOP, dim))
                 .isInstanceOf(AssertionError.class)
                 .hasMessageContaining("color-contrast")

@@ -90,8 +90,8 @@ class ClothsTest {
             assertThat(visitor.heading("Figure by figure")).isVisible();
             assertThat(page.locator("table.beside thead th")).hasCount(4);
             visitor.holds();
-            String fleece =
-                    cloths.add(NamedCloth.of(cloths, "Camp blanket " + visit, "polyester")).id();
+            String fleece = cloths.add(NamedCloth.of(cloths, "Camp blanket " + visit, "polyester"))
+                    .id();
             visitor.at("/cloths/compare?cloth=" + LINEN + "&cloth=" + fleece + "&role=COOKING");
             assertThat(page.getByText("Graded as not for this fire.")).isVisible();
             assertThat(page.getByText("Not named: not for this fire")).isVisible();

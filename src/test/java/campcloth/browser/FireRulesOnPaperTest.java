@@ -32,8 +32,8 @@ class FireRulesOnPaperTest {
             Page page = visitor.at("/events/" + kept.id() + "/fire-rules");
             page.evaluate(
                     "Promise.all([...document.images].map(image => { image.loading = 'eager'; return image.decode(); }))");
-            Printed printed = Printed.of(
-                    page.pdf(new Page.PdfOptions().setFormat(format).setPreferCSSPageSize(false)));
+            Printed printed =
+                    Printed.of(page.pdf(new Page.PdfOptions().setFormat(format).setPreferCSSPageSize(false)));
             assertThat(printed.pages()).hasSizeBetween(1, 2);
             assertThat(printed.outside()).isEmpty();
             assertThat(printed.text().replaceAll("\\s+", " "))

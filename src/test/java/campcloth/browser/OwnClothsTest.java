@@ -79,7 +79,8 @@ class OwnClothsTest {
     @EnumSource
     void whatIsLeftAsItIsKeepsItsSourceAndAStaleFormLosesNothing(Visit visit) {
         Figure usual = new Figure(190.3333, 180, 205, Basis.TYPICAL, "catalogue-weight");
-        KeptCloth kept = cloths.add(NamedCloth.of(cloths, "Shared bale " + visit, "cotton").with(Property.WEIGHT_GSM, usual));
+        KeptCloth kept = cloths.add(
+                NamedCloth.of(cloths, "Shared bale " + visit, "cotton").with(Property.WEIGHT_GSM, usual));
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/cloths/" + kept.id() + "/edit");
             visitor.button("Show inches and ounces").click();

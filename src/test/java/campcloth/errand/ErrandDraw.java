@@ -39,7 +39,6 @@ final class ErrandDraw {
 
     private final SplittableRandom random;
     private final Design design;
-
     private final long seed;
 
     private ErrandDraw(Design design, long seed) {

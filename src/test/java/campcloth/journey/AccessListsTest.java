@@ -171,9 +171,9 @@ class AccessListsTest {
     }
 
     private void await(Knocker who, Thing cloth) {
-        Awaitility.await().atMost(PATIENCE_SECONDS, TimeUnit.SECONDS).until(() -> list(
-                        who, "/api/cloths?limit=100&text=somebody")
-                .contains(cloth.id()));
+        Awaitility.await()
+                .atMost(PATIENCE_SECONDS, TimeUnit.SECONDS)
+                .until(() -> list(who, "/api/cloths?limit=100&text=somebody").contains(cloth.id()));
     }
 
     private String list(Knocker who, String path) {

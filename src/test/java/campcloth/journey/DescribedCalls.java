@@ -122,9 +122,9 @@ final class DescribedCalls {
     /** The call with its job cancelled before, and that come to its end. */
     private Call ended(Call cancel) {
         send(cancel);
-        await("the job ends").atMost(2, TimeUnit.MINUTES).until(() -> !get(address + cancel.path())
-                .body()
-                .contains("\"endedAt\":null"));
+        await("the job ends")
+                .atMost(2, TimeUnit.MINUTES)
+                .until(() -> !get(address + cancel.path()).body().contains("\"endedAt\":null"));
         return cancel;
     }
 

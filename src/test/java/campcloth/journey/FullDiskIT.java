@@ -109,11 +109,13 @@ class FullDiskIT {
     }
 
     private void writeUntilTaken(PackedProgram program) {
-        await().atMost(2, TimeUnit.MINUTES).pollInterval(200, TimeUnit.MILLISECONDS).until(() -> {
-            HttpResponse<String> answer = written(program);
-            assertThat(answer.statusCode()).as(answer.body()).isIn(201, 503, 507);
-            return answer.statusCode() == 201;
-        });
+        await().atMost(2, TimeUnit.MINUTES)
+                .pollInterval(200, TimeUnit.MILLISECONDS)
+                .until(() -> {
+                    HttpResponse<String> answer = written(program);
+                    assertThat(answer.statusCode()).as(answer.body()).isIn(201, 503, 507);
+                    return answer.statusCode() == 201;
+                });
     }
 
     private HttpResponse<String> written(PackedProgram program) throws Exception {

@@ -62,8 +62,7 @@ class HostedAwayTest {
         assertThat(page.body()).contains("The database does not answer");
         DatabaseAwayTest.line().mend();
         await().atMost(1, TimeUnit.MINUTES)
-                .until(() ->
-                        get("/api/cloths?size=1", "Authorization", bearer).statusCode() == 200);
+                .until(() -> get("/api/cloths?size=1", "Authorization", bearer).statusCode() == 200);
     }
 
     private HttpResponse<String> get(String path, String header, String value) throws Exception {

@@ -36,8 +36,7 @@ class OrderlyEndIT {
                 }
             });
             await().atMost(1, TimeUnit.MINUTES)
-                    .until(() ->
-                            program.get("/actuator/prometheus").body().contains("campcloth_layout_searching 1.0"));
+                    .until(() -> program.get("/actuator/prometheus").body().contains("campcloth_layout_searching 1.0"));
             assertThat(running).isNotDone();
             int status = program.terminate();
             HttpResponse<String> answer = running.join();

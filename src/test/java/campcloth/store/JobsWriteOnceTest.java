@@ -166,12 +166,13 @@ class JobsWriteOnceTest {
         Workers workers = new Workers(queue, works, askers, ids, new Bell(), Pace.USUAL, 1);
         workers.start();
         try {
-            await().pollInSameThread().atMost(2, TimeUnit.MINUTES).until(() -> jobs.byId(
-                            job.id().toString())
-                    .orElseThrow()
-                    .job()
-                    .state()
-                    .hasEnded());
+            await().pollInSameThread()
+                    .atMost(2, TimeUnit.MINUTES)
+                    .until(() -> jobs.byId(job.id().toString())
+                            .orElseThrow()
+                            .job()
+                            .state()
+                            .hasEnded());
         } finally {
             workers.stop(Duration.ofSeconds(30));
         }
