@@ -1,7 +1,8 @@
 package campcloth;
 
 import campcloth.advice.RankingWatch;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
+import campcloth.job.RankingGate;
 import campcloth.supply.ListDesk;
 import io.micrometer.core.instrument.DistributionSummary;
 import io.micrometer.core.instrument.FunctionCounter;
@@ -38,7 +39,7 @@ class Measures {
     @Bean
     MeterBinder layoutMeasures(LayoutGate gate) {
         return registry -> {
-            Gauge.builder("campcloth.layout.searching", gate, g -> g.load().searching())
+            Gauge.builder("campcloth.layout.searching", gate, g -> g.load().working())
                     .description("Layouts that are being searched")
                     .register(registry);
             Gauge.builder("campcloth.layout.waiting", gate, g -> g.load().waiting())
@@ -51,10 +52,26 @@ class Measures {
             FunctionTimer.builder(
                             "campcloth.layout.search",
                             gate,
-                            g -> g.load().searched(),
+                            g -> g.load().done(),
                             g -> g.load().inAll().toNanos(),
                             TimeUnit.NANOSECONDS)
                     .description("Searches for a layout")
+                    .register(registry);
+        };
+    }
+
+    @Bean
+    MeterBinder rankingMeasures(RankingGate gate) {
+        return registry -> {
+            Gauge.builder("campcloth.ranking.working", gate, g -> g.load().working())
+                    .description("Rankings over the catalogue that are being worked out")
+                    .register(registry);
+            Gauge.builder("campcloth.ranking.waiting", gate, g -> g.load().waiting())
+                    .description("Requests that wait for a place to rank")
+                    .register(registry);
+            FunctionCounter.builder(
+                            "campcloth.ranking.turned.away", gate, g -> g.load().turnedAway())
+                    .description("Requests answered 503 because too many rankings were being worked out")
                     .register(registry);
         };
     }

@@ -28,11 +28,12 @@ import campcloth.garment.Sizes;
 import campcloth.job.Bell;
 import campcloth.job.JobQueue;
 import campcloth.job.Jobs;
+import campcloth.job.LayoutGate;
 import campcloth.job.Notation;
 import campcloth.job.Pace;
+import campcloth.job.RankingGate;
 import campcloth.job.Work;
 import campcloth.job.Workers;
-import campcloth.layout.LayoutGate;
 import campcloth.outage.Outages;
 import campcloth.outage.Storage;
 import campcloth.plan.CuttingPlanner;
@@ -135,7 +136,7 @@ class Wiring {
 
         @Bean
         Logins logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
-            return new Logins(accounts, waits, hashes);
+            return new Logins(accounts, waits, hashes, new SecureRandom());
         }
 
         @Bean
@@ -158,6 +159,11 @@ class Wiring {
     @Bean
     LayoutGate layoutGate() {
         return new LayoutGate();
+    }
+
+    @Bean
+    RankingGate rankingGate() {
+        return new RankingGate();
     }
 
     @Bean

@@ -52,7 +52,7 @@ public final class AccountKeeping {
     public Handed reset(Account account) {
         String password = oneTime();
         accounts.setPassword(account.id(), hashes.hash(password), true);
-        waits.clear(account.name().text());
+        waits.clear(Tried.byAnybody(account.name()));
         return new Handed(account, password);
     }
 

@@ -2,6 +2,7 @@ package campcloth.access;
 
 import campcloth.figure.Refused;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -27,13 +28,13 @@ public record AccountName(String text) {
         }
     }
 
-    /** What the name is found by. */
-    public String key() {
-        return key(text);
+    /** The name in what somebody typed, if it can be one. */
+    public static Optional<AccountName> in(String typed) {
+        return FORM.matcher(typed).matches() ? Optional.of(new AccountName(typed)) : Optional.empty();
     }
 
-    /** The same for what somebody typed as a name. */
-    public static String key(String typed) {
-        return typed.toLowerCase(Locale.ROOT);
+    /** What the name is found by. */
+    public String key() {
+        return text.toLowerCase(Locale.ROOT);
     }
 }

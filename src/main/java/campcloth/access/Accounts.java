@@ -10,8 +10,8 @@ public interface Accounts {
 
     Optional<Account> byId(UUID id);
 
-    /** @param typed a name as somebody typed it, in any case */
-    Optional<Account> byName(String typed);
+    /** By its name in any case. */
+    Optional<Account> byName(AccountName name);
 
     /** All of them by their names. */
     List<Account> all();
@@ -25,7 +25,8 @@ public interface Accounts {
     /**
      * Makes an account; what belongs to nobody and is private by nature goes to the very first one, if that is an administrator.
      *
-     * @param password how it proves that it is itself
+     * @param proof how it proves that it is itself
+     * @return the one that is there already where it is for the same person that another service vouches for
      * @throws campcloth.figure.Refused where the name is taken or there is no role
      */
     Account make(AccountName name, Set<Role> roles, Proof proof);

@@ -1,11 +1,10 @@
 package campcloth.access;
 
-import java.util.UUID;
-
 /**
  * Calls that carry a key, remembered for a day, so that one that is sent again makes nothing twice: neither where the first was
- * answered, nor where it was cut short after it made what it should ({@link NewIds}). Each method is one unit of work, done when it
- * returns.
+ * answered, nor where it was cut short after it made what it should ({@link NewIds}). Whoever begins a call has a claim on it until one
+ * of the other methods ends that; where its instance goes away before, the next takes the call over, and what the one before still does
+ * has no effect. Each method is one unit of work, done when it returns.
  */
 public interface KeyedCalls {
 
@@ -13,19 +12,19 @@ public interface KeyedCalls {
     Start begin(KeyedCall call);
 
     /** The call made what it should, and was answered so. */
-    void answered(KeyedCall call, UUID seed, CallAnswer answer);
+    void answered(KeyedCall call, Turn turn, CallAnswer answer);
 
     /** The call ended in between: sent again, it goes on from the same seed. */
-    void leave(KeyedCall call, UUID seed);
+    void leave(KeyedCall call, Turn turn);
 
-    /** The call made nothing; its key is as though it had never been sent. */
-    void forget(KeyedCall call, UUID seed);
+    /** The call made nothing; unless it was begun before and may have made something then, its key is as though it had never been sent. */
+    void forget(KeyedCall call, Turn turn);
 
     /** How a call begins. */
     sealed interface Start {
 
-        /** It is to be worked on; what it makes has ids that follow from the seed. */
-        record First(UUID seed) implements Start {}
+        /** It is to be worked on. */
+        record First(Turn turn) implements Start {}
 
         /** It was answered before. */
         record Answered(CallAnswer answer) implements Start {}

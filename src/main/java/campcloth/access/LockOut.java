@@ -3,8 +3,8 @@ package campcloth.access;
 import java.time.Duration;
 
 /**
- * How long nobody gets in after wrong passwords in a row. It begins with the tenth and doubles up to a bound, so that nobody can be locked out
- * for ever by somebody else. NIST SP 800-63B-4, section 3.2.2, wants no more than 100 wrong ones in a row and names waits that grow, 30 seconds
+ * How long nobody gets in after wrong passwords in a row. It begins with the tenth and doubles up to a bound. Whoever goes on trying can
+ * use up each wait's end, so the owner is kept apart by {@link Tried}. NIST SP 800-63B-4, section 3.2.2, wants no more than 100 wrong ones in a row and names waits that grow, 30 seconds
  * to an hour, as a way (from memory); the tenth, the first wait and the bound are project choices.
  */
 public final class LockOut {

@@ -3,7 +3,7 @@ package campcloth.access;
 import java.time.Duration;
 import java.util.Optional;
 
-/** Wrong passwords in a row, by the name that was typed, over all instances of the service. */
+/** Wrong passwords in a row, over all instances of the service. */
 public interface LoginWaits {
 
     /**
@@ -12,13 +12,13 @@ public interface LoginWaits {
      *
      * @return how long to wait, where the attempt may not be made
      */
-    Optional<Duration> begin(String typedName);
+    Optional<Duration> begin(Tried tried);
 
     /** The attempt was wrong indeed; noted in the audit log where there is such an account. */
-    void refused(String typedName);
+    void refused(Tried tried);
 
     /** The attempt was right. */
-    void clear(String typedName);
+    void clear(Tried tried);
 
     /** An administrator lets an account try anew; noted in the audit log. */
     void release(Account account);

@@ -1,5 +1,6 @@
 package campcloth.access;
 
+import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -12,11 +13,13 @@ public final class Logins {
     private final Accounts accounts;
     private final LoginWaits waits;
     private final PasswordHashes hashes;
+    private final SecureRandom random;
 
-    public Logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes) {
+    public Logins(Accounts accounts, LoginWaits waits, PasswordHashes hashes, SecureRandom random) {
         this.accounts = accounts;
         this.waits = waits;
         this.hashes = hashes;
+        this.random = random;
     }
 
     /** What came of an attempt. */
@@ -31,30 +34,57 @@ public final class Logins {
         record Waiting(Duration left) implements Outcome {}
     }
 
-    /** Tries a password. Where there is no such account it takes as long. */
-    public Outcome tried(String typedName, String typedPassword) {
-        Optional<Duration> wait = waits.begin(typedName);
-        if (wait.isPresent()) {
-            return new Outcome.Waiting(wait.get());
-        }
-        Optional<Account> account = accounts.byName(typedName);
+    /**
+     * Tries a password. Where there is no such account it takes as long.
+     *
+     * @param mark what the browser shows to be known by; empty where it shows nothing
+     */
+    public Outcome tried(String typedName, String typedPassword, String mark) {
+        Optional<AccountName> name = AccountName.in(typedName);
+        Optional<Account> account = name.flatMap(accounts::byName);
         Optional<String> hash = account.flatMap(one -> accounts.passwordHash(one.id()));
+        if (name.isEmpty()) {
+            // nobody has such a name, so there is nothing to count
+            hashes.matches("", hashes.ofNobody());
+            return new Outcome.Wrong();
+        }
+        Tried byAnybody = Tried.byAnybody(name.get());
+        Optional<Tried> known =
+                hash.flatMap(kept -> KnownBrowser.in(mark, kept)).map(browser -> Tried.in(browser, name.get()));
+        if (known.isPresent() && waits.begin(known.get()).isEmpty()) {
+            return compared(account, hash, typedPassword, known.get());
+        }
+        Optional<Duration> wait = waits.begin(byAnybody);
+        return wait.isPresent() ? new Outcome.Waiting(wait.get()) : compared(account, hash, typedPassword, byAnybody);
+    }
+
+    /** Whether that is the password of the account that is logged in; counted like attempts to log in, but by itself. */
+    public Outcome confirmed(Account account, String typedPassword) {
+        Tried itself = Tried.byItself(account.name());
+        Optional<Duration> wait = waits.begin(itself);
+        return wait.isPresent()
+                ? new Outcome.Waiting(wait.get())
+                : compared(Optional.of(account), accounts.passwordHash(account.id()), typedPassword, itself);
+    }
+
+    private Outcome compared(Optional<Account> account, Optional<String> hash, String typedPassword, Tried counted) {
         String password = typedPassword.length() > LONGEST_TYPED ? "" : Passwords.normal(typedPassword);
         boolean right = hashes.matches(password, hash.orElseGet(hashes::ofNobody));
         if (!right || hash.isEmpty() || account.filter(one -> !one.disabled()).isEmpty()) {
-            waits.refused(typedName);
+            waits.refused(counted);
             return new Outcome.Wrong();
         }
-        waits.clear(typedName);
+        waits.clear(counted);
         if (hashes.isOutdated(hash.get())) {
             accounts.rehash(account.get().id(), hashes.hash(password));
         }
         return new Outcome.In(account.get());
     }
 
-    /** Whether that is the account's password; counts like an attempt to log in. */
-    public Outcome confirmed(Account account, String typedPassword) {
-        return tried(account.name().text(), typedPassword);
+    /** By which the browser in which an account just logged in is known again; none where the account has no password here. */
+    public Optional<String> mark(Account account) {
+        return accounts.passwordHash(account.id())
+                .map(hash -> KnownBrowser.random(random).mark(hash));
     }
 
     /** Gives an account the password that its owner chose. */

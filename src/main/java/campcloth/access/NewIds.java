@@ -19,6 +19,7 @@ public final class NewIds {
     private static final int BYTES = 16;
 
     private final ThreadLocal<Optional<Naming>> naming = ThreadLocal.withInitial(Optional::empty);
+    private final ThreadLocal<Optional<Turn>> turn = ThreadLocal.withInitial(Optional::empty);
 
     /** The id of the next thing of a kind that this thread makes. */
     public UUID next(String kind) {
@@ -28,6 +29,26 @@ public final class NewIds {
     /** Whether what is made now may be there already, from the first time the same work was done. */
     public boolean mayBeThere() {
         return naming.get().isPresent();
+    }
+
+    /** What this thread works on under a claim; whoever commits asks first whether the claim still holds. */
+    public Optional<Turn> turn() {
+        return turn.get();
+    }
+
+    /** Does work under a claim, with ids that follow from its seed. */
+    public <T> T under(Turn work, Supplier<T> doing) {
+        Optional<Turn> before = turn.get();
+        turn.set(Optional.of(work));
+        try {
+            return under(work.seed(), doing);
+        } finally {
+            if (before.isPresent()) {
+                turn.set(before);
+            } else {
+                turn.remove();
+            }
+        }
     }
 
     /** Does work whose ids follow from a seed; the same work on the same seed gets the same ids in the same order. */

@@ -47,7 +47,7 @@ public final class Vouching {
         String base = bare.length() < AccountName.LEAST ? NAMELESS : bare.substring(0, Math.min(bare.length(), room));
         for (int i = 1; i < MOST_TRIED; i++) {
             AccountName name = new AccountName(i == 1 ? base : base + "-" + i);
-            if (accounts.byName(name.text()).isEmpty()) {
+            if (accounts.byName(name).isEmpty()) {
                 return name;
             }
         }

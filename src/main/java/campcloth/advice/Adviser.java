@@ -87,7 +87,7 @@ public final class Adviser {
         }
         Judging judging = judging(question, question.candidates().get(0));
         return judging.ranking(
-                question.candidates().stream().map(judging::weighed).toList());
+                question.candidates().parallelStream().map(judging::weighed).toList());
     }
 
     /** How any cloth is judged for the question. */

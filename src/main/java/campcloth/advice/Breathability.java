@@ -40,6 +40,11 @@ final class Breathability implements Criterion {
                 facts.basis(Property.VAPOUR_RESISTANCE_M2PA_W, Property.AIR_PERMEABILITY_MM_S));
     }
 
+    @Override
+    public double score(Facts facts) {
+        return score(facts.spells());
+    }
+
     /** The score alone. */
     static double score(List<SpellComfort> spells) {
         return CURVE.score(mean(spells, Value::value));

@@ -28,11 +28,12 @@ final class Fire implements Criterion {
     @Override
     public Assessment assess(Facts facts) {
         double hazard = facts.fire().hazard();
+        double score = score(hazard);
         return new Assessment(
                 name(),
-                100 - hazard,
-                100 - hazard,
-                100 - hazard,
+                score,
+                score,
+                score,
                 Optional.of(new Quantity(hazard, hazard, hazard)),
                 UNIT,
                 facts.fire()
@@ -45,6 +46,16 @@ final class Fire implements Criterion {
                                 + because(worst))
                         .orElse("No open fire was named. Near any fire, ask again with it."),
                 facts.basis(Property.WEIGHT_GSM));
+    }
+
+    @Override
+    public double score(Facts facts) {
+        return score(facts.fire().hazard());
+    }
+
+    /** The score alone. */
+    static double score(double hazard) {
+        return 100 - hazard;
     }
 
     private static String because(SpellHazard worst) {

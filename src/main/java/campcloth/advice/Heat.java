@@ -79,6 +79,11 @@ final class Heat implements Criterion {
                 basis);
     }
 
+    @Override
+    public double score(Facts facts) {
+        return scoreOrUsual(facts.spells(), facts.bounds());
+    }
+
     /** The score alone; empty where nothing was computed. */
     static OptionalDouble score(List<SpellComfort> spells, Bounds bounds) {
         List<Known> known = Known.of(spells);

@@ -44,7 +44,7 @@ final class Itch implements Criterion {
             return new Assessment(
                     name(), score, score, score, Optional.of(quantity), UNIT, overALayer(facts), coarse.basis());
         }
-        if (facts.cloth().blend().percentOf(FibreFamily.MINERAL) > 0) {
+        if (hasGlass(facts)) {
             return new Assessment(
                     name(),
                     0,
@@ -66,6 +66,15 @@ final class Itch implements Criterion {
                 coarse.basis());
     }
 
+    @Override
+    public double score(Facts facts) {
+        return score(
+                facts.prickle().coarseEndsPercent().value(),
+                facts.prickle().bastRoughness(),
+                hasGlass(facts),
+                facts.wear().nextToSkin());
+    }
+
     /**
      * The score alone.
      *
@@ -77,6 +86,10 @@ final class Itch implements Criterion {
             return overALayer(scratch);
         }
         return mineral ? 0 : floored(CURVE.score(coarseEndsPercent) - scratch);
+    }
+
+    private static boolean hasGlass(Facts facts) {
+        return facts.cloth().blend().percentOf(FibreFamily.MINERAL) > 0;
     }
 
     private static double overALayer(double scratch) {

@@ -47,7 +47,8 @@ final class LayerAdvice {
         }
         Weighed best = open.get(0);
         LayeredWear worn = new LayeredWear(comfort, best.facts().cloth(), question.wear(), question.outfit());
-        return best.gap().map(gap -> layers(best, worn, gap, new PairSearch(question, comfort, fire).best(open)));
+        return best.gap()
+                .map(gap -> layers(best, worn, gap, new PairSearch(question, comfort, fire).best(open, weighed)));
     }
 
     private static Layers layers(Weighed best, LayeredWear worn, ColdGap gap, Optional<LayerPair> pair) {

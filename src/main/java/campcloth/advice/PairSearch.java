@@ -3,7 +3,6 @@ package campcloth.advice;
 import static campcloth.figure.Words.fixed;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.Estimates;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.cloth.Outfit;
@@ -70,8 +69,11 @@ final class PairSearch {
                 .thenComparing(c -> c.cloak.id());
     }
 
-    /** @param open cloths that may be chosen, best first */
-    Optional<LayerPair> best(List<Weighed> open) {
+    /**
+     * @param open cloths that may be chosen for the garment, best first
+     * @param all the cloths of the question: of what is ruled out for a garment a cloak may be made
+     */
+    Optional<LayerPair> best(List<Weighed> open, List<Weighed> all) {
         Weighed first = open.get(0);
         List<Integer> hot = hot(first.facts().bounds().heavy());
         List<SpellNeeds> cold = cold(first, hot);
@@ -83,7 +85,7 @@ final class PairSearch {
         }
         List<Weighed> garments = coolest(open, hot);
         List<Choice> choices = new ArrayList<>();
-        for (Candidate cloak : cloaks()) {
+        for (Candidate cloak : cloaks(all)) {
             for (Weighed garment : garments) {
                 gap(garment, cloak, cold::contains)
                         .ifPresent(gap -> choices.add(
@@ -161,8 +163,8 @@ final class PairSearch {
                 .thenComparing(c -> c.cloak.id());
     }
 
-    private List<Candidate> cloaks() {
-        return question.candidates().stream()
+    private List<Candidate> cloaks(List<Weighed> all) {
+        return all.stream()
                 .map(this::cloaking)
                 .flatMap(Optional::stream)
                 .sorted(Cloaking.BEST)
@@ -172,17 +174,16 @@ final class PairSearch {
     }
 
     /** As a cloak; empty where the cloth is no cloth for one or fire or a rule forbids it. */
-    private Optional<Cloaking> cloaking(Candidate candidate) {
-        Cloth cloth = Estimates.complete(candidate.cloth());
+    private Optional<Cloaking> cloaking(Weighed weighed) {
+        Cloth cloth = weighed.facts().cloth();
         if (cloth.required(Property.WEIGHT_GSM).value() < LEAST_CLOAK_GSM) {
             return Optional.empty();
         }
-        Gate gate = fire.ofGarment(WornCloth.of(cloth, CLOAK), Outfit.UNTOLD, question.event())
-                .gate();
+        Gate gate = fire.gate(WornCloth.of(cloth, CLOAK), Outfit.UNTOLD, question.event());
         return gate == Gate.RULED_OUT
                 ? Optional.empty()
                 : Optional.of(new Cloaking(
-                        candidate,
+                        weighed.judged().candidate(),
                         gate,
                         cloth.required(Property.THICKNESS_MM).value(),
                         cloth.required(Property.AIR_PERMEABILITY_MM_S).value()));

@@ -131,7 +131,7 @@ final class QuickPass {
     }
 
     private double ofFire(double hazard) {
-        return judging.weight(Criteria.FIRE) * (100 - hazard);
+        return judging.weight(Criteria.FIRE) * Fire.score(hazard);
     }
 
     private boolean suits(int make) {

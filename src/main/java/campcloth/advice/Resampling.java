@@ -68,12 +68,14 @@ record Resampling(int samples, long seed) {
         }
 
         Robustness of(List<Judged> open) {
-            List<SampledCloth> cloths =
-                    open.stream().map(judged -> sampled(judged.candidate())).toList();
-            List<Integer> chosen = chosen(cloths);
-            Places places = places(
-                    chosen.stream().map(cloths::get).toList(),
-                    chosen.stream().map(i -> Contenders.gate(open.get(i))).toList());
+            List<SampledCloth> cloths = open.parallelStream()
+                    .map(judged -> sampled(judged.candidate()))
+                    .toList();
+            List<double[]> trials = cloths.size() <= Contenders.MOST ? List.of() : scores(0, TRIALS, cloths);
+            List<Integer> chosen = trials.isEmpty()
+                    ? IntStream.range(0, cloths.size()).boxed().toList()
+                    : Contenders.nearest(cloths.size(), trials);
+            Places places = places(cloths, chosen, trials, open);
             Map<String, Double> topThree = new LinkedHashMap<>();
             for (int i = 0; i < chosen.size(); i++) {
                 topThree.put(open.get(chosen.get(i)).candidate().id(), places.topThreePercent(i));
@@ -88,22 +90,24 @@ record Resampling(int samples, long seed) {
                     open.size() == 1 ? ALONE : because(open.get(0), first));
         }
 
-        private List<Integer> chosen(List<SampledCloth> cloths) {
-            return cloths.size() <= Contenders.MOST
-                    ? IntStream.range(0, cloths.size()).boxed().toList()
-                    : Contenders.nearest(
-                            cloths.size(),
-                            IntStream.range(0, TRIALS)
-                                    .mapToObj(sample -> scores(sample, cloths))
-                                    .toList());
+        /** Of the cloths chosen, over all samples; the trials are the first of them. */
+        private Places places(
+                List<SampledCloth> cloths, List<Integer> chosen, List<double[]> trials, List<Judged> open) {
+            Places places = new Places(
+                    chosen.stream().map(i -> Contenders.gate(open.get(i))).toList());
+            trials.forEach(scores ->
+                    places.add(chosen.stream().mapToDouble(i -> scores[i]).toArray()));
+            scores(trials.size(), samples, chosen.stream().map(cloths::get).toList())
+                    .forEach(places::add);
+            return places;
         }
 
-        private Places places(List<SampledCloth> cloths, List<Integer> gates) {
-            Places places = new Places(gates);
-            for (int sample = 0; sample < samples; sample++) {
-                places.add(scores(sample, cloths));
-            }
-            return places;
+        /** Of some samples in their order, each worked out by itself. */
+        private List<double[]> scores(int from, int to, List<SampledCloth> cloths) {
+            return IntStream.range(from, to)
+                    .parallel()
+                    .mapToObj(sample -> scores(sample, cloths))
+                    .toList();
         }
 
         private double[] scores(int sample, List<SampledCloth> cloths) {
@@ -117,8 +121,7 @@ record Resampling(int samples, long seed) {
 
         private double score(Facts facts) {
             return Criteria.ALL.stream()
-                    .mapToDouble(criterion -> weights.getOrDefault(criterion.name(), 0.0)
-                            * criterion.assess(facts).score())
+                    .mapToDouble(criterion -> weights.getOrDefault(criterion.name(), 0.0) * criterion.score(facts))
                     .sum();
         }
 

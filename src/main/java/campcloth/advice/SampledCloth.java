@@ -10,7 +10,9 @@ import campcloth.comfort.Comfort;
 import campcloth.comfort.Ensemble;
 import campcloth.figure.Figure;
 import campcloth.fire.FireJudgement;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A cloth whose figures are drawn from their intervals, each figure by itself ({@link Triangle}). What is sewn in and worn
@@ -48,11 +50,11 @@ record SampledCloth(
     }
 
     private Cloth cloth(int sample) {
-        Cloth drawn = completed;
+        Map<Property, Figure> figures = new EnumMap<>(completed.figures());
         for (int i = 0; i < DRAWN.size(); i++) {
-            drawn = drawn.with(DRAWN.get(i), drawn(completed.required(DRAWN.get(i)), sample, i));
+            figures.put(DRAWN.get(i), drawn(completed.required(DRAWN.get(i)), sample, i));
         }
-        return drawn;
+        return completed.with(figures);
     }
 
     private Prickle prickle(int sample, SampledWearer wearer) {

@@ -47,6 +47,11 @@ final class Weight implements Criterion {
                 gsm.basis());
     }
 
+    @Override
+    public double score(Facts facts) {
+        return score(facts.value(Property.WEIGHT_GSM), facts.wear().clothAreaM2());
+    }
+
     /** The score alone. */
     static double score(double gsm, double areaM2) {
         return Math.min(BURDEN.score(kg(gsm, areaM2)), SUBSTANCE.score(gsm));

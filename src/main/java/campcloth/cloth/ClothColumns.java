@@ -46,6 +46,12 @@ public interface ClothColumns {
 
     boolean permeabilityIsKnown(int row);
 
+    /** How its figures are known. */
+    Bases bases(int row);
+
+    /** Who put it there. */
+    KeptCloth.Origin origin(int row);
+
     /** How many cloths there are. */
     default int cloths() {
         return (int) IntStream.range(0, rows()).filter(this::holds).count();

@@ -3,7 +3,6 @@ package campcloth.cloth;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * The catalogue: cloths from the catalogue files and those that users added. Each method is one unit of work. A cloth that the asker
@@ -19,15 +18,12 @@ public interface Cloths {
 
     /**
      * Every cloth that matches; cloths that are only nearly named so are left out. Only for where they are few: a great many are
-     * looked over by {@link #columns} or {@link #each}.
+     * looked over by {@link #columns}.
      */
     List<KeptCloth> matching(ClothSearch search);
 
     /** The same in columns, however many they are. */
     ClothColumns columns(ClothSearch search);
-
-    /** Shows every cloth, one after the other, however many they are. */
-    void each(Consumer<KeptCloth> visitor);
 
     /**
      * One page of the cloths that match: as the words of the search tell, the best first, else by name. Where no cloth has all of
@@ -51,7 +47,7 @@ public interface Cloths {
      *
      * @param cloths the cloths
      * @param total how many match in all
-     * @param nearMatches whether no cloth has all of the words, and these are only named much alike
+     * @param nearMatches whether no cloth has all of the words, and these are only the nearest of those named much alike
      * @param facets by what to narrow the search
      */
     record Page(List<KeptCloth> cloths, long total, boolean nearMatches, ClothFacets facets) {}

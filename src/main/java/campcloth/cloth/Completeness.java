@@ -1,10 +1,10 @@
 package campcloth.cloth;
 
 import campcloth.cloth.KeptCloth.Origin;
+import campcloth.fibre.Blend;
 import campcloth.figure.Basis;
-import campcloth.figure.Figure;
 import campcloth.figure.Range;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -24,6 +24,13 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
 
     /** How many cloths that are worth measuring can be asked for. */
     public static final Range LIMIT = new Range("limit", 0, 100, "cloths");
+
+    private static final Property[] PROPERTIES = Property.values();
+
+    /** See {@link Bases#places}. */
+    private static final int OF_HAIR = Bases.places(measurable(true));
+
+    private static final int OF_OTHERS = Bases.places(measurable(false));
 
     private static final Comparator<Gap> FEWEST_KNOWN_FIRST = Comparator.comparingDouble(Gap::knownShare)
             .thenComparing(gap -> gap.kept().id());
@@ -78,49 +85,105 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
     }
 
     private static List<Property> measurableOf(Cloth cloth) {
-        boolean hairy = FibreKind.percentIn(cloth.blend(), FibreKind.HAIR) > 0;
-        List<Property> measurable = new ArrayList<>();
-        for (Property property : Property.values()) {
-            boolean ofHair = property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
-            if (property != Property.PRICE_PER_METRE && (hairy || !ofHair)) {
-                measurable.add(property);
-            }
-        }
-        return measurable;
+        return measurable(isHairy(cloth.blend()));
     }
 
-    /** Looks at each cloth once and never holds more than one gap beyond the limit. */
-    public static Completeness of(ClothWalk catalogue, int limit) {
+    private static List<Property> measurable(boolean hairy) {
+        return Arrays.stream(PROPERTIES)
+                .filter(property -> isMeasurable(property, hairy))
+                .toList();
+    }
+
+    private static boolean isHairy(Blend blend) {
+        return FibreKind.percentIn(blend, FibreKind.HAIR) > 0;
+    }
+
+    private static boolean isMeasurable(Property property, boolean hairy) {
+        boolean ofHair = property == Property.FIBRE_DIAMETER_UM || property == Property.FIBRE_DIAMETER_CV_PERCENT;
+        return property != Property.PRICE_PER_METRE && (hairy || !ofHair);
+    }
+
+    /** Looks at the columns of each cloth once; only those worth measuring are read whole. */
+    public static Completeness of(Cloths cloths, int limit) {
         LIMIT.check(limit);
-        Tally whole = new Tally();
+        ClothColumns columns = cloths.columns(ClothSearch.EVERYTHING);
+        boolean[] hairy = new boolean[columns.makes()];
+        for (int make = 0; make < hairy.length; make++) {
+            hairy[make] = isHairy(columns.makeNumbered(make).blend());
+        }
         Map<Origin, Tally> byOrigin = new EnumMap<>(Origin.class);
-        PriorityQueue<Gap> gaps = new PriorityQueue<>(FEWEST_KNOWN_FIRST.reversed());
-        catalogue.each(kept -> {
-            whole.count(kept.cloth());
-            byOrigin.computeIfAbsent(kept.origin(), origin -> new Tally()).count(kept.cloth());
-            Gap.of(kept).ifPresent(gaps::add);
-            if (gaps.size() > limit) {
-                gaps.remove();
+        Poorest poorest = new Poorest(limit);
+        for (int row = 0; row < columns.rows(); row++) {
+            if (columns.holds(row)) {
+                Bases bases = columns.bases(row);
+                byOrigin.computeIfAbsent(columns.origin(row), origin -> new Tally())
+                        .count(bases);
+                int places = hairy[columns.make(row)] ? OF_HAIR : OF_OTHERS;
+                poorest.look(columns, row, (double) bases.known(places) / Integer.bitCount(places));
             }
-        });
-        return new Completeness(
-                whole, byOrigin, gaps.stream().sorted(FEWEST_KNOWN_FIRST).toList());
+        }
+        Tally whole = new Tally();
+        byOrigin.values().forEach(whole::add);
+        List<Gap> gaps = cloths.byIds(poorest.ids()).stream()
+                .flatMap(kept -> Gap.of(kept).stream())
+                .sorted(FEWEST_KNOWN_FIRST)
+                .toList();
+        return new Completeness(whole, byOrigin, gaps);
+    }
+
+    /** The rows of which the smallest share is known, no more than are asked for; then by id. */
+    private static final class Poorest {
+
+        private record Row(double share, String id) {}
+
+        private static final Comparator<Row> FIRST =
+                Comparator.comparingDouble(Row::share).thenComparing(Row::id);
+
+        private final int limit;
+        private final PriorityQueue<Row> rows = new PriorityQueue<>(FIRST.reversed());
+
+        Poorest(int limit) {
+            this.limit = limit;
+        }
+
+        void look(ClothColumns columns, int row, double share) {
+            Row last = rows.peek();
+            if (share < 1 && (rows.size() < limit || last != null && share <= last.share())) {
+                rows.add(new Row(share, columns.id(row)));
+                if (rows.size() > limit) {
+                    rows.remove();
+                }
+            }
+        }
+
+        List<String> ids() {
+            return rows.stream().map(Row::id).toList();
+        }
     }
 
     /** How many cloths there are and how each of their properties is known. */
     public static final class Tally {
 
-        private static final int BASES = Basis.values().length;
+        /** By property, then by {@link Bases#code}. */
+        private final long[][] counts = new long[PROPERTIES.length][Basis.values().length + 1];
 
-        private final long[][] counts = new long[Property.values().length][BASES];
         private long cloths;
 
         private Tally() {}
 
-        private void count(Cloth cloth) {
+        private void count(Bases bases) {
             cloths++;
-            for (Property property : Property.values()) {
-                basis(cloth, property).ifPresent(basis -> counts[property.ordinal()][basis.ordinal()]++);
+            for (Property property : PROPERTIES) {
+                counts[property.ordinal()][bases.code(property)]++;
+            }
+        }
+
+        private void add(Tally other) {
+            cloths += other.cloths;
+            for (int property = 0; property < counts.length; property++) {
+                for (int code = 0; code < counts[property].length; code++) {
+                    counts[property][code] += other.counts[property][code];
+                }
             }
         }
 
@@ -128,23 +191,19 @@ public record Completeness(Tally whole, Map<Origin, Tally> byOrigin, List<Gap> w
             return cloths;
         }
 
-        /** Cloths of which the property is known in that way. */
+        /** Cloths of which the property is known in that way; what is not written is estimated, but for the price. */
         public long cloths(Property property, Basis basis) {
-            return counts[property.ordinal()][basis.ordinal()];
+            long computed = basis == Basis.ESTIMATED ? unwritten(property) - clothsWithout(property) : 0;
+            return counts[property.ordinal()][basis.ordinal() + 1] + computed;
         }
 
         /** Cloths of which the property is neither known nor estimated: the price alone, which is never computed. */
         public long clothsWithout(Property property) {
-            long with = 0;
-            for (long count : counts[property.ordinal()]) {
-                with += count;
-            }
-            return cloths - with;
+            return property == Property.PRICE_PER_METRE ? unwritten(property) : 0;
         }
 
-        private static Optional<Basis> basis(Cloth cloth, Property property) {
-            Optional<Basis> written = cloth.figure(property).map(Figure::basis);
-            return property == Property.PRICE_PER_METRE ? written : written.or(() -> Optional.of(Basis.ESTIMATED));
+        private long unwritten(Property property) {
+            return counts[property.ordinal()][0];
         }
     }
 }

@@ -34,7 +34,6 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.ExceptionTranslationFilter;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
-import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.jdbc.config.annotation.web.http.EnableJdbcHttpSession;
@@ -121,15 +120,17 @@ class HostedDoor {
                         .loginProcessingUrl(LOGIN)
                         .usernameParameter("name")
                         .passwordParameter("password")
-                        .successHandler(in())
+                        .authenticationDetailsSource(BrowserMark::in)
+                        .successHandler(inByPassword(logins))
                         .failureHandler(notIn()))
                 .logout(logout -> logout.logoutSuccessUrl("/login?out"))
                 .exceptionHandling(
                         denied -> denied.authenticationEntryPoint(denials).accessDeniedHandler(denials))
-                .addFilterBefore(new Readable(denials), CsrfFilter.class)
+                // in this order: who it is, whether it comes too often, and only then is a body read
                 .addFilterBefore(new VisitorFilter(), CsrfFilter.class)
-                .addFilterBefore(new BearerFilter(tokens), UsernamePasswordAuthenticationFilter.class)
-                .addFilterBefore(new LimitFilter(limits, denials), UsernamePasswordAuthenticationFilter.class)
+                .addFilterBefore(new BearerFilter(tokens), CsrfFilter.class)
+                .addFilterBefore(new LimitFilter(limits, denials), CsrfFilter.class)
+                .addFilterBefore(new Readable(denials), CsrfFilter.class)
                 .addFilterBefore(new AskerFilter(askers, HostedDoor::asker), ExceptionTranslationFilter.class)
                 .authorizeHttpRequests(HostedDoor::whoMayComeWhere)
                 .build();
@@ -157,10 +158,16 @@ class HostedDoor {
                 .hasRole(Role.KEEPER.name())
                 .requestMatchers(HttpMethod.POST, "/demo/**")
                 .hasRole(Role.ADMINISTRATOR.name())
-                .requestMatchers(Paths::isByLink)
+                .requestMatchers(HostedDoor::isByLink)
                 .permitAll()
                 .anyRequest()
                 .hasAnyRole(Role.MAKER.name(), Role.KEEPER.name(), Role.MARSHAL.name(), Role.ADMINISTRATOR.name());
+    }
+
+    /** A key opens nothing to an account whose password somebody else made: whoever has that would read on as its owner. */
+    private static boolean isByLink(HttpServletRequest request) {
+        Account account = LoggedIn.now();
+        return Paths.isByLink(request) && (account == null || !account.oneTime());
     }
 
     private static Asker asker(HttpServletRequest request) {
@@ -176,6 +183,16 @@ class HostedDoor {
     /** Whoever got in is led back through the page of the login, which knows where to. */
     private static AuthenticationSuccessHandler in() {
         return (request, response, in) -> response.sendRedirect(LOGIN + back(request));
+    }
+
+    /** The same, with what the browser is known by the next time. */
+    private static AuthenticationSuccessHandler inByPassword(Logins logins) {
+        return (request, response, in) -> {
+            if (in instanceof LoggedIn known) {
+                logins.mark(known.account()).ifPresent(mark -> BrowserMark.keep(mark, request, response));
+            }
+            in().onAuthenticationSuccess(request, response, in);
+        };
     }
 
     /** Whoever did not get in sees the form again, with what came of it. */

@@ -42,6 +42,9 @@ final class Limits {
             "/sheets");
     private static final List<String> LOGIN = List.of("/login", "/account/password");
 
+    /** Where logging in through a provider begins, with a session that is kept until it comes back. */
+    private static final List<String> LOGIN_ELSEWHERE = List.of("/oauth2/authorization");
+
     private final Buckets all;
     private final Buckets costly;
     private final Buckets logins;
@@ -61,14 +64,24 @@ final class Limits {
         if (wait.isEmpty() && Paths.isUnder(request, COSTLY)) {
             wait = costly.take(whose);
         }
-        if (wait.isEmpty() && !Paths.isReading(request) && Paths.isUnder(request, LOGIN)) {
+        if (wait.isEmpty() && isLogin(request)) {
             wait = logins.take(network(request.getRemoteAddr()));
         }
         return wait.map(left -> new TooOften("Too many requests in a short time; nothing was done.", left));
     }
 
-    /** Of an address of IPv6 the network alone: whoever has one has all addresses in it. */
+    private static boolean isLogin(HttpServletRequest request) {
+        return Paths.isUnder(request, LOGIN_ELSEWHERE) || (!Paths.isReading(request) && Paths.isUnder(request, LOGIN));
+    }
+
+    /**
+     * Of an address of IPv6 the network alone: whoever has one has all addresses in it. What is no address is taken as it is; a proxy
+     * that tells names in its place shall not have them looked up.
+     */
     static String network(String address) {
+        if (address.indexOf(':') < 0) {
+            return address;
+        }
         try {
             InetAddress read = InetAddress.getByName(address);
             return read instanceof Inet6Address

@@ -6,7 +6,7 @@ import org.springframework.security.authentication.UsernamePasswordAuthenticatio
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
 
-/** Hands the name and password of the login form to the core. */
+/** Hands name and password of the login form to the core, with the mark of the browser that sent them. */
 final class PasswordProvider implements AuthenticationProvider {
 
     private final Logins logins;
@@ -17,7 +17,8 @@ final class PasswordProvider implements AuthenticationProvider {
 
     @Override
     public Authentication authenticate(Authentication asked) {
-        Logins.Outcome outcome = logins.tried(asked.getName(), String.valueOf(asked.getCredentials()));
+        String mark = asked.getDetails() instanceof String shown ? shown : "";
+        Logins.Outcome outcome = logins.tried(asked.getName(), String.valueOf(asked.getCredentials()), mark);
         if (outcome instanceof Logins.Outcome.In in) {
             return new LoggedIn(in.account());
         }

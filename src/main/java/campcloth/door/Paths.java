@@ -1,8 +1,10 @@
 package campcloth.door;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
+import org.springframework.web.util.UriUtils;
 
 /** Kinds of requests that the door treats alike. */
 final class Paths {
@@ -54,8 +56,9 @@ final class Paths {
         return !id.isEmpty() && !NO_IDS.contains(id) && id.indexOf('%') < 0;
     }
 
+    /** However the address was written: {@code /%6Cogin} is {@code /login} to what answers it, so it has to be the same here. */
     static boolean isUnder(HttpServletRequest request, List<String> starts) {
-        String path = request.getRequestURI();
+        String path = UriUtils.decode(request.getRequestURI(), StandardCharsets.UTF_8);
         return starts.stream().anyMatch(start -> path.equals(start) || path.startsWith(start + "/"));
     }
 }

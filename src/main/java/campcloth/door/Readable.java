@@ -5,11 +5,13 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Locale;
+import org.springframework.security.authentication.InsufficientAuthenticationException;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
  * The first to read forms, because their tokens are looked for before any controller: what cannot be read is told on a page as it is
- * elsewhere.
+ * elsewhere. Files of strangers are not read at all; they have no form that sends one.
  */
 final class Readable extends OncePerRequestFilter {
 
@@ -27,6 +29,10 @@ final class Readable extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        if (hasFiles(request) && LoggedIn.now() == null) {
+            denials.commence(request, response, new InsufficientAuthenticationException("a file of a stranger"));
+            return;
+        }
         try {
             request.getParameterMap();
         } catch (IllegalStateException unreadable) {
@@ -34,5 +40,10 @@ final class Readable extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(request, response);
+    }
+
+    private static boolean hasFiles(HttpServletRequest request) {
+        String type = String.valueOf(request.getContentType());
+        return type.toLowerCase(Locale.ROOT).startsWith("multipart/");
     }
 }

@@ -6,7 +6,6 @@ import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.Vouching;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,7 +29,6 @@ final class VouchedUsers implements OAuth2UserService<OidcUserRequest, OidcUser>
         this.administrators = Arrays.stream(settings.admins().split(","))
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
-                .map(name -> name.toLowerCase(Locale.ROOT))
                 .collect(Collectors.toSet());
     }
 
@@ -48,10 +46,13 @@ final class VouchedUsers implements OAuth2UserService<OidcUserRequest, OidcUser>
         return new VouchedUser(token, account);
     }
 
-    /** An address of mail counts only where the provider has tried it. */
+    /**
+     * A subject is compared as it is written (OpenID Connect Core 1.0, section 2: case sensitive), an address of mail in any case, and only
+     * where the provider has tried it.
+     */
     private boolean isAdministrator(OidcIdToken token) {
         String mail = Boolean.TRUE.equals(token.getEmailVerified()) ? String.valueOf(token.getEmail()) : "";
-        return administrators.contains(token.getSubject().toLowerCase(Locale.ROOT))
-                || administrators.contains(mail.toLowerCase(Locale.ROOT));
+        return administrators.contains(token.getSubject())
+                || administrators.stream().anyMatch(mail::equalsIgnoreCase);
     }
 }

@@ -137,6 +137,11 @@ public final class Canvas {
 
     /** To a hundredth, no trailing zeros. */
     public static String n(double value) {
+        String quick = Digits.shortOf(value);
+        return quick.equals(Digits.UNSURE) ? exactly(value) : quick;
+    }
+
+    private static String exactly(double value) {
         BigDecimal rounded = new BigDecimal(value).setScale(2, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }

@@ -17,6 +17,11 @@ public final class Words {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
+        String quick = Digits.number(value);
+        return quick.equals(Digits.UNSURE) ? numberExactly(value) : quick;
+    }
+
+    private static String numberExactly(double value) {
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_UP));
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
@@ -32,6 +37,11 @@ public final class Words {
 
     /** With exactly the given number of decimals: 1.0, 2.35. */
     public static String fixed(double value, int decimals) {
+        String quick = Digits.fixed(value, decimals);
+        return quick.equals(Digits.UNSURE) ? fixedExactly(value, decimals) : quick;
+    }
+
+    private static String fixedExactly(double value, int decimals) {
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString();
     }

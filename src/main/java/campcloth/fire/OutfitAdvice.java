@@ -53,6 +53,14 @@ public final class OutfitAdvice {
         return new WhatIf.Answer(answer.now(), better);
     }
 
+    /** The gate that {@link #ofGarment} comes to, without its sentences. */
+    public Gate gate(WornCloth cloth, Outfit outfit, Event event) {
+        if (reaches(cloth, outfit, event, Gate.CLEAR)) {
+            return Gate.CLEAR;
+        }
+        return reaches(cloth, outfit, event, Gate.CAUTION) ? Gate.CAUTION : Gate.RULED_OUT;
+    }
+
     /** Whether {@link #ofGarment} comes to that gate or a milder one; parts that are alike are looked at once. */
     boolean reaches(WornCloth cloth, Outfit outfit, Event event, Gate target) {
         WornCloth own = WornOutfit.own(cloth, outfit).worn();

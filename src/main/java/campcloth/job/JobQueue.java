@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The jobs as those see them who work. A job is claimed for a while and held by beats; where they fail to come, another worker
- * takes it over. What the one before does then has no effect: each call says whether the claim still held. Each method is one
- * unit of work.
+ * The jobs as those see them who work. A job is claimed for a while and held by beats; where they fail to come, or the instance of
+ * the claim is there no more, another worker takes it over. What the one before does then has no effect: each call says whether the
+ * claim still held. Each method is one unit of work.
  */
 public interface JobQueue {
 

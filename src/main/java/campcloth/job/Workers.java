@@ -3,6 +3,8 @@ package campcloth.job;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
 import campcloth.access.NotAllowed;
+import campcloth.access.TakenOver;
+import campcloth.access.Turn;
 import campcloth.figure.Refused;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
@@ -129,13 +131,16 @@ public final class Workers {
             job.stop(Running.Reason.SHUTDOWN);
         }
         try {
-            String result = askers.as(claim.asker(), () -> ids.under(claim.id(), () -> done(claim, job)));
+            Turn turn = new Turn(Turn.Of.JOB, claim.id(), claim.token());
+            String result = askers.as(claim.asker(), () -> ids.under(turn, () -> done(claim, job)));
             settle(() -> {
                 queue.beat(claim, job.progress());
                 queue.done(claim, result);
             });
         } catch (Stopped stopped) {
             job.reason().ifPresent(reason -> end(claim, reason));
+        } catch (TakenOver elsewhere) {
+            end(claim, Running.Reason.LOST);
         } catch (Refused refused) {
             Failure why = new Failure("What was handed in cannot be used.", refused.refusals());
             settle(() -> queue.failed(claim, why));

@@ -6,6 +6,8 @@ import campcloth.access.KeyedCall;
 import campcloth.access.KeyedCalls;
 import campcloth.access.KeyedCalls.Start;
 import campcloth.access.NewIds;
+import campcloth.access.TakenOver;
+import campcloth.access.Turn;
 import campcloth.figure.Refused;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +19,6 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -78,7 +79,10 @@ public class OnceOnly {
         for (int i = 0; i < LOOKS; i++) {
             Start start = calls.begin(call);
             if (start instanceof Start.First first) {
-                return made(call, first.seed(), making);
+                Optional<String> address = made(call, first.turn(), making);
+                if (address.isPresent()) {
+                    return address.get();
+                }
             }
             if (start instanceof Start.Answered answered) {
                 return String.valueOf(answered.answer().headers().get(LOCATION));
@@ -88,16 +92,20 @@ public class OnceOnly {
         throw new ResponseStatusException(HttpStatus.CONFLICT);
     }
 
-    private String made(KeyedCall call, UUID seed, Supplier<String> making) {
+    /** Nothing where another instance has taken it over. */
+    private Optional<String> made(KeyedCall call, Turn turn, Supplier<String> making) {
         try {
-            String address = ids.under(seed, making);
-            calls.answered(call, seed, new CallAnswer(HttpStatus.FOUND.value(), Map.of(LOCATION, address), ""));
-            return address;
+            String address = ids.under(turn, making);
+            calls.answered(call, turn, new CallAnswer(HttpStatus.FOUND.value(), Map.of(LOCATION, address), ""));
+            return Optional.of(address);
+        } catch (TakenOver elsewhere) {
+            calls.leave(call, turn);
+            return Optional.empty();
         } catch (Refused refused) {
-            calls.forget(call, seed);
+            calls.forget(call, turn);
             throw refused;
-        } catch (RuntimeException broken) {
-            calls.leave(call, seed);
+        } catch (RuntimeException | Error broken) {
+            calls.leave(call, turn);
             throw broken;
         }
     }

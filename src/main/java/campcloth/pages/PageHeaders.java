@@ -13,7 +13,8 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
  * What a browser is told about everything that comes from here: styles, scripts and pictures from this server alone, nothing
- * written into the page runs, nobody may frame it, no address leaks to others.
+ * written into the page runs, nobody may frame it, no address leaks to others, and nothing between keeps what is answered to one for
+ * another. What is the same for everybody says otherwise itself.
  */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE)
@@ -31,9 +32,7 @@ class PageHeaders extends OncePerRequestFilter {
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
         response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
-        if (PagePaths.isPage(request)) {
-            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-cache, private");
-        }
+        response.setHeader(HttpHeaders.CACHE_CONTROL, "no-cache, private");
         chain.doFilter(request, response);
     }
 }

@@ -4,7 +4,7 @@ import campcloth.access.NotAllowed;
 import campcloth.access.TooOften;
 import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
-import campcloth.layout.Busy;
+import campcloth.job.Busy;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
 import jakarta.servlet.http.HttpServletRequest;

@@ -37,10 +37,10 @@ public final class ClothComparison {
             throw Refused.of("cloths", "has " + orders.size() + " entries", "give from 1 to " + MOST + " cloths");
         }
         checkCurrency(orders);
-        Effort effort = new Effort(SECONDS_FOR_ALL / orders.size(), 1);
+        Search search = Search.of(new Effort(SECONDS_FOR_ALL / orders.size(), 1));
         List<ComparedCloth> compared = new ArrayList<>();
         for (int i = 0; i < orders.size(); i++) {
-            compared.add(compared(i, orders.get(i), effort));
+            compared.add(compared(i, orders.get(i), search));
         }
         return ComparisonReasons.told(compared.stream().sorted(ORDER).toList());
     }
@@ -59,13 +59,13 @@ public final class ClothComparison {
         }
     }
 
-    private static ComparedCloth compared(int place, CuttingOrder order, Effort effort) {
+    private static ComparedCloth compared(int place, CuttingOrder order, Search search) {
         CutPieces pieces = CutPieces.of(order);
         String name = name(place, order.cloth());
         try {
             TooNarrow.check(order, pieces);
             ComparedCloth.Purchase purchase = purchase(
-                    order, pieces, CuttingPlanner.laid(order, pieces, effort).chosen());
+                    order, pieces, CuttingPlanner.laid(order, pieces, search).chosen());
             return new ComparedCloth(place, name, order.cloth(), Optional.of(purchase), List.of());
         } catch (Refused doesNotLie) {
             List<String> because = doesNotLie.refusals().stream()

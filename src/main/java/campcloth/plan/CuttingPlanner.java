@@ -2,6 +2,7 @@ package campcloth.plan;
 
 import campcloth.garment.Needle;
 import campcloth.layout.Effort;
+import campcloth.layout.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +24,8 @@ public final class CuttingPlanner {
     private static final long SEED = 1;
     private static final double FOLD_COSTS_NOTHING_CM = 0.05;
 
+    /** Folded cloth leaves little choice. */
     private static final double FOLDED_SHARE = 0.2;
-    private static final double LEAST_SECONDS = 0.02;
 
     private final Effort effort;
 
@@ -44,14 +45,20 @@ public final class CuttingPlanner {
 
     /** The plan for an order; refuses with the path of what is at fault, {@code cloth.widthCm} where it is too narrow. */
     public CuttingPlan plan(CuttingOrder order) {
+        return plan(order, Progress.NONE);
+    }
+
+    /** The plan for an order, made of what was found so far once somebody ends the search. */
+    public CuttingPlan plan(CuttingOrder order, Progress progress) {
+        Search search = new Search(effort, progress);
         CutPieces pieces = CutPieces.of(order);
         TooNarrow.check(order, pieces);
-        Optional<MatchedLay> matched = MatchedLay.of(order, pieces, effort);
-        Laid laid = laid(order, pieces, effort, matched.map(MatchedLay::lay));
+        Optional<MatchedLay> matched = MatchedLay.of(order, pieces, search);
+        Laid laid = laid(order, pieces, search, matched.map(MatchedLay::lay));
         RuleOfThumb rule = RuleOfThumb.of(order, pieces);
         double buyLengthCm = order.buyLengthCm(laid.chosen().lengthCm());
-        WorstCase worst = worstCase(order, buyLengthCm);
-        Bought bought = new Bought(buyLengthCm, worst, new NearMiss(order, pieces, buyLengthCm, effort).note());
+        WorstCase worst = worstCase(order, buyLengthCm, search);
+        Bought bought = new Bought(buyLengthCm, worst, new NearMiss(order, pieces, buyLengthCm, search).note());
         Optional<CuttingPlan.Remnant> remnant = new RemnantAnswer(order, pieces, laid).answer();
         Needle needle = Needle.forWeight(order.cloth().weightGsm());
         double usableCm = order.cloth().usableWidthCm();
@@ -107,22 +114,18 @@ public final class CuttingPlanner {
     /** What to buy, and what would make it less where that is near. */
     record Bought(double lengthCm, WorstCase worst, Optional<String> nearMiss) {}
 
-    private Laid laid(CuttingOrder order, CutPieces pieces) {
-        return laid(order, pieces, effort);
-    }
-
-    static Laid laid(CuttingOrder order, CutPieces pieces, Effort effort) {
-        return laid(order, pieces, effort, Optional.empty());
+    static Laid laid(CuttingOrder order, CutPieces pieces, Search search) {
+        return laid(order, pieces, search, Optional.empty());
     }
 
     /** With another lay on open cloth, which stands in where it is shorter. */
-    private static Laid laid(CuttingOrder order, CutPieces pieces, Effort effort, Optional<Lay> other) {
+    private static Laid laid(CuttingOrder order, CutPieces pieces, Search search, Optional<Lay> other) {
         double usableCm = order.cloth().usableWidthCm();
         boolean nap = order.cloth().nap();
-        Lay.Open searched = Lay.open(usableCm, nap, pieces, effort);
+        Lay.Open searched = Lay.open(usableCm, nap, pieces, search);
         Lay open =
                 other.filter(lay -> lay.lengthCm() < searched.lay().lengthCm()).orElse(searched.lay());
-        Optional<Lay> folded = FoldedLay.of(usableCm, nap, pieces, forFolded(effort));
+        Optional<Lay> folded = FoldedLay.of(usableCm, nap, pieces, search.briefer(FOLDED_SHARE));
         Optional<Lay> twoFolds = TwoFoldsLay.of(usableCm, pieces);
         Fold lay = order.fold() == Fold.ANY ? best(open, folded, twoFolds) : order.fold();
         if (lay == Fold.ONE && folded.isEmpty() || lay == Fold.TWO && twoFolds.isEmpty()) {
@@ -140,12 +143,7 @@ public final class CuttingPlanner {
         return twoFolds.filter(f -> f.lengthCm() <= mostCm).isPresent() ? Fold.TWO : Fold.NONE;
     }
 
-    /** Folded cloth leaves little choice, so little is spent on it. */
-    private static Effort forFolded(Effort effort) {
-        return new Effort(Math.max(LEAST_SECONDS, effort.seconds() * FOLDED_SHARE), effort.seed());
-    }
-
-    private WorstCase worstCase(CuttingOrder order, double likelyCm) {
+    private static WorstCase worstCase(CuttingOrder order, double likelyCm, Search search) {
         if (!order.cloth().shrinkageIsUncertain()) {
             return new WorstCase(likelyCm, true);
         }
@@ -154,7 +152,7 @@ public final class CuttingPlanner {
         if (TooNarrow.isTooNarrow(worst, pieces)) {
             return new WorstCase(likelyCm, false);
         }
-        Laid laid = laid(worst, pieces);
+        Laid laid = laid(worst, pieces, search);
         return new WorstCase(Math.max(likelyCm, worst.buyLengthCm(laid.chosen().lengthCm())), true);
     }
 

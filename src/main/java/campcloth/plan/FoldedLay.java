@@ -1,8 +1,6 @@
 package campcloth.plan;
 
-import campcloth.layout.Effort;
 import campcloth.layout.Layout;
-import campcloth.layout.Nesting;
 import campcloth.layout.Outline;
 import campcloth.layout.Piece;
 import campcloth.layout.Placement;
@@ -32,21 +30,21 @@ final class FoldedLay {
 
     private final double usableWidthCm;
     private final boolean nap;
-    private final Effort effort;
+    private final Search search;
     private final List<Shape> shapes;
 
-    private FoldedLay(double usableWidthCm, boolean nap, Effort effort, List<Shape> shapes) {
+    private FoldedLay(double usableWidthCm, boolean nap, Search search, List<Shape> shapes) {
         this.usableWidthCm = usableWidthCm;
         this.nap = nap;
-        this.effort = effort;
+        this.search = search;
         this.shapes = shapes;
     }
 
-    static Optional<Lay> of(double usableWidthCm, boolean nap, CutPieces pieces, Effort effort) {
+    static Optional<Lay> of(double usableWidthCm, boolean nap, CutPieces pieces, Search search) {
         if (pieces.cuts().stream().anyMatch(cut -> !cut.pair() && !cut.foldable())) {
             return Optional.empty();
         }
-        FoldedLay folded = new FoldedLay(usableWidthCm, nap, effort, shapes(pieces));
+        FoldedLay folded = new FoldedLay(usableWidthCm, nap, search, shapes(pieces));
         return List.of(folded.throughBothLayers(), folded.widestAlongTheFold()).stream()
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(Lay::lengthCm));
@@ -128,7 +126,7 @@ final class FoldedLay {
             Shape shape = paired.get(i);
             pieces.add(new Piece(Integer.toString(i), shape.outline, shape.copies.size() / 2, !nap, false, false));
         }
-        Layout layout = Nesting.layout(Strip.ofWidth(stripCm), pieces, effort);
+        Layout layout = search.layout(Strip.ofWidth(stripCm), pieces);
         for (Placement at : layout.placements()) {
             Shape shape = paired.get(Integer.parseInt(at.piece()));
             addPair(shape, at, fromCm, placed);

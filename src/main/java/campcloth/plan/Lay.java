@@ -1,8 +1,6 @@
 package campcloth.plan;
 
-import campcloth.layout.Effort;
 import campcloth.layout.Layout;
-import campcloth.layout.Nesting;
 import campcloth.layout.Outline;
 import campcloth.layout.Placement;
 import campcloth.layout.Strip;
@@ -20,11 +18,10 @@ record Lay(double lengthCm, List<PlacedPiece> pieces) {
     record Open(Lay lay, double lowerBoundCm) {}
 
     /** The shorter of the layout searched and of the rows that the rule of thumb has in mind. */
-    static Open open(double usableWidthCm, boolean nap, CutPieces pieces, Effort effort) {
-        Layout layout = Nesting.layout(
+    static Open open(double usableWidthCm, boolean nap, CutPieces pieces, Search search) {
+        Layout layout = search.layout(
                 Strip.ofWidth(usableWidthCm),
-                pieces.cuts().stream().map(cut -> cut.piece(nap)).toList(),
-                effort);
+                pieces.cuts().stream().map(cut -> cut.piece(nap)).toList());
         Lay searched = of(layout);
         Lay rows = RowsLay.of(usableWidthCm, pieces);
         return new Open(rows.lengthCm < searched.lengthCm ? rows : searched, layout.lowerBoundCm());

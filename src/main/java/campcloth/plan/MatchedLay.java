@@ -1,10 +1,8 @@
 package campcloth.plan;
 
 import campcloth.figure.Refused;
-import campcloth.layout.Effort;
 import campcloth.layout.Layout;
 import campcloth.layout.MatchPhase;
-import campcloth.layout.Nesting;
 import campcloth.layout.Piece;
 import campcloth.layout.Repeat;
 import campcloth.layout.Strip;
@@ -33,12 +31,12 @@ final class MatchedLay {
     }
 
     /** Empty where the cloth has no pattern to match, or a piece finds no place where it meets it. */
-    static Optional<MatchedLay> of(CuttingOrder order, CutPieces pieces, Effort effort) {
+    static Optional<MatchedLay> of(CuttingOrder order, CutPieces pieces, Search search) {
         return order.particulars()
                 .repeat()
                 .flatMap(sold -> asCut(sold, order.cloth()))
                 .flatMap(repeat ->
-                        layout(order, repeat, pieces, effort).map(layout -> new MatchedLay(order, repeat, layout)));
+                        layout(order, repeat, pieces, search).map(layout -> new MatchedLay(order, repeat, layout)));
     }
 
     /** What the wash leaves of a repeat; so small a one that nobody matches it is left out. */
@@ -50,13 +48,13 @@ final class MatchedLay {
         return along.isEmpty() && across.isEmpty() ? Optional.empty() : Optional.of(Repeat.every(along, across));
     }
 
-    private static Optional<Layout> layout(CuttingOrder order, Repeat repeat, CutPieces pieces, Effort effort) {
+    private static Optional<Layout> layout(CuttingOrder order, Repeat repeat, CutPieces pieces, Search search) {
         Strip strip = new Strip(order.cloth().usableWidthCm(), 0, 0, 0, Optional.of(repeat), List.of());
         List<Piece> matched = pieces.cuts().stream()
                 .map(cut -> cut.matched(order.cloth().nap()))
                 .toList();
         try {
-            return Optional.of(Nesting.layout(strip, matched, effort));
+            return Optional.of(search.layout(strip, matched));
         } catch (Refused noPlace) {
             return Optional.empty();
         }

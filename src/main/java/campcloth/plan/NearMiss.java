@@ -5,7 +5,6 @@ import campcloth.figure.Words;
 import campcloth.garment.Design;
 import campcloth.garment.LengthRule;
 import campcloth.garment.Saving;
-import campcloth.layout.Effort;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -34,13 +33,13 @@ final class NearMiss {
     private final CuttingOrder order;
     private final CutPieces pieces;
     private final double buyLengthCm;
-    private final Effort effort;
+    private final Search search;
 
-    NearMiss(CuttingOrder order, CutPieces pieces, double buyLengthCm, Effort effort) {
+    NearMiss(CuttingOrder order, CutPieces pieces, double buyLengthCm, Search search) {
         this.order = order;
         this.pieces = pieces;
         this.buyLengthCm = buyLengthCm;
-        this.effort = effort;
+        this.search = search;
     }
 
     /** A change by so much that takes less to buy, and the pieces it makes. */
@@ -148,13 +147,16 @@ final class NearMiss {
         int rows = rows(order, pieces);
         try {
             for (double by : byCm) {
+                if (search.isStopped()) {
+                    return Optional.empty();
+                }
                 CuttingOrder other = changed.apply(by);
                 CutPieces made = CutPieces.of(other);
                 int fewer = rows(other, made);
                 if (fewer < rows && !TooNarrow.isTooNarrow(other, made)) {
                     rows = fewer;
                     double buyCm = other.buyLengthCm(
-                            CuttingPlanner.laid(other, made, effort).chosen().lengthCm());
+                            CuttingPlanner.laid(other, made, search).chosen().lengthCm());
                     if (buyCm < buyLengthCm) {
                         return Optional.of(new Way(by, made, buyCm));
                     }

@@ -21,7 +21,7 @@ import java.util.function.DoubleFunction;
 final class RemnantAnswer {
 
     private static final double TOUCH_CM = 1e-6;
-    private static final Effort QUICK = new Effort(0.05, 1);
+    private static final Search QUICK = Search.of(new Effort(0.05, 1));
     private static final double[] SMALLER_BY_CM = {2, 3, 4, 5, 8, 10, 15, 20, 30};
     private static final double[] SEAMS_CM = {1.8, 1.5, 1.2};
     private static final double[] HEMS_CM = {4, 3, 2};

@@ -8,7 +8,7 @@ import java.util.Optional;
 /** What the small pieces of an order take should they be cut from the same cloth: first from the offcuts, else laid with all. */
 final class SmallPiecesAnswer {
 
-    private static final Effort QUICK = new Effort(0.05, 1);
+    private static final Search QUICK = Search.of(new Effort(0.05, 1));
     private static final int MOST_PIECES_TO_TRY = 60;
 
     private SmallPiecesAnswer() {}

@@ -7,6 +7,7 @@ import campcloth.advice.Question;
 import campcloth.advice.Ranking;
 import campcloth.advice.Shortlist;
 import campcloth.fibre.Fibres;
+import campcloth.job.RankingGate;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
@@ -21,13 +22,21 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "Advice", description = "Which cloth? Ranked with reasons, melt warnings and rules")
 class AdviceController {
 
+    private final RankingGate gate;
     private final Adviser adviser;
     private final Shortlist shortlist;
     private final Candidates candidates;
     private final Questions questions;
     private final Fibres fibres;
 
-    AdviceController(Adviser adviser, Shortlist shortlist, Candidates candidates, Questions questions, Fibres fibres) {
+    AdviceController(
+            RankingGate gate,
+            Adviser adviser,
+            Shortlist shortlist,
+            Candidates candidates,
+            Questions questions,
+            Fibres fibres) {
+        this.gate = gate;
         this.adviser = adviser;
         this.shortlist = shortlist;
         this.candidates = candidates;
@@ -42,10 +51,16 @@ class AdviceController {
             description =
                     "The verdict comes before the score: rules and fire gate, and the score only orders what passed. Of more than"
                             + " 2000 cloths only the best are judged in full and ranked: at least 100, as many as asked for."
-                            + " They are the same, in the same order, as though all were.")
+                            + " They are the same, in the same order, as though all were. As many rankings are worked out at a"
+                            + " time as there are processors; others wait a few seconds, then they are answered 503 with"
+                            + " Retry-After and the problem urn:campcloth:problem:busy.")
     AdviceAnswer advise(@Valid @RequestBody AdviceRequest request) {
         Questions.Told told = questions.of(
                 request.event(), request.eventId(), request.garment(), () -> candidates.named(request.cloths()));
+        return gate.through(() -> advised(told, request));
+    }
+
+    private AdviceAnswer advised(Questions.Told told, AdviceRequest request) {
         Shortlist.Ranked ranked = ranked(told.asked().question(), request);
         Question question = ranked.question();
         Ranking ranking = ranked.ranking();

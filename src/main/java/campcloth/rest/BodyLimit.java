@@ -1,6 +1,7 @@
 package campcloth.rest;
 
 import campcloth.supply.ListDesk;
+import jakarta.servlet.DispatcherType;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ReadListener;
 import jakarta.servlet.ServletException;
@@ -38,6 +39,12 @@ class BodyLimit extends OncePerRequestFilter {
 
     BodyLimit(ProblemWriter problems) {
         this.problems = problems;
+    }
+
+    /** What another filter refused is told by a page of ours; its body is nobody's any more. */
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return request.getDispatcherType() == DispatcherType.FORWARD;
     }
 
     @Override

@@ -1,7 +1,7 @@
 package campcloth.rest;
 
 import campcloth.garment.Sizes;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import campcloth.plan.ClothComparison;
 import campcloth.plan.CuttingOrder;
 import io.swagger.v3.oas.annotations.Operation;

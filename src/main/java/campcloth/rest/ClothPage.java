@@ -13,7 +13,7 @@ record ClothPage(
         int size,
         long total,
 
-        @Schema(description = "no cloth has all the words; these are only named much alike")
+        @Schema(description = "no cloth has all the words; these are only named much alike, the 200 nearest at most")
         boolean nearMatches,
 
         Facets facets) {

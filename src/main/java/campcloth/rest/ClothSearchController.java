@@ -54,8 +54,9 @@ class ClothSearchController {
             @Parameter(
                             description =
                                     "words, all of which stand in the name, the composition or the note, the last perhaps only"
-                                            + " begun; where no cloth has them all, cloths named much alike are answered"
-                                            + " (nearMatches); at most 200 characters")
+                                            + " begun; where no cloth has them all, the cloths named most alike are"
+                                            + " answered (nearMatches), 200 of them at most, and only these are counted; the text"
+                                            + " has at most 200 characters")
                     @RequestParam
                     Optional<String> text,
             @Parameter(description = "key of a fibre that the blend contains; may be repeated")

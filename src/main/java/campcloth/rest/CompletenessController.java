@@ -31,6 +31,6 @@ class CompletenessController {
                             schema = @Schema(type = "integer", minimum = "0", maximum = "100", defaultValue = "10"))
                     @RequestParam(defaultValue = "10")
                     int limit) {
-        return CompletenessAnswer.of(Completeness.of(cloths::each, limit));
+        return CompletenessAnswer.of(Completeness.of(cloths, limit));
     }
 }

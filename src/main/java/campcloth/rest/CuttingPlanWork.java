@@ -5,9 +5,10 @@ import campcloth.figure.Refused;
 import campcloth.garment.Sizes;
 import campcloth.job.JobKind;
 import campcloth.job.JobRun;
+import campcloth.job.LayoutGate;
 import campcloth.job.Notation;
 import campcloth.job.Work;
-import campcloth.layout.LayoutGate;
+import campcloth.layout.Progress;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlan;
 import campcloth.plan.CuttingPlanner;
@@ -52,9 +53,21 @@ class CuttingPlanWork implements Work {
         Asked asked = notation.read(request, Asked.class);
         CuttingOrder order = order(asked.plan());
         CuttingPlanner planner = new CuttingPlanner(asked.secondsALayout());
-        CuttingPlan plan = gate.inTime(run::goOn, () -> planner.plan(order));
+        CuttingPlan plan = gate.inTime(run::goOn, () -> planner.plan(order, new Ended(run)));
         run.goOn();
         return notation.write("/api/cutting-plans/" + plans.add(plan).id());
+    }
+
+    /** Listens for the end that was asked for. The layouts of a plan are many: their lengths would tell nobody how far it is. */
+    private record Ended(JobRun run) implements Progress {
+
+        @Override
+        public void better(double lengthCm, double usedPercent) {}
+
+        @Override
+        public boolean isStopped() {
+            return run.isStopped();
+        }
     }
 
     private CuttingOrder order(CuttingPlanRequest request) {

@@ -10,11 +10,9 @@ import campcloth.job.NewJob;
 import campcloth.job.Notation;
 import campcloth.plan.CuttingPlanner;
 import campcloth.supply.AskedList;
-import campcloth.supply.ListDesk;
 import campcloth.supply.ListJobs;
 import campcloth.supply.ListOrder;
 import campcloth.supply.Spool;
-import campcloth.supply.SupplierLists.OnBadRow;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
@@ -25,14 +23,13 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.validation.Valid;
 import java.io.IOException;
 import java.net.URI;
-import java.util.Optional;
+import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -90,7 +87,7 @@ class JobHandingController {
         return takenIn(jobs.add(NewJob.of(JobKind.CUTTING_PLAN, notation.write(asked))));
     }
 
-    @PostMapping(value = BodyLimit.LISTS_AS_JOBS, consumes = ListController.CSV)
+    @PostMapping(value = BodyLimit.LISTS_AS_JOBS, consumes = ListQuery.CSV)
     @Operation(
             operationId = "handInList",
             summary = "Hands in a supplier's list, to be taken over or looked at",
@@ -99,30 +96,14 @@ class JobHandingController {
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             required = true,
-                            content = @Content(mediaType = ListController.CSV, schema = @Schema(ref = "SupplierList"))))
+                            content = @Content(mediaType = ListQuery.CSV, schema = @Schema(ref = "SupplierList"))))
     @ApiResponse(responseCode = "202", description = TAKEN_IN, useReturnTypeSchema = true)
-    ResponseEntity<JobAnswer> list(
-            HttpServletRequest request,
-            @Parameter(description = "who sells by the list; part of the key of each article", example = "Wendlow Mill")
-                    @RequestParam
-                    String supplier,
-            @Parameter(description = "what a row that cannot be used does to the others")
-                    @RequestParam(defaultValue = "REFUSE_ALL")
-                    OnBadRow onBadRow,
-            @Parameter(description = "whether to report only") @RequestParam(defaultValue = "false") boolean dryRun,
-            @Parameter(description = "currency of prices whose head and cell name none, as EUR") @RequestParam
-                    Optional<String> currency,
-            @Parameter(description = "comma, semicolon or tab; recognised where it is left out") @RequestParam
-                    Optional<String> delimiter,
-            @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.CONTENT_TYPE) String contentType)
-            throws IOException, HttpMediaTypeNotSupportedException {
-        ListController.utf8(MediaType.parseMediaType(contentType));
-        ListOrder how = new ListOrder(supplier, currency, delimiter.map(ListController::sign));
+    ResponseEntity<JobAnswer> list(HttpServletRequest request, @ParameterObject ListQuery query)
+            throws IOException, HttpMediaTypeNotSupportedException, MissingServletRequestParameterException {
+        ListOrder how = query.how();
         try (Spool spool = new Spool()) {
-            if (!spool.take(request.getInputStream(), ListDesk.MOST_BYTES)) {
-                throw TooLarge.list();
-            }
-            return takenIn(lists.add(new AskedList("", how, onBadRow, dryRun), spool));
+            ListQuery.spool(request, spool);
+            return takenIn(lists.add(new AskedList("", how, query.badRows(), query.isDryRun()), spool));
         }
     }
 

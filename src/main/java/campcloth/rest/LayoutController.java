@@ -1,6 +1,6 @@
 package campcloth.rest;
 
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import campcloth.layout.Progress;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;

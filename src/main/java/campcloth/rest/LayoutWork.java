@@ -2,10 +2,10 @@ package campcloth.rest;
 
 import campcloth.job.JobKind;
 import campcloth.job.JobRun;
+import campcloth.job.LayoutGate;
 import campcloth.job.Notation;
 import campcloth.job.Work;
 import campcloth.layout.Layout;
-import campcloth.layout.LayoutGate;
 import campcloth.layout.Progress;
 import java.util.Map;
 import org.springframework.stereotype.Component;

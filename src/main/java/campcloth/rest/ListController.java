@@ -1,5 +1,6 @@
 package campcloth.rest;
 
+import campcloth.access.TakenOver;
 import campcloth.figure.Refused;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
@@ -8,7 +9,6 @@ import campcloth.supply.ListOrder;
 import campcloth.supply.ListReport;
 import campcloth.supply.Spool;
 import campcloth.supply.SupplierLists;
-import campcloth.supply.SupplierLists.OnBadRow;
 import campcloth.supply.SupplierLists.Watcher;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
@@ -20,20 +20,19 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -43,8 +42,6 @@ import tools.jackson.databind.json.JsonMapper;
         name = "Lists",
         description = "Cloths as lists in CSV: suppliers' lists read, the catalogue and what is one's own written")
 class ListController {
-
-    static final String CSV = "text/csv";
 
     private final ListDesk desk;
     private final JsonMapper json;
@@ -56,7 +53,7 @@ class ListController {
         this.json = json;
     }
 
-    @PostMapping(value = BodyLimit.LISTS, consumes = CSV)
+    @PostMapping(value = BodyLimit.LISTS, consumes = ListQuery.CSV)
     @Operation(
             operationId = "importCloths",
             summary = "Takes over a supplier's list, all of it or nothing; the same list again changes nothing",
@@ -68,7 +65,7 @@ class ListController {
             requestBody =
                     @RequestBody(
                             required = true,
-                            content = @Content(mediaType = CSV, schema = @Schema(ref = "SupplierList"))))
+                            content = @Content(mediaType = ListQuery.CSV, schema = @Schema(ref = "SupplierList"))))
     @ApiResponse(
             responseCode = "200",
             content = {
@@ -83,27 +80,13 @@ class ListController {
     ResponseEntity<?> take(
             HttpServletRequest request,
             HttpServletResponse response,
-            @Parameter(description = "who sells by the list; part of the key of each article", example = "Wendlow Mill")
-                    @RequestParam
-                    String supplier,
-            @Parameter(description = "what a row that cannot be used does to the others")
-                    @RequestParam(defaultValue = "REFUSE_ALL")
-                    OnBadRow onBadRow,
-            @Parameter(description = "whether to report only") @RequestParam(defaultValue = "false") boolean dryRun,
-            @Parameter(description = "currency of prices whose head and cell name none, as EUR") @RequestParam
-                    Optional<String> currency,
-            @Parameter(description = "comma, semicolon or tab; recognised where it is left out") @RequestParam
-                    Optional<String> delimiter,
-            @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.CONTENT_TYPE) String contentType,
+            @ParameterObject ListQuery query,
             @Parameter(hidden = true) @RequestHeader(name = HttpHeaders.ACCEPT, defaultValue = "*/*") String accept)
-            throws IOException, HttpMediaTypeNotSupportedException {
-        utf8(MediaType.parseMediaType(contentType));
-        ListOrder how = new ListOrder(supplier, currency, delimiter.map(ListController::sign));
-        SupplierLists.Order order = new SupplierLists.Order(how.supplier(), onBadRow, dryRun);
+            throws IOException, HttpMediaTypeNotSupportedException, MissingServletRequestParameterException {
+        ListOrder how = query.how();
+        SupplierLists.Order order = new SupplierLists.Order(how.supplier(), query.badRows(), query.isDryRun());
         try (Spool spool = new Spool()) {
-            if (!spool.take(request.getInputStream(), ListDesk.MOST_BYTES)) {
-                throw TooLarge.list();
-            }
+            ListQuery.spool(request, spool);
             Optional<Boolean> lines = wantsLines(accept);
             if (lines.isEmpty()) {
                 return answer(order, taken(spool, how, order, Watcher.NONE));
@@ -127,6 +110,11 @@ class ListController {
                 throw refused;
             }
             events.end("problem", Problems.refused(refused));
+        } catch (TakenOver elsewhere) {
+            if (!events.hasBegun()) {
+                throw elsewhere;
+            }
+            events.end("problem", Problems.keyBusy());
         } catch (RuntimeException failure) {
             Optional<Outage> outage = outages.of(failure);
             if (!events.hasBegun() || outage.isEmpty()) {
@@ -148,21 +136,6 @@ class ListController {
                 ListReportBody.errors(report));
         problem.setProperty("report", body);
         return ResponseEntity.unprocessableContent().body(problem);
-    }
-
-    static void utf8(MediaType type) throws HttpMediaTypeNotSupportedException {
-        if (type.getCharset() != null && !StandardCharsets.UTF_8.equals(type.getCharset())) {
-            throw new HttpMediaTypeNotSupportedException(type, List.of(MediaType.valueOf(CSV + ";charset=UTF-8")));
-        }
-    }
-
-    static char sign(String written) {
-        return switch (written.toLowerCase(Locale.ROOT)) {
-            case "comma" -> ',';
-            case "semicolon" -> ';';
-            case "tab" -> '\t';
-            default -> written.length() == 1 ? written.charAt(0) : '?';
-        };
     }
 
     /** Whether lines of JSON, or else events, are named as wanted; empty where neither is. */

@@ -2,11 +2,12 @@ package campcloth.rest;
 
 import campcloth.access.NotAllowed;
 import campcloth.access.NotLoggedIn;
+import campcloth.access.TakenOver;
 import campcloth.access.TooOften;
 import campcloth.figure.Refused;
 import campcloth.figure.Words;
+import campcloth.job.Busy;
 import campcloth.job.TooManyJobs;
-import campcloth.layout.Busy;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
 import java.net.URI;
@@ -112,7 +113,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                 .body(Problems.problem(
                         HttpStatus.SERVICE_UNAVAILABLE,
                         "busy",
-                        "Too many layouts at once",
+                        "Too many " + busy.what() + " at once",
                         String.valueOf(busy.getMessage())));
     }
 
@@ -134,6 +135,14 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         return ResponseEntity.status(status)
                 .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
                 .body(Problems.problem(status, "too-many-jobs", "Too many jobs", String.valueOf(many.getMessage())));
+    }
+
+    /** This instance was taken for dead while it worked on a call with a key; whoever took the call over will have the answer. */
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> takenOver(TakenOver elsewhere) {
+        return ResponseEntity.status(HttpStatus.CONFLICT)
+                .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                .body(Problems.keyBusy());
     }
 
     @ExceptionHandler
@@ -165,7 +174,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleMethodArgumentNotValid(
             MethodArgumentNotValidException invalid, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         List<FieldError> errors = invalid.getBindingResult().getFieldErrors().stream()
-                .map(e -> new FieldError(e.getField(), String.valueOf(e.getDefaultMessage())))
+                .map(e -> new FieldError(
+                        e.getField(),
+                        e.isBindingFailure()
+                                ? misfit(e.unwrap(TypeMismatchException.class))
+                                : String.valueOf(e.getDefaultMessage())))
                 .toList();
         return badRequest(invalid, "invalid", "A field is missing or not of its form", errors, headers, request);
     }
@@ -186,18 +199,20 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         String field = mismatch instanceof MethodArgumentTypeMismatchException argument
                 ? argument.getName()
                 : String.valueOf(mismatch.getPropertyName());
-        FieldError error = new FieldError(
-                field, Words.quoted(String.valueOf(mismatch.getValue())) + " is not " + wanted(mismatch));
+        FieldError error = new FieldError(field, misfit(mismatch));
         return badRequest(mismatch, "invalid", "A parameter is not of its form", List.of(error), headers, request);
+    }
+
+    private static String misfit(TypeMismatchException mismatch) {
+        return Words.quoted(String.valueOf(mismatch.getValue())) + " is not " + wanted(mismatch);
     }
 
     /** What a parameter should have been; the type behind an Optional. */
     private static String wanted(TypeMismatchException mismatch) {
-        if (mismatch instanceof MethodArgumentTypeMismatchException argument) {
-            Class<?> type = argument.getParameter().nestedIfOptional().getNestedParameterType();
-            return Unreadable.wanted(type);
-        }
-        return "a value of the right form";
+        Class<?> type = mismatch instanceof MethodArgumentTypeMismatchException argument
+                ? argument.getParameter().nestedIfOptional().getNestedParameterType()
+                : mismatch.getRequiredType();
+        return Unreadable.wanted(type);
     }
 
     @Override

@@ -49,6 +49,15 @@ final class Problems {
                 refused.refusals().stream().map(FieldError::of).toList());
     }
 
+    /** A call with the same key is in somebody's hands. */
+    static ProblemDetail keyBusy() {
+        return problem(
+                HttpStatus.CONFLICT,
+                "key-busy",
+                "The first call is still being worked on",
+                "The call that came first with this Idempotency-Key is still being worked on. Send it again in a few seconds.");
+    }
+
     /** What lies under the service fails it: nothing is wrong with the request. */
     static ProblemDetail outage(Outage outage) {
         return switch (outage) {

@@ -6,6 +6,7 @@ import campcloth.access.KeyedCall;
 import campcloth.access.KeyedCalls;
 import campcloth.access.KeyedCalls.Start;
 import campcloth.access.NewIds;
+import campcloth.access.Turn;
 import campcloth.figure.Refused;
 import campcloth.outage.Outage;
 import campcloth.outage.Outages;
@@ -18,13 +19,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.dao.DataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.ProblemDetail;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.TransactionException;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -104,12 +103,12 @@ class SameCallOnce extends OncePerRequestFilter {
             return;
         }
         if (start instanceof Start.First first) {
-            work(call, first.seed(), body, response, chain);
+            work(call, first.turn(), body, response, chain);
         } else if (start instanceof Start.Answered answered) {
             replay(answered.answer(), response);
         } else if (start instanceof Start.Running) {
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
-            problems.write(response, busy());
+            problems.write(response, Problems.keyBusy());
         } else {
             FieldError error = new FieldError(
                     IdempotencyKey.HEADER, "was sent before with something else; take a new key for each new call");
@@ -120,36 +119,28 @@ class SameCallOnce extends OncePerRequestFilter {
         }
     }
 
-    private static ProblemDetail busy() {
-        return Problems.problem(
-                HttpStatus.CONFLICT,
-                "key-busy",
-                "The first call is still being worked on",
-                "The call that came first with this Idempotency-Key is still being worked on. Send it again in a few seconds.");
-    }
-
-    private void work(KeyedCall call, UUID seed, PrintedBody body, HttpServletResponse response, FilterChain chain)
+    private void work(KeyedCall call, Turn turn, PrintedBody body, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         RecordedAnswer recorded = new RecordedAnswer(response);
         boolean ended = false;
         try {
-            ids.under(seed, () -> Passed.on(chain, body.again(), recorded)).orThrow();
+            ids.under(turn, () -> Passed.on(chain, body.again(), recorded)).orThrow();
             ended = true;
         } finally {
-            settle(call, seed, ended ? recorded.getStatus() : HttpStatus.INTERNAL_SERVER_ERROR.value(), recorded);
+            settle(call, turn, ended ? recorded.getStatus() : HttpStatus.INTERNAL_SERVER_ERROR.value(), recorded);
         }
     }
 
     /** What cannot be kept now does no harm: the same call goes on from the same seed. */
-    private void settle(KeyedCall call, UUID seed, int status, RecordedAnswer recorded) {
+    private void settle(KeyedCall call, Turn turn, int status, RecordedAnswer recorded) {
         try {
             if (HttpStatus.valueOf(status).is4xxClientError()) {
-                calls.forget(call, seed);
+                calls.forget(call, turn);
             } else if (HttpStatus.valueOf(status).is2xxSuccessful()
                     && recorded.answer().isPresent()) {
-                calls.answered(call, seed, recorded.answer().get());
+                calls.answered(call, turn, recorded.answer().get());
             } else {
-                calls.leave(call, seed);
+                calls.leave(call, turn);
             }
         } catch (DataAccessException | TransactionException away) {
             logger.warn("The answer of a call with a key could not be kept: " + away.getMessage());

@@ -40,8 +40,18 @@ class ShareController {
 
             @Schema(description = "for programs") String apiLink) {
 
-        static LinkBody of(String path, String apiPath, ShareKey key) {
-            return new LinkBody(path + "?key=" + key.text(), apiPath + "?key=" + key.text());
+        /** A plan has no page of its own; people are shown its layout. */
+        static LinkBody of(ThingKind kind, String id, ShareKey key) {
+            String path = switch (kind) {
+                case EVENT -> "/events/" + id;
+                case CLOTH -> "/cloths/" + id;
+                case SHEET -> "/sheets/" + id;
+                case CUTTING_PLAN -> "/api/cutting-plans/" + id;
+            };
+            boolean hasPage = kind != ThingKind.CUTTING_PLAN;
+            String shown = "?key=" + key.text();
+            return new LinkBody(
+                    (hasPage ? path : path + "/layout.svg") + shown, (hasPage ? "/api" + path : path) + shown);
         }
     }
 
@@ -55,7 +65,7 @@ class ShareController {
     @Tag(name = EVENTS)
     @Operation(operationId = "shareEvent", summary = "Shares an event by a link", description = SHARED)
     LinkBody shareEvent(@PathVariable String id) {
-        return LinkBody.of("/events/" + id, "/api/events/" + id, share(ThingKind.EVENT, id));
+        return share(ThingKind.EVENT, id);
     }
 
     @DeleteMapping("/api/events/{id}/share")
@@ -64,7 +74,7 @@ class ShareController {
     @Operation(operationId = "unshareEvent", summary = "Takes the link of an event back; it opens nothing from then on")
     @ApiResponse(responseCode = "204", description = "Shared by no link")
     void unshareEvent(@PathVariable String id) {
-        there(shares.unshare(ThingKind.EVENT, id), ThingKind.EVENT, id);
+        unshare(ThingKind.EVENT, id);
     }
 
     @PostMapping("/api/events/{id}/hand-over")
@@ -76,14 +86,14 @@ class ShareController {
             description = OVER)
     @ApiResponse(responseCode = "204", description = "Common")
     void handEventOver(@PathVariable String id) {
-        there(shares.handOver(ThingKind.EVENT, id), ThingKind.EVENT, id);
+        handOver(ThingKind.EVENT, id);
     }
 
     @PostMapping("/api/cloths/{id}/share")
     @Tag(name = CLOTHS)
     @Operation(operationId = "shareCloth", summary = "Shares a cloth by a link", description = SHARED)
     LinkBody shareCloth(@PathVariable String id) {
-        return LinkBody.of("/cloths/" + id, "/api/cloths/" + id, share(ThingKind.CLOTH, id));
+        return share(ThingKind.CLOTH, id);
     }
 
     @DeleteMapping("/api/cloths/{id}/share")
@@ -92,7 +102,7 @@ class ShareController {
     @Operation(operationId = "unshareCloth", summary = "Takes the link of a cloth back; it opens nothing from then on")
     @ApiResponse(responseCode = "204", description = "Shared by no link")
     void unshareCloth(@PathVariable String id) {
-        there(shares.unshare(ThingKind.CLOTH, id), ThingKind.CLOTH, id);
+        unshare(ThingKind.CLOTH, id);
     }
 
     @PostMapping("/api/cloths/{id}/hand-over")
@@ -104,16 +114,14 @@ class ShareController {
             description = OVER)
     @ApiResponse(responseCode = "204", description = "Common")
     void handClothOver(@PathVariable String id) {
-        there(shares.handOver(ThingKind.CLOTH, id), ThingKind.CLOTH, id);
+        handOver(ThingKind.CLOTH, id);
     }
 
-    /** A plan has no page of its own; people are shown its layout. */
     @PostMapping("/api/cutting-plans/{id}/share")
     @Tag(name = PLANS)
     @Operation(operationId = "shareCuttingPlan", summary = "Shares a cutting plan by a link", description = SHARED)
     LinkBody sharePlan(@PathVariable String id) {
-        String path = "/api/cutting-plans/" + id;
-        return LinkBody.of(path + "/layout.svg", path, share(ThingKind.CUTTING_PLAN, id));
+        return share(ThingKind.CUTTING_PLAN, id);
     }
 
     @DeleteMapping("/api/cutting-plans/{id}/share")
@@ -124,15 +132,21 @@ class ShareController {
             summary = "Takes the link of a cutting plan back; it opens nothing from then on")
     @ApiResponse(responseCode = "204", description = "Shared by no link")
     void unsharePlan(@PathVariable String id) {
-        there(shares.unshare(ThingKind.CUTTING_PLAN, id), ThingKind.CUTTING_PLAN, id);
+        unshare(ThingKind.CUTTING_PLAN, id);
     }
 
-    private ShareKey share(ThingKind kind, String id) {
-        return shares.share(kind, id).orElseThrow(() -> missing(kind, id));
+    private LinkBody share(ThingKind kind, String id) {
+        return shares.share(kind, id).map(key -> LinkBody.of(kind, id, key)).orElseThrow(() -> missing(kind, id));
     }
 
-    private static void there(boolean isThere, ThingKind kind, String id) {
-        if (!isThere) {
+    private void unshare(ThingKind kind, String id) {
+        if (!shares.unshare(kind, id)) {
+            throw missing(kind, id);
+        }
+    }
+
+    private void handOver(ThingKind kind, String id) {
+        if (!shares.handOver(kind, id)) {
             throw missing(kind, id);
         }
     }

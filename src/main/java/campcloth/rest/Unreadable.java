@@ -6,6 +6,7 @@ import campcloth.fire.ClothingUse;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.exc.InputCoercionException;
@@ -71,7 +72,7 @@ final class Unreadable {
         return format.getTargetType() == FireRole.class && (written.contains("PERFORM") || written.contains("PYRO"));
     }
 
-    static String wanted(Class<?> type) {
+    static String wanted(@Nullable Class<?> type) {
         if (type == null) {
             return "a value of the right form";
         }

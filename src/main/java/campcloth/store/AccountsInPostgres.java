@@ -51,8 +51,8 @@ class AccountsInPostgres implements Accounts {
 
     @Override
     @Transactional(readOnly = true)
-    public Optional<Account> byName(String typed) {
-        return one("name_key = ?", AccountName.key(typed));
+    public Optional<Account> byName(AccountName name) {
+        return one("name_key = ?", name.key());
     }
 
     @Override
@@ -90,6 +90,12 @@ class AccountsInPostgres implements Accounts {
     public Account make(AccountName name, Set<Role> roles, Proof proof) {
         lock();
         oneRole(roles);
+        Optional<Proof.Vouched> vouched = proof instanceof Proof.Vouched given ? Optional.of(given) : Optional.empty();
+        Optional<Account> there = vouched.flatMap(this::bySubject);
+        if (there.isPresent()) {
+            // the same person came twice at once
+            return there.get();
+        }
         if (one("name_key = ?", name.key()).isPresent()) {
             throw Refused.of("name", "is taken", "choose another");
         }
@@ -97,7 +103,6 @@ class AccountsInPostgres implements Accounts {
                 Boolean.TRUE.equals(sql.queryForObject("select not exists (select 1 from account)", Boolean.class));
         UUID id = UUID.randomUUID();
         Proof.Password password = proof instanceof Proof.Password given ? given : new Proof.Password("", false);
-        Optional<Proof.Vouched> vouched = proof instanceof Proof.Vouched given ? Optional.of(given) : Optional.empty();
         sql.update(
                 """
                 insert into account (id, name, name_key, roles, password_hash, one_time, issuer, subject, made_at)
@@ -175,9 +180,7 @@ class AccountsInPostgres implements Accounts {
         return new Account(
                 row.getObject("id", UUID.class),
                 new AccountName(row.getString("name")),
-                Arrays.stream(row.getString("roles").split(","))
-                        .map(Role::valueOf)
-                        .collect(Collectors.toSet()),
+                roles(row.getString("roles")),
                 row.getBoolean("disabled"),
                 row.getBoolean("one_time"),
                 row.getLong("stamp"),
@@ -209,6 +212,13 @@ class AccountsInPostgres implements Accounts {
         if (roles.isEmpty()) {
             throw Refused.of("roles", "are none", "give at least one; MAKER is the least");
         }
+    }
+
+    static Set<Role> roles(String words) {
+        return Arrays.stream(words.split(","))
+                .filter(word -> !word.isEmpty())
+                .map(Role::valueOf)
+                .collect(Collectors.toSet());
     }
 
     private static String words(Set<Role> roles) {

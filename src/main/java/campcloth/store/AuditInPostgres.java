@@ -4,12 +4,14 @@ import campcloth.access.Askers;
 import campcloth.access.AuditEntry;
 import campcloth.access.AuditLog;
 import campcloth.access.AuditTrail;
+import java.sql.Connection;
 import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -33,8 +35,17 @@ class AuditInPostgres implements AuditLog, AuditTrail {
     @Override
     @Transactional(propagation = Propagation.MANDATORY)
     public void note(String action, String thingKind, String thingId, String what) {
+        write(sql, action, thingKind, thingId, what);
+    }
+
+    /** For work that keeps its transaction on a connection of its own. */
+    void note(Connection connection, String action, String thingKind, String thingId, String what) {
+        write(new JdbcTemplate(new SingleConnectionDataSource(connection, true)), action, thingKind, thingId, what);
+    }
+
+    private void write(JdbcTemplate to, String action, String thingKind, String thingId, String what) {
         UUID account = askers.now().account().orElse(null);
-        sql.update(
+        to.update(
                 """
                 insert into audit_entry (at, account_id, account_name, action, thing_kind, thing_id, what)
                 values (?, ?, (select name from account where id = ?), ?, ?, ?, ?)""",

@@ -1,78 +1,107 @@
 package campcloth.store;
 
 import campcloth.cloth.ClothFacets;
-import campcloth.cloth.ClothFacets.Count;
 import campcloth.store.ClothWhere.Facet;
-import java.util.ArrayList;
+import java.sql.Array;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.RowCallbackHandler;
 
-/** How many cloths match, and how many of them by each facet: in one look at the rows that the words and the weight leave. */
-final class ClothCounts {
+/**
+ * How many cloths match, and how many of them by each facet. One look at the rows that the words and the weight leave, however many they
+ * are: they are counted by what stands in each column, and where that is several values (fibres, seasons) they are told apart here.
+ */
+final class ClothCounts implements RowCallbackHandler {
 
-    /** One row of the answer: a facet's value with its count, the value empty for cloths without; prices only for prices. */
-    record Row(
-            String of,
-            @Nullable String value,
-            long count,
-            @Nullable Double least,
-            @Nullable Double most) {}
+    /** The columns that are counted by, each for itself; the last rows are of all together. */
+    private static final String COLUMNS = "fibres, weight_class, seasons, fire_grade";
 
-    private static final String ALL = "ALL";
+    private static final String SETS = "grouping sets ((fibres), (weight_class), (seasons), (fire_grade), ())";
 
-    /** The prices of what is left when they do not narrow. */
-    private static final String PRICES = """
-            select 'PRICE' as of, null as value, count(*) filter (where price_per_metre is null) as count,
-                min(price_per_metre) as least, max(price_per_metre) as most
-            from hit where %s""";
+    /** By which column a row of the answer counts: those by which it does not are the bits that are set. */
+    private static final String OF = "case grouping(" + COLUMNS + ") when 7 then 'FIBRE' when 11 then 'WEIGHT_CLASS'"
+            + " when 13 then 'SEASON' when 14 then 'FIRE_GRADE' else 'PRICE' end";
 
-    private static final String VALUES = """
-            select '%s' as of, %s as value, count(*) as count, null as least, null as most
-            from hit%s where %s group by 2""";
+    /** Those that count values; the prices go with the total. */
+    private static final List<Facet> COUNTED = List.of(Facet.FIBRE, Facet.WEIGHT_CLASS, Facet.SEASON, Facet.FIRE_GRADE);
 
-    private final Map<Facet, List<Row>> rows = new EnumMap<>(Facet.class);
+    private final Map<Facet, Map<String, Long>> values = new EnumMap<>(Facet.class);
+    private final Map<Facet, Long> without = new EnumMap<>(Facet.class);
+    private ClothFacets.Prices prices = new ClothFacets.Prices(Optional.empty(), Optional.empty(), 0);
     private long total;
 
-    private ClothCounts() {}
-
-    /** The query for what {@link #of} reads. */
+    /** The query whose rows are read here. */
     static String sql(ClothReading reading, ClothWhere where) {
-        return String.join(
-                "\n",
-                "with hit as materialized (select fibres, weight_class, seasons, fire_grade, price_per_metre from"
-                        + " cloth_index",
-                "where " + reading.condition() + " and " + where.uncounted() + ")",
-                "select '" + ALL
-                        + "' as of, null as value, count(*) as count, cast(null as double precision) as least,",
-                "cast(null as double precision) as most from hit where " + where.facetsBut(),
-                "union all",
-                VALUES.formatted(Facet.FIBRE, "one", unnested("fibres"), where.facetsBut(Facet.FIBRE)),
-                "union all",
-                VALUES.formatted(Facet.WEIGHT_CLASS, "weight_class", "", where.facetsBut(Facet.WEIGHT_CLASS)),
-                "union all",
-                VALUES.formatted(Facet.SEASON, "one", unnested("seasons"), where.facetsBut(Facet.SEASON)),
-                "union all",
-                VALUES.formatted(Facet.FIRE_GRADE, "fire_grade", "", where.facetsBut(Facet.FIRE_GRADE)),
-                "union all",
-                PRICES.formatted(where.facetsBut(Facet.PRICE)),
-                "order by count desc, value");
+        String price = where.facetsBut(Facet.PRICE);
+        return "select " + OF + " as of, " + COLUMNS + ", "
+                + COUNTED.stream()
+                        .map(facet -> where("count(*)", where.facetsBut(facet)) + " as " + name(facet) + ", ")
+                        .collect(Collectors.joining())
+                + where("count(*)", where.facetsBut()) + " as total, "
+                + where("count(*) ", price) + " - " + where("count(price_per_metre)", price) + " as no_price, "
+                + where("min(price_per_metre)", price) + " as least, "
+                + where("max(price_per_metre)", price) + " as most from cloth_index where "
+                + reading.condition() + " and " + where.uncounted() + " group by " + SETS;
     }
 
-    static ClothCounts of(List<Row> all) {
-        ClothCounts counts = new ClothCounts();
-        for (Row row : all) {
-            if (row.of().equals(ALL)) {
-                counts.total = row.count();
-            } else {
-                counts.rows
-                        .computeIfAbsent(Facet.valueOf(row.of()), facet -> new ArrayList<>())
-                        .add(row);
+    private static String where(String aggregate, String condition) {
+        return condition.equals(ClothWhere.ALWAYS) ? aggregate : aggregate + " filter (where " + condition + ")";
+    }
+
+    private static String name(Facet facet) {
+        return "by_" + facet.name();
+    }
+
+    @Override
+    public void processRow(ResultSet row) throws SQLException {
+        Facet facet = Facet.valueOf(row.getString("of"));
+        switch (facet) {
+            case FIBRE -> count(facet, row, several(row.getArray("fibres")));
+            case WEIGHT_CLASS -> count(facet, row, one(row.getString("weight_class")));
+            case SEASON -> count(facet, row, several(row.getArray("seasons")));
+            case FIRE_GRADE -> count(facet, row, one(row.getString("fire_grade")));
+            case PRICE -> {
+                total = row.getLong("total");
+                prices = new ClothFacets.Prices(
+                        Optional.ofNullable(row.getObject("least", Double.class)),
+                        Optional.ofNullable(row.getObject("most", Double.class)),
+                        row.getLong("no_price"));
             }
         }
-        return counts;
+    }
+
+    private void count(Facet facet, ResultSet row, List<String> held) throws SQLException {
+        long count = row.getLong(name(facet));
+        if (count == 0) {
+            return;
+        }
+        if (held.isEmpty()) {
+            without.merge(facet, count, Long::sum);
+        }
+        for (String value : new HashSet<>(held)) {
+            of(facet).merge(value, count, Long::sum);
+        }
+    }
+
+    private static List<String> one(@Nullable String value) {
+        return Stream.ofNullable(value).toList();
+    }
+
+    private static List<String> several(Array values) throws SQLException {
+        return List.of((String[]) values.getArray());
+    }
+
+    private Map<String, Long> of(Facet facet) {
+        return values.computeIfAbsent(facet, any -> new HashMap<>());
     }
 
     long total() {
@@ -81,28 +110,10 @@ final class ClothCounts {
 
     ClothFacets facets() {
         return new ClothFacets(
-                facet(Facet.FIBRE), facet(Facet.WEIGHT_CLASS), facet(Facet.SEASON), facet(Facet.FIRE_GRADE), prices());
+                facet(Facet.FIBRE), facet(Facet.WEIGHT_CLASS), facet(Facet.SEASON), facet(Facet.FIRE_GRADE), prices);
     }
 
     private ClothFacets.Facet facet(Facet facet) {
-        List<Count> values = new ArrayList<>();
-        long without = 0;
-        for (Row row : rows.getOrDefault(facet, List.of())) {
-            if (row.value() == null) {
-                without = row.count();
-            } else {
-                values.add(new Count(row.value(), row.count()));
-            }
-        }
-        return new ClothFacets.Facet(values, without);
-    }
-
-    private ClothFacets.Prices prices() {
-        Row row = rows.getOrDefault(Facet.PRICE, List.of()).get(0);
-        return new ClothFacets.Prices(Optional.ofNullable(row.least()), Optional.ofNullable(row.most()), row.count());
-    }
-
-    private static String unnested(String column) {
-        return " left join lateral unnest(" + column + ") as one on true";
+        return new ClothFacets.Facet(CountsInMemory.mostFrequentFirst(of(facet)), without.getOrDefault(facet, 0L));
     }
 }

@@ -27,8 +27,7 @@ class ClothReader {
     private static final String COLUMNS =
             "id, version, tick, origin, removed_by is not null as removed, body, owner, share_key";
     private static final String CHANGED = "select " + COLUMNS + " from cloth where tick > ?";
-    private static final String ALL = "select " + COLUMNS + " from cloth where removed_by is null";
-    private static final String BY_IDS = ALL + " and id = any (?)";
+    private static final String BY_IDS = "select " + COLUMNS + " from cloth where removed_by is null and id = any (?)";
 
     private record Row(
             String id, long version, KeptCloth.Origin origin, boolean removed, String body, Holding holding) {}
@@ -90,13 +89,6 @@ class ClothReader {
                 tick);
         lots.flush();
         return newest[0];
-    }
-
-    /** Shows each cloth that is there, within a transaction of the caller's. */
-    void each(Consumer<KeptCloth> visitor) {
-        Lots<KeptCloth> lots = new Lots<>(this::kept, visitor);
-        Cursor.each(sql, ALL, row -> lots.add(row(row)));
-        lots.flush();
     }
 
     /** Those of the ids that are there. */

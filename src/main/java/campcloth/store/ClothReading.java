@@ -10,9 +10,8 @@ enum ClothReading {
     ALL_WORDS("words @@ cast(:query as tsquery)", """
             (name = :said) desc, ts_rank(words, cast(:query as tsquery)) desc, similarity(name, :said) desc, name,
             cloth_id"""),
-    /** The trigrams of the words stand in the name and the names of the fibres, by and large. */
-    NEARLY("near %> cast(:said as text)", """
-            word_similarity(:said, near) desc, similarity(name, :said) desc, name, cloth_id""");
+    /** The names that are most alike, the nearest first. */
+    NEARLY("cloth_id = any(cast(:nearest as text[]))", "array_position(cast(:nearest as text[]), cloth_id)");
 
     private final String condition;
     private final String order;

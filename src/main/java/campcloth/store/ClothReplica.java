@@ -2,6 +2,7 @@ package campcloth.store;
 
 import campcloth.fibre.Fibres;
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.HikariPoolMXBean;
 import java.time.Duration;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,7 +16,8 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * A copy of the database that only reads (a hot standby). What brings the catalogue in memory up to date is read there where the copy
- * has come as far as is asked for, so that the first database has less to do. While it is behind or away, the first is asked.
+ * has come as far as is asked for on the same timeline, so that the first database has less to do. While it is behind or away, the
+ * first is asked; so it is where the copy has become a database of its own.
  */
 final class ClothReplica implements AutoCloseable {
 
@@ -23,6 +25,11 @@ final class ClothReplica implements AutoCloseable {
 
     /** After a failure it is left alone for that long: project choice. */
     private static final Duration REST = Duration.ofSeconds(30);
+
+    /** Everybody waits while the catalogue is brought up to date, so that a copy that is silent is not waited for long: project choice. */
+    private static final int MOST_MS_TO_CONNECT = 1000;
+
+    private static final String MOST_SECONDS_TO_ANSWER = "5";
 
     private final HikariDataSource source = new HikariDataSource();
     private final JdbcTemplate sql = new JdbcTemplate(source);
@@ -37,11 +44,12 @@ final class ClothReplica implements AutoCloseable {
         source.setPoolName("replica");
         source.setMaximumPoolSize(2);
         source.setMinimumIdle(0);
-        source.setConnectionTimeout(3000);
+        source.setConnectionTimeout(MOST_MS_TO_CONNECT);
+        source.setValidationTimeout(MOST_MS_TO_CONNECT / 2);
         source.setInitializationFailTimeout(-1);
         source.setReadOnly(true);
-        source.addDataSourceProperty("connectTimeout", "3");
-        source.addDataSourceProperty("socketTimeout", "25");
+        source.addDataSourceProperty("connectTimeout", "1");
+        source.addDataSourceProperty("socketTimeout", MOST_SECONDS_TO_ANSWER);
         source.addDataSourceProperty("logServerErrorDetail", "false");
         transaction.setReadOnly(true);
         transaction.setIsolationLevel(TransactionDefinition.ISOLATION_REPEATABLE_READ);
@@ -49,24 +57,28 @@ final class ClothReplica implements AutoCloseable {
     }
 
     /**
-     * Reads in one snapshot of the copy, if that holds all changes up to a tick.
+     * Reads in one snapshot of the copy, if that holds all changes that are asked for.
      *
-     * @param reading is given the newest tick in the snapshot and what reads it
-     * @return what was read; empty where the copy is behind or was left alone after a failure
+     * @param reading is given the clock in the snapshot and what reads it
+     * @return what was read; empty where the copy is behind, on another timeline, or left alone after a failure
      */
-    <T> Optional<T> at(long tick, BiFunction<Long, ClothReader, T> reading) {
+    <T> Optional<T> at(ClothClock asked, BiFunction<ClothClock, ClothReader, T> reading) {
         if (System.nanoTime() - restsUntil < 0) {
             return Optional.empty();
         }
         return Objects.requireNonNull(transaction.execute(status -> {
-            long newest = Objects.requireNonNull(sql.queryForObject("select tick from cloth_clock", Long.class));
-            return newest < tick ? Optional.<T>empty() : Optional.of(reading.apply(newest, reader));
+            ClothClock here = ClothClock.now(sql);
+            if (!here.isCopy()) {
+                throw new IllegalStateException("it takes changes of its own, so it is no copy");
+            }
+            return here.hasReached(asked) ? Optional.of(reading.apply(here, reader)) : Optional.<T>empty();
         }));
     }
 
-    /** Leaves it alone for a while. */
+    /** Leaves it alone for a while; then connects anew, perhaps to another. */
     void failed(RuntimeException failure) {
         restsUntil = System.nanoTime() + REST.toNanos();
+        Optional.ofNullable(source.getHikariPoolMXBean()).ifPresent(HikariPoolMXBean::softEvictConnections);
         LOG.warn("The copy of the database cannot be read, so the first one is: {}", failure.getMessage());
     }
 

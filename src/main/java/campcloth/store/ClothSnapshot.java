@@ -2,13 +2,10 @@ package campcloth.store;
 
 import campcloth.cloth.KeptCloth;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -21,7 +18,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 /**
  * The catalogue in memory, brought up to date at each use: asks for the newest tick and reads only the rows that changed
  * since. Never behind a change that was committed before it was asked, whoever made the change. Rests on READ COMMITTED, which
- * the connections are set to.
+ * the connections are set to. Where another database has taken the place of the first, all is read again.
  *
  * <p>All cloths are kept in columns; whole only while they are at most {@value #MOST_WHOLE}. Of a greater catalogue those that
  * somebody asked for lately are kept whole, the others are read from the table.
@@ -33,7 +30,17 @@ class ClothSnapshot {
     private static final int MOST_WHOLE = 20_000;
 
     /** @param whole every cloth by id; empty where they are too many */
-    private record State(long tick, Columns columns, Optional<Map<String, KeptCloth>> whole) {}
+    private record State(ClothClock at, Columns columns, Optional<Map<String, KeptCloth>> whole) {
+
+        static State empty() {
+            return new State(ClothClock.NONE, Columns.none(), Optional.of(Map.of()));
+        }
+
+        /** What of it can be brought up to a clock: nothing where that is on another timeline. */
+        State towards(ClothClock clock) {
+            return at.isOnTheLineOf(clock) ? this : empty();
+        }
+    }
 
     record Refreshes(long count, long nanos) {
 
@@ -50,7 +57,7 @@ class ClothSnapshot {
     private final Optional<ClothReplica> replica;
     private final Makes makes = new Makes();
     private volatile Refreshes refreshes = new Refreshes(0, 0);
-    private volatile State state = new State(-1, Columns.none(), Optional.of(Map.of()));
+    private volatile State state = State.empty();
 
     @Autowired
     ClothSnapshot(
@@ -82,6 +89,14 @@ class ClothSnapshot {
         return current().columns();
     }
 
+    /** The columns and the clock that they stand at; a row stays a cloth's on one timeline. */
+    record Now(ClothClock at, Columns columns) {}
+
+    Now now() {
+        State seen = current();
+        return new Now(seen.at(), seen.columns());
+    }
+
     /** The cloths of those ids that are there, whoever they belong to, in the order of the ids. */
     List<KeptCloth> byIds(Collection<String> ids) {
         List<String> asked = ids.stream().distinct().toList();
@@ -92,18 +107,9 @@ class ClothSnapshot {
         return inOrder(asked, seen.whole().orElseGet(() -> lately(asked, seen.columns())));
     }
 
-    /** Shows every cloth. */
-    void each(Consumer<KeptCloth> visitor) {
-        State seen = current();
-        seen.whole()
-                .ifPresentOrElse(
-                        whole -> whole.values().forEach(visitor),
-                        () -> transaction.executeWithoutResult(status -> reader.each(visitor)));
-    }
-
     /** The tick up to which changes are in memory by now, whether somebody asks or not. */
     long tickInMemory() {
-        return state.tick();
+        return state.at().tick();
     }
 
     /** Brings in every change that was committed before this was called. */
@@ -126,32 +132,35 @@ class ClothSnapshot {
     }
 
     private State current() {
-        long newest = newestTick();
+        ClothClock newest = ClothClock.now(sql);
         State seen = state;
-        return seen.tick() >= newest ? seen : refreshed(newest);
+        return seen.at().hasReached(newest) ? seen : refreshed(newest);
     }
 
     /** Of the threads that wait here none holds a connection, unless it came within a transaction. */
-    private synchronized State refreshed(long newest) {
+    private synchronized State refreshed(ClothClock newest) {
         State seen = state;
-        if (seen.tick() >= newest) {
+        if (seen.at().hasReached(newest)) {
             return seen;
         }
         long begun = System.nanoTime();
         try {
             state = atReplica(seen, newest)
                     .orElseGet(() -> Objects.requireNonNull(
-                            transaction.execute(status -> changed(state, newestTick(), reader))));
+                            transaction.execute(status -> changed(state, ClothClock.now(sql), reader))));
         } catch (RuntimeException failure) {
             indexAnew(seen);
             throw failure;
+        }
+        if (!state.at().isOnTheLineOf(seen.at())) {
+            lately.forget();
         }
         refreshes = refreshes.andOne(System.nanoTime() - begun);
         return state;
     }
 
     /** Empty where there is no copy of the database, or none that can be read and has come that far. */
-    private Optional<State> atReplica(State seen, long asked) {
+    private Optional<State> atReplica(State seen, ClothClock asked) {
         try {
             return replica.flatMap(copy -> copy.at(asked, (newest, rows) -> changed(seen, newest, rows)));
         } catch (RuntimeException failure) {
@@ -163,21 +172,22 @@ class ClothSnapshot {
 
     /** Forgets what was begun and not brought to its end. */
     private void indexAnew(State seen) {
-        state = new State(seen.tick(), seen.columns().indexedAnew(), seen.whole());
+        state = new State(seen.at(), seen.columns().indexedAnew(), seen.whole());
     }
 
     /**
      * In a transaction of its own, so that it sees nothing that is not committed, whoever asks.
      *
-     * @param newest the newest tick of the database that the rows are read from
+     * @param newest the clock of the database that the rows are read from
      */
-    private State changed(State seen, long newest, ClothReader rows) {
-        if (seen.tick() >= newest) {
-            return seen;
+    private State changed(State before, ClothClock newest, ClothReader rows) {
+        if (before.at().hasReached(newest)) {
+            return before;
         }
+        State seen = before.towards(newest);
         ColumnsEdit edit = new ColumnsEdit(seen.columns(), makes);
-        Wholes wholes = new Wholes(seen.whole());
-        long tick = rows.changedSince(seen.tick(), changed -> {
+        Wholes wholes = new Wholes(seen.whole(), mostWhole);
+        long tick = rows.changedSince(seen.at().tick(), changed -> {
             if (changed.isRemoved()) {
                 edit.remove(changed.id());
             } else {
@@ -185,37 +195,7 @@ class ClothSnapshot {
             }
             wholes.take(changed, edit.cloths());
         });
-        return new State(Math.max(tick, newest), edit.done(), wholes.done());
-    }
-
-    /** The cloths kept whole, until they are too many. */
-    private final class Wholes {
-
-        private final Map<String, KeptCloth> cloths = new LinkedHashMap<>();
-        private boolean tooMany;
-
-        Wholes(Optional<Map<String, KeptCloth>> before) {
-            before.ifPresentOrElse(cloths::putAll, () -> tooMany = true);
-        }
-
-        void take(ClothReader.Changed changed, int all) {
-            if (all > mostWhole && !tooMany) {
-                tooMany = true;
-                cloths.clear();
-            }
-            if (tooMany) {
-                return;
-            }
-            if (changed.isRemoved()) {
-                cloths.remove(changed.id());
-            } else {
-                cloths.put(changed.id(), changed.kept());
-            }
-        }
-
-        Optional<Map<String, KeptCloth>> done() {
-            return tooMany ? Optional.empty() : Optional.of(Collections.unmodifiableMap(cloths));
-        }
+        return new State(newest.atLeast(tick), edit.done(), wholes.done());
     }
 
     private Map<String, KeptCloth> lately(List<String> ids, Columns columns) {
@@ -239,9 +219,5 @@ class ClothSnapshot {
     private static boolean changesAreGoingOn() {
         return TransactionSynchronizationManager.isActualTransactionActive()
                 && !TransactionSynchronizationManager.isCurrentTransactionReadOnly();
-    }
-
-    private long newestTick() {
-        return Objects.requireNonNull(sql.queryForObject("select tick from cloth_clock", Long.class));
     }
 }

@@ -29,19 +29,14 @@ final class ClothWatch implements AutoCloseable {
     private static final int SECONDS_TO_ANSWER = 5;
     private static final Duration MOST_TO_STOP = Duration.ofSeconds(2);
 
-    /** Opens a connection that nobody else uses. */
-    interface Door {
-        Connection open() throws SQLException;
-    }
-
-    private final Door door;
+    private final BesideThePool door;
     private final Runnable bringUpToDate;
     private final Duration atLeastEvery;
     private final CountDownLatch stopped = new CountDownLatch(1);
     private final AtomicReference<@Nullable Connection> listening = new AtomicReference<>();
     private final Thread thread = new Thread(this::watch, NAME);
 
-    ClothWatch(Door door, Runnable bringUpToDate, Duration atLeastEvery) {
+    ClothWatch(BesideThePool door, Runnable bringUpToDate, Duration atLeastEvery) {
         this.door = door;
         this.bringUpToDate = bringUpToDate;
         this.atLeastEvery = atLeastEvery;

@@ -24,9 +24,11 @@ class ClothsInPostgres implements Cloths {
     private final ClothRows rows;
     private final ClothSnapshot snapshot;
     private final ClothIndex index;
+    private final IndexedTraits traits;
     private final ClothFinder finder;
     private final SwatchedCloth swatched;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Clock clock;
     private final NewIds ids;
@@ -35,18 +37,22 @@ class ClothsInPostgres implements Cloths {
             ClothRows rows,
             ClothSnapshot snapshot,
             ClothIndex index,
+            IndexedTraits traits,
             ClothFinder finder,
             SwatchedCloth swatched,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Clock clock,
             NewIds ids) {
         this.rows = rows;
         this.snapshot = snapshot;
         this.index = index;
+        this.traits = traits;
         this.finder = finder;
         this.swatched = swatched;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.clock = clock;
         this.ids = ids;
@@ -81,17 +87,14 @@ class ClothsInPostgres implements Cloths {
     }
 
     @Override
-    public void each(Consumer<KeptCloth> visitor) {
-        snapshot.each(kept -> {
-            if (guard.lists(kept.holding())) {
-                visitor.accept(kept);
-            }
-        });
-    }
-
-    @Override
     public Page page(ClothSearch search, int page, int size) {
         index.bringUpToDate();
+        if (search.text().isEmpty()) {
+            IndexedTraits.Seen seen = traits.current();
+            CountsInMemory counts = CountsInMemory.of(search, seen.columns().onlyHeld(guard::lists), seen);
+            List<String> ids = finder.page(search, guard.listed(), page, size, counts);
+            return new Page(byIds(ids), counts.total(), false, counts.facets());
+        }
         ClothFinder.Found found = finder.page(search, guard.listed(), page, size);
         return new Page(byIds(found.ids()), found.total(), found.near(), found.facets());
     }
@@ -119,13 +122,21 @@ class ClothsInPostgres implements Cloths {
             }
             Origin origin = row.origin() == Origin.OWN ? Origin.OWN : Origin.EDITED;
             row.become(origin, null, json.write(body), rows.nextTick(), clock.instant());
+            note(row, "changed", expectedVersion);
         });
     }
 
     @Override
     @Transactional
     public Change remove(String id, long expectedVersion) {
-        return changed(id, expectedVersion, row -> row.removeByUser(rows.nextTick(), clock.instant()));
+        return changed(id, expectedVersion, row -> {
+            row.removeByUser(rows.nextTick(), clock.instant());
+            note(row, "removed", expectedVersion);
+        });
+    }
+
+    private void note(ClothRow row, String action, long version) {
+        notes.note(row.holding(), action, "cloth", row.getId(), "from version " + version);
     }
 
     private Change changed(String id, long expectedVersion, Consumer<ClothRow> change) {

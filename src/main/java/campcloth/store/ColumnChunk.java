@@ -1,14 +1,19 @@
 package campcloth.store;
 
 import campcloth.access.Holding;
+import campcloth.cloth.Bases;
 import campcloth.cloth.ClothInNumbers;
 import campcloth.cloth.KeptCloth;
+import campcloth.cloth.Property;
+import campcloth.figure.Figure;
 
 /** Some rows of the columns. Not changed any more once a reader can see it: a change is made on a copy. */
 final class ColumnChunk {
 
     /** So many rows are copied where one of them changes. */
     static final int ROWS = 4096;
+
+    private static final KeptCloth.Origin[] ORIGINS = KeptCloth.Origin.values();
 
     private static final byte THERE = 1;
     private static final byte MASS_IS_ESTIMATED = 2;
@@ -29,6 +34,14 @@ final class ColumnChunk {
     final double[] vapourResistanceM2PaW;
     final double[] coarseEndsPercent;
     final double[] bastRoughness;
+
+    /** Of those that have one. */
+    final double[] pricePerMetre;
+
+    /** See {@link Bases#packed}. */
+    final int[] bases;
+
+    private final byte[] origin;
     private final byte[] flags;
 
     ColumnChunk() {
@@ -43,6 +56,9 @@ final class ColumnChunk {
         vapourResistanceM2PaW = new double[ROWS];
         coarseEndsPercent = new double[ROWS];
         bastRoughness = new double[ROWS];
+        pricePerMetre = new double[ROWS];
+        bases = new int[ROWS];
+        origin = new byte[ROWS];
         flags = new byte[ROWS];
     }
 
@@ -58,6 +74,9 @@ final class ColumnChunk {
         vapourResistanceM2PaW = other.vapourResistanceM2PaW.clone();
         coarseEndsPercent = other.coarseEndsPercent.clone();
         bastRoughness = other.bastRoughness.clone();
+        pricePerMetre = other.pricePerMetre.clone();
+        bases = other.bases.clone();
+        origin = other.origin.clone();
         flags = other.flags.clone();
     }
 
@@ -77,6 +96,10 @@ final class ColumnChunk {
         vapourResistanceM2PaW[at] = cloth.vapourResistanceM2PaW();
         coarseEndsPercent[at] = cloth.coarseEndsPercent();
         bastRoughness[at] = cloth.bastRoughness();
+        pricePerMetre[at] =
+                kept.cloth().figure(Property.PRICE_PER_METRE).map(Figure::value).orElse(0.0);
+        bases[at] = Bases.of(kept.cloth()).packed();
+        origin[at] = (byte) kept.origin().ordinal();
         flags[at] = (byte) (THERE
                 | (cloth.massIsEstimated() ? MASS_IS_ESTIMATED : 0)
                 | (cloth.thicknessIsKnown() ? THICKNESS_IS_KNOWN : 0)
@@ -86,6 +109,10 @@ final class ColumnChunk {
     /** The row stays the cloth's own, for when it comes back. */
     void remove(int at) {
         flags[at] = 0;
+    }
+
+    KeptCloth.Origin origin(int at) {
+        return ORIGINS[origin[at]];
     }
 
     boolean isThere(int at) {

@@ -1,6 +1,7 @@
 package campcloth.store;
 
 import campcloth.access.Holding;
+import campcloth.cloth.Bases;
 import campcloth.cloth.ClothColumns;
 import campcloth.cloth.ClothMake;
 import campcloth.cloth.KeptCloth;
@@ -86,8 +87,18 @@ final class Columns implements ClothColumns {
 
     /** The row of a cloth that is there. */
     OptionalInt row(String id) {
-        OptionalInt row = byId.row(id, rows, chunks);
+        OptionalInt row = everHeld(id);
         return row.isPresent() && holds(row.getAsInt()) ? row : OptionalInt.empty();
+    }
+
+    /** The row of a cloth that is there or was. */
+    OptionalInt everHeld(String id) {
+        return byId.row(id, rows, chunks);
+    }
+
+    /** EUR/m, where {@link #bases} tells that one is written. */
+    double pricePerMetre(int row) {
+        return chunk(row).pricePerMetre[at(row)];
     }
 
     /** Whether a whole cloth is as new as its row. */
@@ -178,6 +189,16 @@ final class Columns implements ClothColumns {
     @Override
     public boolean permeabilityIsKnown(int row) {
         return chunk(row).permeabilityIsKnown(at(row));
+    }
+
+    @Override
+    public Bases bases(int row) {
+        return new Bases(chunk(row).bases[at(row)]);
+    }
+
+    @Override
+    public KeptCloth.Origin origin(int row) {
+        return chunk(row).origin(at(row));
     }
 
     private ColumnChunk chunk(int row) {

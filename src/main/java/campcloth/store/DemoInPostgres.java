@@ -1,5 +1,6 @@
 package campcloth.store;
 
+import campcloth.access.Holding;
 import campcloth.access.Role;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
@@ -32,6 +33,7 @@ import org.springframework.transaction.annotation.Transactional;
 class DemoInPostgres implements Demo {
 
     private static final String EVENT_KEY = "event";
+    private static final String DEMO = "demo";
 
     /** Nothing but what comes from the catalogue files. */
     private static final String SOMEBODYS = """
@@ -46,6 +48,7 @@ class DemoInPostgres implements Demo {
     private final Swatches swatches;
     private final ClothRows clothRows;
     private final Guard guard;
+    private final CommonNotes notes;
     private final JdbcTemplate sql;
     private final Clock clock;
 
@@ -56,6 +59,7 @@ class DemoInPostgres implements Demo {
             Swatches swatches,
             ClothRows clothRows,
             Guard guard,
+            CommonNotes notes,
             JdbcTemplate sql,
             Clock clock) {
         this.camp = catalogue.demo();
@@ -64,6 +68,7 @@ class DemoInPostgres implements Demo {
         this.swatches = swatches;
         this.clothRows = clothRows;
         this.guard = guard;
+        this.notes = notes;
         this.sql = sql;
         this.clock = clock;
     }
@@ -82,6 +87,7 @@ class DemoInPostgres implements Demo {
         checkMayDecide();
         clothRows.lockClock();
         guard.asService(this::removeWhatIsAsPutIn);
+        notes.note(Holding.COMMON, "removed", DEMO, DEMO, "what was as it was put in");
         return things();
     }
 
@@ -103,6 +109,7 @@ class DemoInPostgres implements Demo {
         checkMayDecide();
         clothRows.lockClock();
         camp.ifPresent(this::putIn);
+        notes.note(Holding.COMMON, "made", DEMO, DEMO, "what was not there");
         return things();
     }
 

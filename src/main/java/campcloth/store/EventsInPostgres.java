@@ -29,6 +29,7 @@ class EventsInPostgres implements Events {
     private final EventRulesRows rulesRows;
     private final JdbcTemplate sql;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Clock clock;
     private final NewIds ids;
@@ -38,6 +39,7 @@ class EventsInPostgres implements Events {
             EventRulesRows rulesRows,
             JdbcTemplate sql,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Clock clock,
             NewIds ids) {
@@ -45,6 +47,7 @@ class EventsInPostgres implements Events {
         this.rulesRows = rulesRows;
         this.sql = sql;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.clock = clock;
         this.ids = ids;
@@ -99,8 +102,14 @@ class EventsInPostgres implements Events {
         return changed(id, expectedVersion, row -> {
             checkMayBecome(row, event);
             Instant now = clock.instant();
+            boolean rulesDiffer = !json.read(row.body(), Event.class).rules().equals(event.rules());
             row.become(json.write(event), now);
             keepRules(rows.saveAndFlush(row), event, now);
+            note(
+                    row,
+                    "changed",
+                    rulesDiffer ? "rules" : "event",
+                    "version " + expectedVersion + " to " + row.version());
         });
     }
 
@@ -110,6 +119,7 @@ class EventsInPostgres implements Events {
         return changed(id, expectedVersion, row -> {
             guard.checkMayChange(row.holding(), ThingKind.EVENT);
             rows.delete(row);
+            note(row, "removed", "event", "version " + expectedVersion);
         });
     }
 
@@ -134,6 +144,10 @@ class EventsInPostgres implements Events {
                                 .map(line -> new RulesHistory.Version(
                                         line.getVersion(), line.getKeptAt(), line.getCount(), line.getChanged()))
                                 .toList()));
+    }
+
+    private void note(EventRow row, String action, String kind, String what) {
+        notes.note(row.holding(), action, kind, row.getId().toString(), what);
     }
 
     private void keepRules(EventRow row, Event event, Instant now) {

@@ -40,4 +40,8 @@ final class LatelyAsked {
         read.forEach(
                 kept -> cloths.merge(kept.id(), kept, (one, other) -> one.version() > other.version() ? one : other));
     }
+
+    synchronized void forget() {
+        cloths.clear();
+    }
 }

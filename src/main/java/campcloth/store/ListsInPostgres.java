@@ -49,24 +49,30 @@ class ListsInPostgres implements SupplierLists {
 
     private final JdbcTemplate sql;
     private final Guard guard;
+    private final CommonNotes notes;
     private final Json json;
     private final Fibres fibres;
     private final ClothIndex index;
+    private final Fence fence;
     private final Clock clock;
     private final Duration statementLimit;
 
     ListsInPostgres(
             JdbcTemplate sql,
             Guard guard,
+            CommonNotes notes,
             Json json,
             Fibres fibres,
             ClothIndex index,
+            Fence fence,
             Clock clock,
             @Value("${campcloth.database.list-statement-timeout:5m}") Duration statementLimit) {
         this.statementLimit = statementLimit;
         this.sql = sql;
         this.index = index;
+        this.fence = fence;
         this.guard = guard;
+        this.notes = notes;
         this.json = json;
         this.fibres = fibres;
         this.clock = clock;
@@ -133,6 +139,15 @@ class ListsInPostgres implements SupplierLists {
             work.add(watcher);
         }
         ListReport.Counts counts = staged.counts();
+        if (writing) {
+            notes.note(
+                    connection,
+                    "changed",
+                    "list",
+                    order.supplier(),
+                    counts.added() + " cloths added, " + counts.changed() + " changed");
+        }
+        fence.holds(connection);
         connection.commit();
         List<ListReport.Row> rows = new ArrayList<>();
         staged.foremost(rows::add);

@@ -1,10 +1,10 @@
 package campcloth.store;
 
 import campcloth.access.Account;
-import campcloth.access.AccountName;
 import campcloth.access.AuditLog;
 import campcloth.access.LockOut;
 import campcloth.access.LoginWaits;
+import campcloth.access.Tried;
 import java.sql.Timestamp;
 import java.time.Clock;
 import java.time.Duration;
@@ -14,7 +14,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Wrong passwords in a row over PostgreSQL. */
+/** Wrong passwords in a row over PostgreSQL. What was typed as a name and is none is not kept: it may be a password in the wrong field. */
 @Component
 class LoginWaitsInPostgres implements LoginWaits {
 
@@ -32,12 +32,12 @@ class LoginWaitsInPostgres implements LoginWaits {
 
     @Override
     @Transactional
-    public Optional<Duration> begin(String typedName) {
-        String name = digest(typedName);
+    public Optional<Duration> begin(Tried tried) {
+        String key = Digest.of(tried.key());
         Instant now = clock.instant();
         sql.update(
                 "insert into login_wait (name_digest, wrong, last_at) values (?, 0, ?) on conflict do nothing",
-                name,
+                key,
                 Timestamp.from(now));
         Row row = sql.queryForObject(
                 "select wrong, last_at, wait_until from login_wait where name_digest = ? for update",
@@ -45,7 +45,7 @@ class LoginWaitsInPostgres implements LoginWaits {
                         found.getInt("wrong"),
                         found.getTimestamp("last_at").toInstant(),
                         Optional.ofNullable(found.getTimestamp("wait_until")).map(Timestamp::toInstant)),
-                name);
+                key);
         if (row == null) {
             throw new IllegalStateException("the row was just written");
         }
@@ -61,21 +61,24 @@ class LoginWaitsInPostgres implements LoginWaits {
                 wrong,
                 Timestamp.from(now),
                 wait.isZero() ? null : Timestamp.from(now.plus(wait)),
-                name);
+                key);
         return Optional.empty();
     }
 
-    /** What was typed as a name may be a password in the wrong field: of names that are none nothing is noted. */
     @Override
     @Transactional
-    public void refused(String typedName) {
-        sql.queryForList("select id::text from account where name_key = ?", String.class, AccountName.key(typedName))
-                .forEach(id -> audit.note("refused", "login", id, attempt(typedName)));
+    public void refused(Tried tried) {
+        sql.queryForList(
+                        "select id::text from account where name_key = ?",
+                        String.class,
+                        tried.name().key())
+                .forEach(id -> audit.note("refused", "login", id, attempt(tried)));
     }
 
-    private String attempt(String typedName) {
+    private String attempt(Tried tried) {
         return sql
-                .queryForList("select wrong from login_wait where name_digest = ?", Integer.class, digest(typedName))
+                .queryForList(
+                        "select wrong from login_wait where name_digest = ?", Integer.class, Digest.of(tried.key()))
                 .stream()
                 .findFirst()
                 .map(wrong -> "wrong attempt " + wrong + " in a row, wait "
@@ -85,18 +88,15 @@ class LoginWaitsInPostgres implements LoginWaits {
 
     @Override
     @Transactional
-    public void clear(String typedName) {
-        sql.update("delete from login_wait where name_digest = ?", digest(typedName));
+    public void clear(Tried tried) {
+        sql.update("delete from login_wait where name_digest = ?", Digest.of(tried.key()));
     }
 
     @Override
     @Transactional
     public void release(Account account) {
-        clear(account.name().text());
+        clear(Tried.byAnybody(account.name()));
+        clear(Tried.byItself(account.name()));
         audit.note("changed", "account", account.id().toString(), "may try its password at once");
-    }
-
-    private static String digest(String typedName) {
-        return Digest.of(AccountName.key(typedName));
     }
 }

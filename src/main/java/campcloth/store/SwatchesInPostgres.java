@@ -35,6 +35,7 @@ class SwatchesInPostgres implements Swatches {
     private final SwatchRows rows;
     private final SwatchedCloth swatched;
     private final Guard guard;
+    private final CommonNotes notes;
     private final ClothSnapshot snapshot;
     private final Json json;
     private final Clock clock;
@@ -46,6 +47,7 @@ class SwatchesInPostgres implements Swatches {
             SwatchRows rows,
             SwatchedCloth swatched,
             Guard guard,
+            CommonNotes notes,
             ClothSnapshot snapshot,
             Json json,
             Clock clock,
@@ -55,6 +57,7 @@ class SwatchesInPostgres implements Swatches {
         this.rows = rows;
         this.swatched = swatched;
         this.guard = guard;
+        this.notes = notes;
         this.snapshot = snapshot;
         this.json = json;
         this.clock = clock;
@@ -106,6 +109,7 @@ class SwatchesInPostgres implements Swatches {
         SwatchRow row = rows.saveAndFlush(new SwatchRow(id, clothId, newest + 1, json.write(swatch), now()));
         List<KeptSwatch> all = new ArrayList<>(history.newestFirst());
         all.add(swatched.kept(row));
+        note(cloth.get(), "made", id);
         return changed(cloth.get(), SwatchHistory.of(all, history.before()), swatched.kept(row));
     }
 
@@ -126,10 +130,15 @@ class SwatchesInPostgres implements Swatches {
             return new Outcome.NoSwatch();
         }
         rows.deleteById(UUID.fromString(swatchId));
+        note(cloth.get(), "removed", found.get().id());
         List<KeptSwatch> left = history.newestFirst().stream()
                 .filter(kept -> !kept.id().equals(swatchId))
                 .toList();
         return changed(cloth.get(), SwatchHistory.of(left, history.before()), found.get());
+    }
+
+    private void note(ClothRow cloth, String action, Object swatchId) {
+        notes.note(cloth.holding(), action, "swatch", swatchId.toString(), "of the cloth " + cloth.getId());
     }
 
     /** As finely as the database keeps it, so that it reads the same ever after. */

@@ -1,6 +1,7 @@
 package campcloth.advice;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.Estimates;
 import campcloth.cloth.Fit;
 import campcloth.cloth.Layer;
 import campcloth.cloth.ShippedCatalogue;
@@ -31,6 +32,16 @@ final class Camp {
     static final FireAdvice FIRE = new FireAdvice(new FireRules(CATALOGUE.fibres()));
 
     static final Adviser ADVISER = new Adviser(FIRE);
+
+    /** The whole catalogue. */
+    static final List<Candidate> ALL = CATALOGUE.cloths().entrySet().stream()
+            .map(e -> new Candidate(e.getKey(), e.getValue()))
+            .toList();
+
+    static final Cloth WOOL = Estimates.complete(CATALOGUE.cloths().values().stream()
+            .filter(c -> c.blend().words().contains("wool"))
+            .findFirst()
+            .orElseThrow());
 
     static final Spell SUMMER_NOON = new Spell("noon", 5, 27, 50, 1.5, Sun.FULL, Activity.WALKING, Optional.empty());
 
@@ -64,10 +75,7 @@ final class Camp {
 
     /** The whole catalogue ranked. */
     static List<Judged> ranked(Event event) {
-        List<Candidate> all = CATALOGUE.cloths().entrySet().stream()
-                .map(e -> new Candidate(e.getKey(), e.getValue()))
-                .toList();
-        return ranked(event, all);
+        return ranked(event, ALL);
     }
 
     static List<Judged> ranked(Event event, List<Candidate> candidates) {

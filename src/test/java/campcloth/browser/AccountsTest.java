@@ -31,7 +31,7 @@ class AccountsTest {
     private HostedAccounts known;
 
     @ParameterizedTest
-    @EnumSource(names = {"DESKTOP", "DESKTOP_DARK", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
+    @EnumSource(names = {"DESKTOP", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
     void aStrangerLogsInAndComesBack(Visit visit) {
         String name = maker("road", visit);
         try (Visitor visitor = new Visitor(visit, port)) {
@@ -58,7 +58,7 @@ class AccountsTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"DESKTOP_DARK", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
+    @EnumSource(names = {"DESKTOP", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
     void oneKeepsTokensAndAPassword(Visit visit) {
         String name = maker("own", visit);
         try (Visitor visitor = new Visitor(visit, port)) {
@@ -99,7 +99,7 @@ class AccountsTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"DESKTOP_DARK", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
+    @EnumSource(names = {"DESKTOP", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
     void anAdministratorKeepsTheAccounts(Visit visit) {
         String name = "made-" + lower(visit);
         try (Visitor visitor = new Visitor(visit, port);

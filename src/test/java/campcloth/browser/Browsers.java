@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +26,9 @@ final class Browsers {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
+
+    /** How long anything that is to come may take where the machine does other things besides; what is there at once costs nothing. */
+    private static final double PATIENCE_MS = 60_000;
 
     private static @Nullable Browser browser;
 
@@ -49,7 +53,9 @@ final class Browsers {
 
     /** A fresh profile, as of somebody who comes for the first time. */
     static BrowserContext visitor(Visit visit) {
-        return browser().newContext(visit.options());
+        BrowserContext context = browser().newContext(visit.options());
+        context.setDefaultTimeout(PATIENCE_MS);
+        return context;
     }
 
     private static synchronized Browser browser() {
@@ -62,6 +68,7 @@ final class Browsers {
                             .setExecutablePath(chromium().orElseThrow())
                             .setHeadless(true)
                             .setArgs(FLAGS));
+            PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
             Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
         }
         return browser;

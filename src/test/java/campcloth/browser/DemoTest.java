@@ -44,7 +44,7 @@ class DemoTest {
             visitor.holds();
             visitor.at("/");
             visitor.button("Remove the demo").click();
-            assertThat(visitor.path()).isEqualTo("/demo");
+            visitor.comesTo("/demo");
             assertThat(page.getByText("Removed").first()).isVisible();
             visitor.holds();
             assertThat(demo.things()).extracting(DemoThing::standing).containsOnly(Standing.REMOVED);

@@ -93,7 +93,7 @@ class EveryPageTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"DESKTOP_DARK", "PHONE"})
+    @EnumSource(names = {"DESKTOP", "PHONE"})
     void everyPageIsForEverybodyAndKeepsNamesAsText(Visit visit) {
         Deque<String> toVisit = new ArrayDeque<>(begin());
         Set<String> known = new HashSet<>();

@@ -63,7 +63,7 @@ class FoundOutTest {
             visitor.link("Remove this swatch").click();
             visitor.holds();
             visitor.button("Remove it").click();
-            assertThat(visitor.path()).isEqualTo("/cloths/" + id);
+            visitor.comesTo("/cloths/" + id);
             assertThat(shrinkage(id)).isEqualTo(1);
         }
     }
@@ -102,7 +102,7 @@ class FoundOutTest {
                     "What is left when it is cold?",
                     "A hard bead or crust that does not crush between the fingers when it is cold.");
             visitor.button("What can it be?").click();
-            assertThat(visitor.path()).isEqualTo("/burn-test?warp.approach=melts&warp.residue=hard-bead");
+            visitor.comesTo("/burn-test?warp.approach=melts&warp.residue=hard-bead");
             assertThat(page.getByText("Molten cloth sticks to skin: treat it as cloth that melts")
                             .first())
                     .isVisible();

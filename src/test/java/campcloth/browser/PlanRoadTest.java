@@ -13,11 +13,9 @@ import campcloth.event.KeptEvent;
 import campcloth.event.SafetyRule;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,8 +47,6 @@ class PlanRoadTest {
 
     private KeptEvent event;
     private KeptCloth hostile;
-    private final List<String> complaints = new ArrayList<>();
-    private final List<String> elsewhere = new ArrayList<>();
 
     @BeforeEach
     void keep() {
@@ -89,30 +85,29 @@ class PlanRoadTest {
     @ParameterizedTest
     @EnumSource
     void fromTheFirstPageToClothsSideBySide(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = watched(visitor);
-            page.navigate(at("/"));
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/");
             page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName("Plan a garment"))
                     .getByRole(AriaRole.LINK)
                     .click();
-            looked(page, visit, "Plan a garment");
+            looked(visitor, "Plan a garment");
             page.getByLabel("Which event").selectOption(event.id());
             if (!visit.scripts()) {
-                button(page, "Show what is known of it").click();
+                visitor.button("Show what is known of it").click();
             }
             assertThat(page.getByText("Nothing that melts within three metres <b>of fire</b>"))
                     .isVisible();
             page.getByLabel("Apron").check();
             if (!visit.scripts()) {
-                button(page, "Show what this garment needs").click();
+                visitor.button("Show what this garment needs").click();
             }
             assertThat(page.getByText("Measurements for this garment: Apron")).isVisible();
             assertThat(page.getByText("Measurements for this garment: Tunic")).hasCount(0);
             page.getByLabel("Size", new Page.GetByLabelOptions().setExact(true)).selectOption("W-M");
-            looked(page, visit, "Plan a garment");
-            button(page, "Rank the cloths").click();
+            looked(visitor, "Plan a garment");
+            visitor.button("Rank the cloths").click();
 
-            looked(page, visit, "Cloths for this garment: Apron");
+            looked(visitor, "Cloths for this garment: Apron");
             assertThat(page.getByRole(AriaRole.ARTICLE).first()).containsText("1.");
             Locator named = page.locator(".plan-first a");
             assertThat(named).hasCount(3);
@@ -137,84 +132,53 @@ class PlanRoadTest {
             page.getByLabel("Compare: ").nth(0).check();
             page.getByLabel("Compare: ").nth(1).check();
             page.getByLabel("Compare: ").last().check();
-            button(page, "Compare those ticked").click();
-            looked(page, visit, "Side by side for this garment: Apron");
+            visitor.button("Compare those ticked").click();
+            looked(visitor, "Side by side for this garment: Apron");
             Locator columns = page.getByRole(AriaRole.TABLE).first().getByRole(AriaRole.COLUMNHEADER);
             assertThat(columns).hasCount(3);
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("How firm is this order?"))
+            visitor.link("How firm is this order?")
                     .click();
-            looked(page, visit, "How firm the order is");
-            assertQuiet();
+            looked(visitor, "How firm the order is");
         }
     }
 
+    /** Where no scripts run, none of these could. */
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"DESKTOP", "PHONE"})
     void hostileNamesAreOnlyText(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = watched(visitor);
-            page.navigate(at("/plan/cloths?event=" + event.id() + "&design=shirt&text=gnol"));
-            looked(page, visit, "Cloths for this garment: Shirt of rectangles");
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/plan/cloths?event=" + event.id() + "&design=shirt&text=gnol");
+            looked(visitor, "Cloths for this garment: Shirt of rectangles");
             assertThat(page.getByRole(AriaRole.ARTICLE)).hasCount(1);
             assertThat(page.getByRole(AriaRole.ARTICLE)).containsText("<script>alert(1)</script>");
-            page.navigate(at("/plan/compare?event=" + event.id() + "&design=shirt&cloth=" + hostile.id() + "&cloth="
-                    + anyCloth().id()));
-            looked(page, visit, "Side by side for this garment: Shirt of rectangles");
-            page.navigate(at("/plan/better?event=" + event.id() + "&design=shirt&cloth=" + hostile.id()));
-            looked(page, visit, "What would better the verdict");
-            assertQuiet();
+            visitor.at("/plan/compare?event=" + event.id() + "&design=shirt&cloth=" + hostile.id() + "&cloth="
+                    + anyCloth().id());
+            looked(visitor, "Side by side for this garment: Shirt of rectangles");
+            visitor.at("/plan/better?event=" + event.id() + "&design=shirt&cloth=" + hostile.id());
+            looked(visitor, "What would better the verdict");
         }
     }
 
     @ParameterizedTest
     @EnumSource
     void whatIsWrongIsToldAtItsField(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = watched(visitor);
-            page.navigate(at("/plan/cloths?season=SUMMER&design=tunic&measures%5BchestCm%5D=900&day.airC=warm"));
-            looked(page, visit, "Plan a garment");
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/plan/cloths?season=SUMMER&design=tunic&measures%5BchestCm%5D=900&day.airC=warm");
+            looked(visitor, "Plan a garment");
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("Write a number with digits");
-            page.navigate(at("/plan/cloths?season=SUMMER&design=tunic&measures%5BchestCm%5D=900"));
-            looked(page, visit, "Plan a garment");
+            visitor.at("/plan/cloths?season=SUMMER&design=tunic&measures%5BchestCm%5D=900");
+            looked(visitor, "Plan a garment");
             assertThat(page.getByLabel("Round the chest")).hasValue("900");
-            page.navigate(at("/plan?use=CHILDRENS_COSTUME"));
-            looked(page, visit, "No cloth is ranked for this");
+            visitor.at("/plan?use=CHILDRENS_COSTUME");
+            looked(visitor, "No cloth is ranked for this");
         }
     }
 
-    private Page watched(BrowserContext visitor) {
-        Page page = visitor.newPage();
-        page.setDefaultTimeout(60_000);
-        page.onConsoleMessage(message -> complaints.add(message.text()));
-        page.onDialog(dialog -> complaints.add(dialog.message()));
-        page.onRequest(request -> {
-            if (!request.url().startsWith(at("/"))) {
-                elsewhere.add(request.url());
-            }
-        });
-        return page;
-    }
-
-    private void looked(Page page, Visit visit, String heading) {
+    private static void looked(Visitor visitor, String heading) {
+        Page page = visitor.page();
         assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                 .hasText(heading);
         assertThat(page.content()).as("a text is missing on %s", page.url()).doesNotContain("??");
-        if (visit.scripts()) {
-            Accessible.isAccessible(page);
-            Accessible.fitsItsScreen(page);
-        }
-    }
-
-    private void assertQuiet() {
-        assertThat(elsewhere).isEmpty();
-        assertThat(complaints).isEmpty();
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name));
-    }
-
-    private String at(String path) {
-        return "http://localhost:" + port + path;
+        visitor.holds();
     }
 }

@@ -11,6 +11,7 @@ import campcloth.event.SafetyRule;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Optional;
@@ -201,8 +202,9 @@ class PrintTest {
     }
 
     private byte[] printed(String path, String paper) {
-        try (Visitor visitor = new Visitor(Visit.DESKTOP_DARK, port)) {
+        try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             Page page = visitor.at(path);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
             page.locator(".layout-picture img").evaluate("img => { img.loading = 'eager'; return img.decode(); }");
             return page.pdf(new Page.PdfOptions().setFormat(paper));
         }

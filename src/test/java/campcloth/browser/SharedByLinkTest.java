@@ -31,7 +31,7 @@ class SharedByLinkTest {
     private HostedAccounts known;
 
     @ParameterizedTest
-    @EnumSource(names = {"DESKTOP_DARK", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
+    @EnumSource(names = {"DESKTOP", "PHONE", "PHONE_WITHOUT_SCRIPTS"})
     void anEventIsReadByItsLinkUntilItsOwnerStopsSharing(Visit visit) {
         try (Visitor owner = new Visitor(visit, port);
                 Visitor stranger = new Visitor(visit, port)) {

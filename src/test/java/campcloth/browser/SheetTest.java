@@ -11,7 +11,7 @@ import campcloth.event.Events;
 import campcloth.event.KeptEvent;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -241,14 +241,14 @@ class SheetTest {
                 searching.execute(() -> gate.through(() -> {
                     inside.countDown();
                     try {
-                        return done.await(60, TimeUnit.SECONDS);
+                        return done.await(180, TimeUnit.SECONDS);
                     } catch (InterruptedException stopped) {
                         Thread.currentThread().interrupt();
                         return false;
                     }
                 }));
             }
-            assertThat(inside.await(10, TimeUnit.SECONDS)).isTrue();
+            assertThat(inside.await(60, TimeUnit.SECONDS)).isTrue();
             HttpResponse<String> answer = new SheetSamples(port)
                     .post("/plan/sheets", "asked=" + SheetSamples.encoded(ASKED) + "&cloth=" + CLOTH);
             assertThat(answer.statusCode()).isEqualTo(503);
@@ -258,7 +258,7 @@ class SheetTest {
             done.countDown();
             searching.shutdown();
         }
-        assertThat(searching.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(searching.awaitTermination(60, TimeUnit.SECONDS)).isTrue();
     }
 
     private String text(String path) {

@@ -3,14 +3,11 @@ package campcloth.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.SelectOption;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,65 +23,57 @@ class ShopTest {
     /** What the field takes from somebody who types or pastes. */
     private static final int MOST_TYPED = 2000;
 
-    /** The first answer of a service that has just started may be waited for. */
-    private static final double PATIENCE_MS = 30_000;
-
     @LocalServerPort
     private int port;
 
     @ParameterizedTest
     @EnumSource
     void oneFormOneAnswerOnOneScreen(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            List<String> wrong = watched(page);
-            open(page);
-            isAsItShouldBe(page, visit);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
+            visitor.holds();
             page.getByLabel("What the label says").fill("65 % polyester 35 % cotton");
             page.getByLabel("Width").fill("150,5");
-            ask(page, "Tunic", "Summer");
+            ask(visitor, "Tunic", "Summer");
             assertThat(verdict(page)).hasText("Ruled out");
             assertThat(page.locator("#may")).containsText("Stop");
             assertThat(page.locator("#much")).containsText("of cloth 150.5 cm wide");
             assertThat(page.locator("#watch")).containsText("Wash it before cutting");
-            isAsItShouldBe(page, visit);
+            visitor.holds();
             if (visit.name().startsWith("PHONE")) {
                 onTheFirstScreen(page);
             }
-            assertThat(wrong).isEmpty();
         }
     }
 
     @ParameterizedTest
     @EnumSource
     void withoutALabelItIsTheWorstItCouldBe(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
             page.getByLabel("I do not know what it is made of").check();
-            ask(page, "Cloak", "Autumn");
+            ask(visitor, "Cloak", "Autumn");
             assertThat(verdict(page)).hasText("Ruled out");
             assertThat(page.locator("#may")).containsText("No label");
             assertThat(page.locator("#may").getByRole(AriaRole.LINK)).hasAttribute("href", "/burn-test");
             if (visit.name().startsWith("PHONE")) {
                 onTheFirstScreen(page);
             }
-            isAsItShouldBe(page, visit);
+            visitor.holds();
         }
     }
 
     @ParameterizedTest
     @EnumSource
     void whatCannotBeReadIsMarkedAndAReadingCanBeTaken(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
             page.getByLabel("What the label says").fill("80% AC 20% WO");
-            ask(page, "Tunic", "Summer");
+            ask(visitor, "Tunic", "Summer");
             assertThat(verdict(page)).hasText("Ruled out");
             assertThat(page.locator("#may")).containsText("cannot be read without guessing");
             assertThat(page.locator("mark")).hasText("AC");
-            isAsItShouldBe(page, visit);
+            visitor.holds();
             if (visit.name().startsWith("PHONE")) {
                 onTheFirstScreen(page);
             }
@@ -98,16 +87,14 @@ class ShopTest {
     @ParameterizedTest
     @EnumSource
     void keptAsAClothOfMyOwn(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
             page.getByLabel("What the label says").fill("100% Leinen");
             page.getByLabel("Weight, if it stands there").fill("220");
-            ask(page, "Tunic", "Summer");
+            ask(visitor, "Tunic", "Summer");
             assertThat(verdict(page)).not().hasText("Ruled out");
             page.getByLabel("Name, to keep it by").fill("Leinen vom Markt");
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Keep as a cloth of mine"))
-                    .click();
+            visitor.button("Keep as a cloth of mine").click();
             page.waitForURL(Pattern.compile(".*/cloths/[^/]+$"));
         }
     }
@@ -115,18 +102,16 @@ class ShopTest {
     @ParameterizedTest
     @EnumSource
     void inchesAndYards(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show inches and ounces"))
-                    .click();
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
+            visitor.button("Show inches and ounces").click();
             page.getByLabel("What the label says").fill("100% wool");
             page.getByLabel("Width").fill("59");
             page.getByLabel("Weight, if it stands there").fill("8.5");
             page.getByText("Price, treatment").click();
             page.getByLabel("Price").fill("12");
             page.getByLabel("Currency").selectOption("USD");
-            ask(page, "Tunic", "Autumn");
+            ask(visitor, "Tunic", "Autumn");
             assertThat(page.locator("#much .shop-figure")).hasText(Pattern.compile(".* yd"));
             assertThat(page.locator("#much")).containsText("of cloth 59 in wide");
             assertThat(page.locator("#much")).containsText("USD");
@@ -138,87 +123,69 @@ class ShopTest {
     @ParameterizedTest
     @EnumSource
     void tooNarrowIsToldWithWhatHelps(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
             page.getByLabel("What the label says").fill("100% cotton");
             page.getByLabel("Width").fill("45");
-            ask(page, "Tunic", "Summer");
+            ask(visitor, "Tunic", "Summer");
             assertThat(page.locator("#much")).containsText("Too narrow");
             assertThat(page.locator("#much")).containsText("take cloth at least");
-            isAsItShouldBe(page, visit);
+            visitor.holds();
         }
     }
 
     @ParameterizedTest
     @EnumSource
     void whatIsRefusedStandsAtItsField(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            open(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
+            Page page = visitor.at("/shop");
             page.getByLabel("What the label says").fill("100% cotton");
             page.getByLabel("Width").fill("wide");
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?"))
-                    .click();
+            visitor.button("May I?").click();
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("Write a number with digits");
             assertThat(page.getByLabel("Width")).hasValue("wide");
             assertThat(page.locator("#answer")).hasCount(0);
-            isAsItShouldBe(page, visit);
+            visitor.holds();
         }
     }
 
+    /** Where no scripts run, none of these could. */
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"DESKTOP", "PHONE"})
     void hostileLabelsAreText(Visit visit) {
-        try (BrowserContext visitor = Browsers.visitor(visit)) {
-            Page page = visitor.newPage();
-            List<String> wrong = watched(page);
+        try (Visitor visitor = new Visitor(visit, port)) {
             for (String hostile : List.of(
                     "<script>alert(1)</script>",
                     "\"><svg onload=alert(1)>",
                     "\u202e100% nottoc \u2066wool",
                     "${7*7} #{shop.title} __${7*7}__",
                     "x".repeat(10_000))) {
-                open(page);
+                Page page = visitor.at("/shop");
                 page.getByLabel("What the label says").fill(hostile);
-                ask(page, "Tunic", "Summer");
+                ask(visitor, "Tunic", "Summer");
                 assertThat(verdict(page)).hasText("Ruled out");
                 assertThat(page.locator("#may")).containsText("cannot be read");
                 assertThat(page.locator("svg")).hasCount(0);
                 assertThat(page.getByLabel("What the label says"))
                         .hasValue(hostile.substring(0, Math.min(MOST_TYPED, hostile.length())));
-                if (visit.scripts()) {
-                    Accessible.fitsItsScreen(page);
-                }
+                Accessible.fitsItsScreen(page);
             }
-            assertThat(wrong).isEmpty();
         }
     }
 
-    private void open(Page page) {
-        page.navigate("http://localhost:" + port + "/shop");
-    }
-
-    private static void ask(Page page, String garment, String season) {
+    private static void ask(Visitor visitor, String garment, String season) {
+        Page page = visitor.page();
         page.getByLabel("Garment", new Page.GetByLabelOptions().setExact(true))
                 .selectOption(new SelectOption().setLabel(garment));
         page.getByLabel("Size", new Page.GetByLabelOptions().setExact(true)).selectOption("W-M");
         page.getByLabel("Season", new Page.GetByLabelOptions().setExact(true))
                 .selectOption(new SelectOption().setLabel(season));
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("May I?"))
-                .click();
-        assertThat(page.locator("#answer")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MS));
+        visitor.button("May I?").click();
+        assertThat(page.locator("#answer")).isVisible();
     }
 
     private static Locator verdict(Page page) {
         return page.locator("#may .verdict");
-    }
-
-    private static void isAsItShouldBe(Page page, Visit visit) {
-        if (visit.scripts()) {
-            Accessible.isAccessible(page);
-            Accessible.fitsItsScreen(page);
-        }
     }
 
     /** Verdict, length and what to watch, where the page stands after the answer came. */
@@ -229,20 +196,5 @@ class ShopTest {
             assertThat(box.y).as("top of %s", part).isGreaterThanOrEqualTo(-1);
             assertThat(box.y + box.height).as("bottom of %s", part).isLessThanOrEqualTo(SCREEN_PX);
         }
-    }
-
-    private List<String> watched(Page page) {
-        List<String> wrong = new ArrayList<>();
-        page.onConsoleMessage(message -> wrong.add(message.text()));
-        page.onDialog(dialog -> {
-            wrong.add("dialog: " + dialog.message());
-            dialog.dismiss();
-        });
-        page.onRequest(request -> {
-            if (!request.url().startsWith("http://localhost:" + port + "/")) {
-                wrong.add(request.url());
-            }
-        });
-        return wrong;
     }
 }

@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Somebody at a page, who complains where the console does and where anything is asked from another server. */
+/** Somebody at a page, who complains where the console does, where a dialog opens, and where anything is asked from another server. */
 final class Visitor implements AutoCloseable {
 
     private final BrowserContext context;
@@ -30,6 +31,10 @@ final class Visitor implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
+        page.onDialog(dialog -> {
+            complaints.add("dialog: " + dialog.message());
+            dialog.dismiss();
+        });
         page.onRequest(request -> {
             if (!request.url().startsWith(server + "/")) {
                 complaints.add(request.url());
@@ -70,6 +75,11 @@ final class Visitor implements AutoCloseable {
         return page.url().substring(server.length());
     }
 
+    /** Waits until the page is there, as where a form that was sent leads to. */
+    void comesTo(String path) {
+        PlaywrightAssertions.assertThat(page).hasURL(server + path);
+    }
+
     /** Fills in the login that is shown, and sends it. */
     void logIn(String name, String password) {
         page.getByLabel("Name").fill(name);
@@ -79,10 +89,7 @@ final class Visitor implements AutoCloseable {
 
     /** The page as it stands is usable by everybody. */
     void holds() {
-        if (visit.scripts()) {
-            Accessible.isAccessible(page);
-            Accessible.fitsItsScreen(page);
-        }
+        visit.holds(page);
     }
 
     @Override

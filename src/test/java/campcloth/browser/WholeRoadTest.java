@@ -18,9 +18,6 @@ class WholeRoadTest {
 
     private static final String RULE = "No more than a third synthetic within three metres of open fire";
 
-    /** The first answers of a service that has just started may be waited for. */
-    private static final double PATIENCE_MS = 25_000;
-
     /** Nothing on the way lies further than this many presses of the key. */
     private static final int MOST_TABS = 150;
 
@@ -28,15 +25,11 @@ class WholeRoadTest {
     private int port;
 
     @ParameterizedTest
-    @EnumSource(
-            value = Visit.class,
-            names = {"DESKTOP_DARK"},
-            mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource
     void fromTheFirstPageToThePlanSheetAndIntoTheShop(Visit visit) {
         String camp = "Bend of the river " + visit;
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/");
-            page.setDefaultTimeout(PATIENCE_MS);
             visitor.holds();
             anEventIsMade(visitor, camp);
             visitor.link("Plan a garment for it").click();
@@ -150,7 +143,6 @@ class WholeRoadTest {
     void theKeyboardAloneLeadsToARanking() {
         try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             Page page = visitor.at("/");
-            page.setDefaultTimeout(PATIENCE_MS);
             page.keyboard().press("Tab");
             assertThat(focused(page)).hasText("To the contents");
             page.keyboard().press("Enter");

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A catalogue that cannot be changed; every search finds everything. */
 public final class ClothsInMemory implements Cloths {
@@ -36,11 +35,6 @@ public final class ClothsInMemory implements Cloths {
     @Override
     public List<KeptCloth> matching(ClothSearch search) {
         return List.copyOf(cloths.values());
-    }
-
-    @Override
-    public void each(Consumer<KeptCloth> visitor) {
-        cloths.values().forEach(visitor);
     }
 
     @Override
@@ -166,6 +160,16 @@ public final class ClothsInMemory implements Cloths {
         @Override
         public boolean thicknessIsKnown(int row) {
             return numbers.get(row).thicknessIsKnown();
+        }
+
+        @Override
+        public Bases bases(int row) {
+            return Bases.of(kept.get(row).cloth());
+        }
+
+        @Override
+        public KeptCloth.Origin origin(int row) {
+            return kept.get(row).origin();
         }
 
         @Override

@@ -13,9 +13,14 @@ import campcloth.figure.Refused;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Random;
+import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 
 /** How much is known of a catalogue: counted by hand on small ones, by sums on drawn ones. */
@@ -32,6 +37,10 @@ class CompletenessTest {
         return Objects.requireNonNull(completeness.byOrigin().get(origin));
     }
 
+    private static Cloths cloths(List<KeptCloth> all) {
+        return new ClothsInMemory(all);
+    }
+
     private static KeptCloth kept(String id, Origin origin, Cloth cloth) {
         return new KeptCloth(id, 1, origin, cloth, Holding.COMMON);
     }
@@ -39,7 +48,7 @@ class CompletenessTest {
     @Test
     void eachPropertyIsCountedByItsBasis() {
         Completeness completeness = Completeness.of(
-                List.of(
+                cloths(List.of(
                         kept("a", Origin.OWN, LINEN.with(Property.WEIGHT_GSM, figure(Basis.MEASURED))),
                         kept("b", Origin.OWN, LINEN.with(Property.WEIGHT_GSM, figure(Basis.DECLARED))),
                         kept(
@@ -48,7 +57,7 @@ class CompletenessTest {
                                 LINEN.with(Property.WEIGHT_GSM, figure(Basis.TYPICAL))
                                         .with(Property.PRICE_PER_METRE, figure(Basis.ESTIMATED))),
                         kept("d", Origin.CATALOGUE, LINEN.with(Property.WEIGHT_GSM, figure(Basis.ESTIMATED))),
-                        kept("e", Origin.EDITED, LINEN))::forEach,
+                        kept("e", Origin.EDITED, LINEN))),
                 10);
         Tally whole = completeness.whole();
         assertThat(whole.cloths()).isEqualTo(5);
@@ -66,7 +75,7 @@ class CompletenessTest {
     @Test
     void fibreDiametersAreWorthMeasuringOnlyWhereThereIsHair() {
         List<Gap> gaps = Completeness.of(
-                        List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL))::forEach, 10)
+                        cloths(List.of(kept("linen", Origin.OWN, LINEN), kept("wool", Origin.OWN, WOOL))), 10)
                 .worthMeasuring();
         assertThat(gaps).extracting(gap -> gap.kept().id()).containsExactly("linen", "wool");
         assertThat(gaps).extracting(Gap::measurable).containsExactly(7, 9);
@@ -81,10 +90,10 @@ class CompletenessTest {
         Cloth best = better.with(Property.WEIGHT_GSM, figure(Basis.MEASURED));
         List<KeptCloth> catalogue =
                 List.of(kept("a", Origin.OWN, best), kept("b", Origin.OWN, better), kept("c", Origin.OWN, LINEN));
-        assertThat(Completeness.of(catalogue::forEach, 2).worthMeasuring())
+        assertThat(Completeness.of(cloths(catalogue), 2).worthMeasuring())
                 .extracting(gap -> gap.kept().id())
                 .containsExactly("c", "b");
-        assertThat(Completeness.of(catalogue::forEach, 0).worthMeasuring()).isEmpty();
+        assertThat(Completeness.of(cloths(catalogue), 0).worthMeasuring()).isEmpty();
     }
 
     @Test
@@ -93,7 +102,7 @@ class CompletenessTest {
         for (Property property : Property.values()) {
             known = known.with(property, figure(Basis.MEASURED));
         }
-        assertThat(Completeness.of(List.of(kept("a", Origin.OWN, known))::forEach, 10)
+        assertThat(Completeness.of(cloths(List.of(kept("a", Origin.OWN, known))), 10)
                         .worthMeasuring())
                 .isEmpty();
     }
@@ -101,17 +110,8 @@ class CompletenessTest {
     @Test
     void theCountsOfEachPropertySumToTheClothsAndTheOriginsToTheWhole() {
         Samples.tries(61, 200, random -> {
-            List<KeptCloth> catalogue = new ArrayList<>();
-            for (int i = 0; i < 30; i++) {
-                Cloth cloth = Samples.any(random);
-                for (Property property : Property.values()) {
-                    if (random.nextBoolean()) {
-                        cloth = cloth.with(property, figure(Samples.pick(random, List.of(Basis.values()))));
-                    }
-                }
-                catalogue.add(kept("c" + i, Samples.pick(random, List.of(Origin.values())), cloth));
-            }
-            Completeness completeness = Completeness.of(catalogue::forEach, 5);
+            List<KeptCloth> catalogue = drawn(random, 30);
+            Completeness completeness = Completeness.of(cloths(catalogue), 5);
             Tally whole = completeness.whole();
             for (Property property : Property.values()) {
                 long sum = Arrays.stream(Basis.values())
@@ -129,13 +129,83 @@ class CompletenessTest {
             }
             List<KeptCloth> shuffled = new ArrayList<>(catalogue);
             Collections.shuffle(shuffled, new Random(random.nextLong()));
-            assertThat(Completeness.of(shuffled::forEach, 5).worthMeasuring()).isEqualTo(completeness.worthMeasuring());
+            assertThat(Completeness.of(cloths(shuffled), 5).worthMeasuring()).isEqualTo(completeness.worthMeasuring());
         });
+    }
+
+    /** The columns tell the same as looking at each whole cloth. */
+    @Test
+    void whatIsCountedIsWhatACountOneByOneComesTo() {
+        Samples.tries(62, 200, random -> {
+            List<KeptCloth> catalogue = drawn(random, random.nextInt(40));
+            int limit = random.nextInt(12);
+            Completeness completeness = Completeness.of(cloths(catalogue), limit);
+            assertThat(counts(completeness.whole())).isEqualTo(counted(catalogue));
+            for (Origin origin : Origin.values()) {
+                List<KeptCloth> of = catalogue.stream()
+                        .filter(kept -> kept.origin() == origin)
+                        .toList();
+                assertThat(completeness.byOrigin().containsKey(origin)).isEqualTo(!of.isEmpty());
+                if (!of.isEmpty()) {
+                    assertThat(counts(tally(completeness, origin))).isEqualTo(counted(of));
+                }
+            }
+            assertThat(completeness.worthMeasuring())
+                    .isEqualTo(catalogue.stream()
+                            .flatMap(kept -> Gap.of(kept).stream())
+                            .sorted(Comparator.comparingDouble(Gap::knownShare)
+                                    .thenComparing(gap -> gap.kept().id()))
+                            .limit(limit)
+                            .toList());
+        });
+    }
+
+    /** By property, how many cloths are known by each basis, and of how many nothing is. */
+    private static Map<Property, List<Long>> counted(List<KeptCloth> cloths) {
+        Map<Property, List<Long>> counted = new EnumMap<>(Property.class);
+        for (Property property : Property.values()) {
+            List<Long> counts = new ArrayList<>(Collections.nCopies(Basis.values().length + 1, 0L));
+            for (KeptCloth kept : cloths) {
+                Optional<Basis> written = kept.cloth().figure(property).map(Figure::basis);
+                int place = written.map(Basis::ordinal)
+                        .orElse(property == Property.PRICE_PER_METRE ? 4 : Basis.ESTIMATED.ordinal());
+                counts.set(place, counts.get(place) + 1);
+            }
+            counted.put(property, counts);
+        }
+        return counted;
+    }
+
+    private static Map<Property, List<Long>> counts(Tally tally) {
+        Map<Property, List<Long>> counts = new EnumMap<>(Property.class);
+        for (Property property : Property.values()) {
+            List<Long> of = new ArrayList<>();
+            for (Basis basis : Basis.values()) {
+                of.add(tally.cloths(property, basis));
+            }
+            of.add(tally.clothsWithout(property));
+            counts.put(property, of);
+        }
+        return counts;
+    }
+
+    private static List<KeptCloth> drawn(RandomGenerator random, int cloths) {
+        List<KeptCloth> catalogue = new ArrayList<>();
+        for (int i = 0; i < cloths; i++) {
+            Cloth cloth = Samples.any(random);
+            for (Property property : Property.values()) {
+                if (random.nextInt(3) > 0) {
+                    cloth = cloth.with(property, figure(Samples.pick(random, List.of(Basis.values()))));
+                }
+            }
+            catalogue.add(kept("c" + i, Samples.pick(random, List.of(Origin.values())), cloth));
+        }
+        return catalogue;
     }
 
     @Test
     void anEmptyCatalogueIsCountedAsEmpty() {
-        Completeness none = Completeness.of(nobody -> {}, 10);
+        Completeness none = Completeness.of(cloths(List.of()), 10);
         assertThat(none.whole().cloths()).isZero();
         assertThat(none.byOrigin()).isEmpty();
         assertThat(none.worthMeasuring()).isEmpty();
@@ -143,7 +213,7 @@ class CompletenessTest {
 
     @Test
     void aLimitThatCannotBeIsRefused() {
-        assertThatThrownBy(() -> Completeness.of(nobody -> {}, -1)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> Completeness.of(nobody -> {}, 101)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Completeness.of(cloths(List.of()), -1)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> Completeness.of(cloths(List.of()), 101)).isInstanceOf(Refused.class);
     }
 }

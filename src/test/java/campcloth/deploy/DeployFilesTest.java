@@ -90,7 +90,9 @@ class DeployFilesTest {
         assertThat(proxy)
                 .contains("uri /actuator/health/readiness", "check port " + MANAGEMENT)
                 .contains("server one one:" + PAGES, "server two two:" + PAGES)
-                .contains("unique-id-header X-Request-Id", "del-header X-Forwarded-For");
+                .contains("unique-id-header X-Request-Id", "del-header X-Forwarded-For")
+                .as("%61ctuator is actuator to what answers")
+                .contains("deny_status 404 if { path,url_dec -m beg /actuator }");
         assertThat(Files.readString(DeployFiles.FOLDER.resolve("Dockerfile")))
                 .contains("/dev/tcp/127.0.0.1/" + MANAGEMENT, "GET /actuator/health/readiness");
     }

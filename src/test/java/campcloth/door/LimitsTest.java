@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletRequest;
 
 /** How often may be asked, by a clock that is moved by hand. */
@@ -53,10 +54,23 @@ class LimitsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"POST, /%6Cogin", "POST, /login", "POST, /account/%70assword", "GET, /oauth2/authorization/oidc"})
+    void aLoginCountsHoweverItsAddressIsWritten(String method, String path) {
+        assertThat(taken(method, path, "192.0.2.1", null, 5)).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/%61pi/advice", "/api/%65xport", "/plan/cl%6Fths"})
+    void whatTakesLongCountsHoweverItsAddressIsWritten(String path) {
+        assertThat(taken("GET", path, "192.0.2.1", ONE, 6)).isEqualTo(4);
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "2001:db8:1:2::1, 2001:db8:1:2:ffff::9, true",
         "2001:db8:1:2::1, 2001:db8:1:3::1, false",
-        "192.0.2.1, 192.0.2.2, false"
+        "192.0.2.1, 192.0.2.2, false",
+        "a name that nobody looks up, another, false"
     })
     void wholeNetworksOfTheSixthVersionAreOne(String one, String other, boolean same) {
         assertThat(Limits.network(one).equals(Limits.network(other))).isEqualTo(same);

@@ -10,6 +10,7 @@ import campcloth.access.Role;
 import campcloth.journey.Browsing;
 import campcloth.store.postgres.PostgresForTests;
 import java.net.http.HttpResponse;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.security.oauth2.client.web.OAuth2AuthorizationRequestRedirectFilter;
+import org.springframework.security.web.SecurityFilterChain;
 
 /** Logging in through a provider of OpenID Connect, one of a few lines on this machine. */
 class ProviderRoadTest {
@@ -88,6 +91,59 @@ class ProviderRoadTest {
         issuer.person = Map.of("sub", "subject-9", "email", "reeve@wendlow.example", "email_verified", false);
         loggedIn(new Browsing(port));
         assertThat(account("subject-9").orElseThrow().roles()).containsExactly(Role.MAKER);
+    }
+
+    @Test
+    void aSubjectInOtherLettersIsSomebodyElse() {
+        issuer.person = Map.of("sub", "SUBJECT-7");
+        loggedIn(new Browsing(port));
+        assertThat(account("SUBJECT-7").orElseThrow().roles()).containsExactly(Role.MAKER);
+    }
+
+    @Test
+    void theWayThereCarriesWhatTheWayBackIsHeldTo() {
+        HttpResponse<String> there = new Browsing(port).get("/oauth2/authorization/oidc");
+        assertThat(there.headers().firstValue("Location").orElseThrow())
+                .contains(
+                        "response_type=code", "&state=", "&nonce=", "&code_challenge=", "&code_challenge_method=S256");
+    }
+
+    @Test
+    void anIdentityForAnotherLoginIsNone() {
+        issuer.person = Map.of("sub", "subject-12", "nonce", "of another login");
+        assertThat(path(loggedIn(new Browsing(port)))).isEqualTo("/login?failed");
+        assertThat(account("subject-12")).isEmpty();
+    }
+
+    @Test
+    void anAnswerToSomebodyElsesLoginIsNone() {
+        issuer.person = Map.of("sub", "subject-13");
+        HttpResponse<String> there = new Browsing(port).get("/oauth2/authorization/oidc");
+        HttpResponse<String> at =
+                Cookies.elsewhere(there.headers().firstValue("Location").orElseThrow());
+        Browsing another = new Browsing(port);
+        another.get("/oauth2/authorization/oidc");
+        assertThat(path(another.get(path(at)))).isEqualTo("/login?failed");
+        assertThat(account("subject-13")).isEmpty();
+    }
+
+    @Test
+    void aSessionIsNotTheOneThatWasThereBeforeTheLogin() {
+        issuer.person = Map.of("sub", "subject-14");
+        Browsing browser = new Browsing(port);
+        browser.get("/oauth2/authorization/oidc");
+        String before = browser.session().orElseThrow().getValue();
+        loggedIn(browser);
+        assertThat(browser.session().orElseThrow().getValue()).isNotEqualTo(before);
+    }
+
+    @Test
+    void howOftenALoginBeginsIsCountedBeforeItBegins() {
+        List<Class<?>> order = service.getBean(SecurityFilterChain.class).getFilters().stream()
+                .<Class<?>>map(Object::getClass)
+                .toList();
+        assertThat(order)
+                .containsSubsequence(List.of(LimitFilter.class, OAuth2AuthorizationRequestRedirectFilter.class));
     }
 
     @Test

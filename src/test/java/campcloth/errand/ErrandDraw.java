@@ -12,6 +12,7 @@ import campcloth.garment.Option;
 import campcloth.garment.SewnBy;
 import campcloth.plan.CuttingPlan;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,51 +21,57 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
-/** Draws errands with their plans: every design, options, cloths of the catalogue; the same seed draws the same. */
+/**
+ * Draws errands with their plans: every design, options, cloths of the catalogue; the same seed draws the same. They are drawn once for
+ * all properties, since each plan is a search.
+ */
 final class ErrandDraw {
 
     /** One draw. */
-    record Drawn(Errand errand, SewnBy by, CuttingPlan plan, ErrandSheet sheet) {}
+    record Drawn(long seed, Errand errand, SewnBy by, CuttingPlan plan, ErrandSheet sheet) {}
 
-    private static final int ROUNDS = 12;
+    private static final long SEED = 100;
+    private static final int ROUNDS = 20;
     private static final List<String> SIZES = List.of("W-S", "M-M", "M-L");
+
+    private static final List<Drawn> ALL =
+            Designs.all().stream().flatMap(design -> of(design).stream()).toList();
 
     private final SplittableRandom random;
     private final Design design;
 
+    private final long seed;
+
     private ErrandDraw(Design design, long seed) {
         this.design = design;
+        this.seed = seed;
         this.random = new SplittableRandom(seed);
     }
 
     /** Tries a property on many draws of each design; a failure names design, seed and draw. */
-    static void always(long seed, Consumer<Drawn> property) {
-        for (Design design : Designs.all()) {
-            int drawn = 0;
-            for (int i = 0; i < ROUNDS; i++) {
-                ErrandDraw draw = new ErrandDraw(design, seed + i);
-                Errand errand = draw.errand();
-                Optional<Drawn> made = draw.unlessRefused(errand);
-                if (made.isPresent()) {
-                    drawn++;
-                    tried(property, made.get(), seed + i);
-                }
-            }
-            if (drawn < ROUNDS / 3) {
-                throw new AssertionError("of " + ROUNDS + " draws of " + design.key() + " only " + drawn + " lie");
+    static void always(Consumer<Drawn> property) {
+        for (Drawn drawn : ALL) {
+            try {
+                property.accept(drawn);
+            } catch (AssertionError | RuntimeException broken) {
+                throw new AssertionError(
+                        "seed " + drawn.seed() + ", " + drawn.errand().garment() + " of "
+                                + drawn.errand().cloth().id() + ": " + broken.getMessage(),
+                        broken);
             }
         }
     }
 
-    private static void tried(Consumer<Drawn> property, Drawn drawn, long seed) {
-        try {
-            property.accept(drawn);
-        } catch (AssertionError | RuntimeException broken) {
-            throw new AssertionError(
-                    "seed " + seed + ", " + drawn.errand().garment() + " of "
-                            + drawn.errand().cloth().id() + ": " + broken.getMessage(),
-                    broken);
+    private static List<Drawn> of(Design design) {
+        List<Drawn> drawn = new ArrayList<>();
+        for (int i = 0; i < ROUNDS; i++) {
+            ErrandDraw draw = new ErrandDraw(design, SEED + i);
+            draw.unlessRefused(draw.errand()).ifPresent(drawn::add);
         }
+        if (drawn.size() < ROUNDS / 3) {
+            throw new AssertionError("of " + ROUNDS + " draws of " + design.key() + " only " + drawn.size() + " lie");
+        }
+        return drawn;
     }
 
     /** Options that contradict each other and cloth that is too narrow are refused: then there is no plan. */
@@ -72,7 +79,7 @@ final class ErrandDraw {
         SewnBy by = random.nextBoolean() ? SewnBy.HAND : SewnBy.MACHINE;
         try {
             CuttingPlan plan = ErrandSamples.plan(errand, random.nextInt(4) > 0, by);
-            return Optional.of(new Drawn(errand, by, plan, ErrandSamples.SHEETS.of(errand, plan)));
+            return Optional.of(new Drawn(seed, errand, by, plan, ErrandSamples.SHEETS.of(errand, plan)));
         } catch (Refused refused) {
             return Optional.empty();
         }

@@ -5,17 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
 import campcloth.advice.Warning.Severity;
-import campcloth.cloth.FlameTreatment;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
-import campcloth.cloth.Property;
-import campcloth.errand.OpenQuestion.About;
 import campcloth.event.Event;
-import campcloth.event.RuleDraft;
-import campcloth.event.SafetyRule.Authority;
-import campcloth.event.Season;
-import campcloth.event.Spell;
 import campcloth.fire.FireCautions;
 import campcloth.fire.RuleOutcome;
 import campcloth.garment.Scrap;
@@ -44,7 +37,7 @@ class ErrandSheetTest {
 
     @Test
     void whatSaysStopComesFirst() {
-        ErrandDraw.always(100, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Severity> severities = drawn.sheet().heed().warnings().stream()
                     .map(Warning::severity)
                     .toList();
@@ -58,7 +51,7 @@ class ErrandSheetTest {
 
     @Test
     void everySeamAndHemOfThePlanStandsInOneStep() {
-        ErrandDraw.always(200, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Object> sewn = new ArrayList<>();
             drawn.sheet()
                     .garments()
@@ -82,7 +75,7 @@ class ErrandSheetTest {
 
     @Test
     void whatIsToBuyIsWhatThePlanReckons() {
-        ErrandDraw.always(300, drawn -> {
+        ErrandDraw.always(drawn -> {
             ShoppingItem cloth = only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0);
             assertThat(cloth.amount())
                     .startsWith(campcloth.figure.Words.number(drawn.plan().buyLengthCm()) + " cm, ");
@@ -130,7 +123,7 @@ class ErrandSheetTest {
 
     @Test
     void sentencesAreSentences() {
-        ErrandDraw.always(400, drawn -> {
+        ErrandDraw.always(drawn -> {
             ErrandSheet sheet = drawn.sheet();
             Stream<String> sentences = Stream.of(
                             sheet.buy().stream().map(ShoppingItem::because),
@@ -154,7 +147,7 @@ class ErrandSheetTest {
 
     @Test
     void figuresOfTheClothCarryTheirSource() {
-        ErrandDraw.always(500, drawn -> {
+        ErrandDraw.always(drawn -> {
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.CLOTH).get(0).because())
                     .contains("source ");
             assertThat(only(drawn.sheet(), ShoppingItem.Kind.NEEDLE).get(0).because())
@@ -208,91 +201,6 @@ class ErrandSheetTest {
     }
 
     @Test
-    void authoritiesWithoutARuleAreToBeAsked() {
-        assertThat(about(TUNICS, About.AUTHORITY)).hasSize(2).noneMatch(question -> question.contains("the event's"));
-        Event all = ErrandSamples.camp()
-                .withRules(List.of(
-                        RuleDraft.of(Authority.EVENT, "Wool or linen").rule(),
-                        RuleDraft.of(Authority.VENUE, "No capes")
-                                .askAbout("what counts as a cape")
-                                .rule(),
-                        RuleDraft.of(Authority.LOCAL_LAW, "No open fire in a drought")
-                                .rule()));
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", all, Outfit.UNTOLD));
-        assertThat(about(sheet, About.AUTHORITY)).isEmpty();
-        assertThat(about(sheet, About.RULE)).anyMatch(question -> question.contains("No capes"));
-        assertThat(sheet.rules().outcomes()).hasSize(3);
-    }
-
-    @Test
-    void rulesThatNoClothKeepsAllOfAreShownAndAsked() {
-        Event torn = ErrandSamples.camp()
-                .withRules(List.of(
-                        RuleDraft.of(Authority.EVENT, "Wool alone")
-                                .allowingOnly(java.util.Set.of("wool"))
-                                .rule(),
-                        RuleDraft.of(Authority.VENUE, "Linen alone")
-                                .allowingOnly(java.util.Set.of("flax"))
-                                .rule()));
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", torn, Outfit.UNTOLD));
-        assertThat(sheet.rules().conflicts()).isNotEmpty();
-        assertThat(about(sheet, About.RULE)).anyMatch(q -> q.contains("Wool alone") && q.contains("Linen alone"));
-    }
-
-    @Test
-    void whatWasPresumedOfTheEventIsToBeAsked() {
-        Event camp = ErrandSamples.camp();
-        assertThat(about(TUNICS, About.EVENT)).containsExactly("How big is the fire in \"supper\"?");
-        Event presumed = new Event(camp.name(), Season.SUMMER, camp.spells(), camp.rules(), true);
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", presumed, Outfit.UNTOLD));
-        assertThat(about(sheet, About.EVENT)).anyMatch(question -> question.contains("forecast"));
-        Spell noon = camp.spells().get(0);
-        Event noFire = new Event(camp.name(), Season.SUMMER, List.of(noon), camp.rules());
-        ErrandSheet cold = ErrandSamples.sheet(errand("tunic", "linen-plain-185", noFire, Outfit.UNTOLD));
-        assertThat(about(cold, About.EVENT)).isEmpty();
-        assertThat(cold.heed().fires()).isEmpty();
-        assertThat(only(cold, ShoppingItem.Kind.THREAD).get(0).name()).doesNotContain("linen");
-    }
-
-    @Test
-    void estimatesThatMatterAreToBeAskedAndMeasuresAreNot() {
-        var known = ErrandSamples.anyCloth().cloth();
-        var bare = new campcloth.cloth.Cloth(
-                "found in a chest",
-                known.blend(),
-                known.weave(),
-                known.surface(),
-                known.finish(),
-                false,
-                false,
-                Map.of(),
-                "",
-                FlameTreatment.NONE);
-        Errand errand = new Errand(
-                "From a chest",
-                TakenEvent.told(ErrandSamples.camp()),
-                WantedGarment.usual("apron", Map.of()),
-                new ChosenCloth("chest", bare),
-                "plan",
-                Instant.EPOCH);
-        assertThat(about(ErrandSamples.sheet(errand), About.CLOTH))
-                .anyMatch(question -> question.contains("shrink"))
-                .anyMatch(question -> question.contains("wide"))
-                .anyMatch(question -> question.contains("heavy"))
-                .anyMatch(question -> question.contains("swatch: thickness"));
-        assertThat(known.required(Property.WIDTH_CM)).isNotNull();
-        assertThat(about(TUNICS, About.CLOTH))
-                .noneMatch(question -> question.contains("wide"))
-                .noneMatch(question -> question.contains("heavy"));
-    }
-
-    @Test
-    void whoIsMeasuredIsNotAskedAgain() {
-        assertThat(about(TUNICS, About.WEARER).get(0)).contains("neck opening").doesNotContain("shoulder to hem");
-        assertThat(TUNICS.toAsk().stream().map(OpenQuestion::about).toList()).isSorted();
-    }
-
-    @Test
     void aPlanOfOldTellsItsStepsAsFarAsItKnowsThem() {
         Errand errand = ErrandSamples.tunic(Instant.EPOCH);
         CuttingPlan plan = ErrandSamples.plan(errand, true, SewnBy.MACHINE);
@@ -326,12 +234,5 @@ class ErrandSheetTest {
 
     private static List<String> names(ErrandSheet sheet) {
         return sheet.kit().stream().map(KitItem::name).toList();
-    }
-
-    private static List<String> about(ErrandSheet sheet, About about) {
-        return sheet.toAsk().stream()
-                .filter(question -> question.about() == about)
-                .map(OpenQuestion::question)
-                .toList();
     }
 }

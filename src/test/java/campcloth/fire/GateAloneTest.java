@@ -23,6 +23,7 @@ class GateAloneTest {
             Event event = rules.event(rules.rules());
             Gate alone = ADVICE.judge(cloth, event).gate();
             Gate whole = OUTFITS.ofGarment(cloth, outfit, event).gate();
+            claim(OUTFITS.gate(cloth, outfit, event) == whole, whole, cloth, outfit, event);
             for (Gate target : Gate.values()) {
                 claim(
                         ADVICE.reaches(cloth, event, target) == (alone.compareTo(target) <= 0),

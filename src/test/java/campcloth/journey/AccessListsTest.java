@@ -23,6 +23,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -170,10 +171,9 @@ class AccessListsTest {
     }
 
     private void await(Knocker who, Thing cloth) {
-        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        while (!list(who, "/api/cloths?limit=100&text=somebody").contains(cloth.id())) {
-            assertThat(System.nanoTime()).as("found in time").isLessThan(patience);
-        }
+        Awaitility.await().atMost(PATIENCE_SECONDS, TimeUnit.SECONDS).until(() -> list(
+                        who, "/api/cloths?limit=100&text=somebody")
+                .contains(cloth.id()));
     }
 
     private String list(Knocker who, String path) {

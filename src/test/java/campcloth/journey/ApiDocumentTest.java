@@ -3,6 +3,7 @@ package campcloth.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.journey.DescribedApi.Operation;
+import campcloth.supply.SupplierLists;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.stream.Stream;
@@ -140,6 +141,19 @@ class ApiDocumentTest {
         assertThat(api.misfits(schema, example))
                 .as(operation + " example of an answer")
                 .isEmpty();
+    }
+
+    @Test
+    void aListIsSentWithTheSameWhetherItsEndIsWaitedForOrNot() {
+        JsonNode waited = api.document().at("/paths/~1api~1cloths~1import/post/parameters");
+        JsonNode handedIn = api.document().at("/paths/~1api~1jobs~1lists/post/parameters");
+        assertThat(handedIn.size()).isGreaterThanOrEqualTo(5);
+        for (int i = 0; i < 5; i++) {
+            assertThat(handedIn.get(i)).isEqualTo(waited.get(i));
+        }
+        assertThat(waited.at("/1/schema/enum")).extracting(JsonNode::asString).containsExactly("REFUSE_ALL", "SKIP");
+        assertThat(waited.at("/1/schema/enum").size()).isEqualTo(SupplierLists.OnBadRow.values().length);
+        assertThat(waited.at("/2/schema/type").asString()).isEqualTo("boolean");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.outage.CutLine;
 import campcloth.store.postgres.PostgresForTests;
@@ -204,15 +205,12 @@ class DatabaseAwayTest {
 
     private record Answer(String path, int status, String type, String retryAfter, String body, long millis) {}
 
-    private void allIsWell() throws InterruptedException {
-        long end = System.nanoTime() + Duration.ofSeconds(40).toNanos();
+    private void allIsWell() {
         for (String path : List.of(ASKING.get(0), PAGES.get(0))) {
-            Answer last = answer(path, "*/*").join();
-            while (last.status() != 200) {
-                assertThat(System.nanoTime()).as("still " + last).isLessThan(end);
-                Thread.sleep(100);
-                last = answer(path, "*/*").join();
-            }
+            await().atMost(Duration.ofMinutes(1)).untilAsserted(() -> {
+                Answer last = answer(path, "*/*").join();
+                assertThat(last.status()).as(last.toString()).isEqualTo(200);
+            });
         }
     }
 

@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.journey.DescribedApi.Operation;
 import java.io.IOException;
@@ -121,10 +122,9 @@ final class DescribedCalls {
     /** The call with its job cancelled before, and that come to its end. */
     private Call ended(Call cancel) {
         send(cancel);
-        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
-        while (get(address + cancel.path()).body().contains("\"endedAt\":null")) {
-            assertThat(System.nanoTime()).as("the job ends in time").isLessThan(patience);
-        }
+        await("the job ends").atMost(2, TimeUnit.MINUTES).until(() -> !get(address + cancel.path())
+                .body()
+                .contains("\"endedAt\":null"));
         return cancel;
     }
 

@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import campcloth.outage.SmallDisk;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,13 +108,12 @@ class FullDiskIT {
         return answer;
     }
 
-    private void writeUntilTaken(PackedProgram program) throws Exception {
-        HttpResponse<String> answer = written(program);
-        while (answer.statusCode() != 201) {
-            assertThat(answer.statusCode()).as(answer.body()).isIn(503, 507);
-            Thread.sleep(200);
-            answer = written(program);
-        }
+    private void writeUntilTaken(PackedProgram program) {
+        await().atMost(2, TimeUnit.MINUTES).pollInterval(200, TimeUnit.MILLISECONDS).until(() -> {
+            HttpResponse<String> answer = written(program);
+            assertThat(answer.statusCode()).as(answer.body()).isIn(201, 503, 507);
+            return answer.statusCode() == 201;
+        });
     }
 
     private HttpResponse<String> written(PackedProgram program) throws Exception {

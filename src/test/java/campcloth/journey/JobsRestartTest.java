@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.CampclothApplication;
 import campcloth.job.Job;
@@ -83,13 +84,10 @@ class JobsRestartTest {
         return application.run("--server.port=0");
     }
 
-    private static void until(Jobs jobs, Job job, JobState state) throws InterruptedException {
-        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(90);
-        Job now = jobs.byId(job.id().toString()).orElseThrow().job();
-        while (now.state() != state) {
-            assertThat(System.nanoTime()).as(now.toString()).isLessThan(patience);
-            Thread.sleep(50);
-            now = jobs.byId(job.id().toString()).orElseThrow().job();
-        }
+    private static void until(Jobs jobs, Job job, JobState state) {
+        await().pollInSameThread().atMost(2, TimeUnit.MINUTES).untilAsserted(() -> {
+            Job now = jobs.byId(job.id().toString()).orElseThrow().job();
+            assertThat(now.state()).as(now.toString()).isEqualTo(state);
+        });
     }
 }

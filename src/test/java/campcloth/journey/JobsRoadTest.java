@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.io.IOException;
 import java.net.URI;
@@ -12,8 +13,12 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -28,6 +33,10 @@ class JobsRoadTest {
     private static final String LIST = "key,name,composition\nA,Linen,100% linen\nB,Wool,100% wool\n";
     private static final String LONG = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 60");
 
+    /** Its layouts, one after the other, would take a good minute. */
+    private static final String MANY_GARMENTS =
+            Bodies.CUTTING_PLAN.replace("\"widthCm\": 140", "\"widthCm\": 110").replace("\"count\": 1", "\"count\": 3");
+
     private final HttpClient http = HttpClient.newHttpClient();
 
     @LocalServerPort
@@ -35,6 +44,12 @@ class JobsRoadTest {
 
     @Autowired
     private JdbcTemplate sql;
+
+    static Stream<Arguments> longSearches() {
+        return Stream.of(
+                Arguments.of("/api/jobs/layouts", LONG),
+                Arguments.of("/api/jobs/cutting-plans?secondsALayout=10", MANY_GARMENTS));
+    }
 
     @AfterEach
     void nothingIsLeft() {
@@ -53,9 +68,10 @@ class JobsRoadTest {
         assertThat(JSON.readTree(get("/api/jobs").body()).at("/jobs/0/id")).isEqualTo(done.path("id"));
     }
 
-    @Test
-    void aLongSearchEndsSoonAfterItIsCancelled() throws Exception {
-        HttpResponse<String> taken = post("/api/jobs/layouts", LONG);
+    @ParameterizedTest
+    @MethodSource("longSearches")
+    void aLongSearchEndsSoonAfterItIsCancelled(String path, String body) throws Exception {
+        HttpResponse<String> taken = post(path, body);
         assertThat(taken.statusCode()).as(taken.body()).isEqualTo(202);
         String address = taken.headers().firstValue("Location").orElseThrow();
         waitFor(address, "\"state\":\"RUNNING\"");
@@ -146,15 +162,8 @@ class JobsRoadTest {
         return JSON.readTree(get(address).body());
     }
 
-    private String waitFor(String address, String text) throws Exception {
-        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-        String body = get(address).body();
-        while (!body.contains(text)) {
-            assertThat(System.nanoTime()).as(text + " in time, not " + body).isLessThan(patience);
-            Thread.sleep(50);
-            body = get(address).body();
-        }
-        return body;
+    private String waitFor(String address, String text) {
+        return await().atMost(2, TimeUnit.MINUTES).until(() -> get(address).body(), body -> body.contains(text));
     }
 
     private HttpResponse<String> upload(String supplier, String list) throws Exception {

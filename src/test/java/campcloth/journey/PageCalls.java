@@ -23,6 +23,10 @@ final class PageCalls {
 
     private static final String GET = "GET ";
     private static final String DENIED = "denied";
+
+    /** In what is sent, where the thing is named within another field. */
+    private static final String THING = "{THING}";
+
     private static final Pattern SAID = Pattern.compile("<main.*?</main>", Pattern.DOTALL);
     private static final Pattern CHANGING =
             Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|key=[\\w-]{22}|name=\"(?:_csrf|once)\" value=\"[^\"]+\"");
@@ -72,9 +76,10 @@ final class PageCalls {
         }
         String path = path(row, who, thing);
         String sent = filled(
-                row.sent().startsWith(DENIED)
-                        ? row.sent().substring(DENIED.length()).strip()
-                        : row.sent());
+                        row.sent().startsWith(DENIED)
+                                ? row.sent().substring(DENIED.length()).strip()
+                                : row.sent())
+                .replace(THING, thing.map(Thing::id).orElse(""));
         if (row.what().startsWith(GET) || row.what().startsWith("ANY ")) {
             return browser(who).get(path + joined(encoded(query), sent));
         }

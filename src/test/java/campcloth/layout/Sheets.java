@@ -29,6 +29,21 @@ final class Sheets {
                         new Piece("loop", Outline.rectangle(2, 8), 5, true, false, false)));
     }
 
+    /** On the fold and through both layers. */
+    static CuttingSheet folded() {
+        List<SheetPart> parts = List.of(
+                new SheetPart(
+                        "back", Outline.rectangle(60, 90).movedTo(40, 0), false, false, SheetPart.Cut.ON_RIGHT_FOLD),
+                new SheetPart(
+                        "sleeve 1 and 2",
+                        Outline.rectangle(30, 50).movedTo(5, 4),
+                        true,
+                        false,
+                        SheetPart.Cut.BOTH_LAYERS));
+        return new CuttingSheet(
+                "Folded", List.of(), 70, 90, ClothEdge.BOTH_SELVEDGES, ClothEdge.fold(70), parts, false, List.of());
+    }
+
     static CuttingSheet many(int count) {
         SplittableRandom random = new SplittableRandom(4);
         List<Piece> pieces = new ArrayList<>();

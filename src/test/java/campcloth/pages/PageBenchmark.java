@@ -29,8 +29,6 @@ class PageBenchmark {
 
     private static final int WARM_UP = 40;
     private static final int RUNS = 200;
-    private static final int WARM_UP_SLOW = 5;
-    private static final int RUNS_SLOW = 20;
     private static final String BASELINE = "/nowhere";
 
     private final HttpClient http = HttpClient.newHttpClient();
@@ -61,19 +59,20 @@ class PageBenchmark {
         pages.put("events", "/events");
         pages.put("one event", "/events/" + event);
         pages.put("fire rules", "/events/" + event + "/fire-rules");
-        double[] baseline = times(BASELINE, WARM_UP, RUNS);
+        pages.put("how firm the order is", "/plan/firmness?" + asked);
+        pages.put("its picture", "/plan/pictures/firmness.svg?" + asked);
+        pages.put("plan sheet as PDF", pages.get("plan sheet") + ".pdf");
+        double[] baseline = times(BASELINE);
         for (Map.Entry<String, String> page : pages.entrySet()) {
-            print(page.getKey(), times(page.getValue(), WARM_UP, RUNS), baseline);
+            print(page.getKey(), times(page.getValue()), baseline);
         }
-        print("how firm the order is", times("/plan/firmness?" + asked, WARM_UP_SLOW, RUNS_SLOW), baseline);
-        print("plan sheet as PDF", times(pages.get("plan sheet") + ".pdf", WARM_UP_SLOW, RUNS_SLOW), baseline);
     }
 
-    private double[] times(String path, int warmUp, int runs) throws IOException, InterruptedException {
-        double[] times = new double[runs];
+    private double[] times(String path) throws IOException, InterruptedException {
+        double[] times = new double[RUNS];
         int refused = 0;
-        for (int run = -warmUp; run < runs; run++) {
-            String address = path.endsWith("=") ? path + (90 + (run + warmUp) % 30) : path;
+        for (int run = -WARM_UP; run < RUNS; run++) {
+            String address = path.endsWith("=") ? path + (90 + (run + WARM_UP) % 30) : path;
             long start = System.nanoTime();
             HttpResponse<byte[]> answer =
                     http.send(HttpRequest.newBuilder(uri(address)).build(), HttpResponse.BodyHandlers.ofByteArray());

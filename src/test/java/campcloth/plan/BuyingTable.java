@@ -19,7 +19,7 @@ final class BuyingTable {
     static final List<String> SIZES = List.of("W-S", "M-M", "M-L");
     static final List<Integer> WIDTHS_CM = List.of(90, 110, 140, 160);
 
-    private static final Effort EFFORT = new Effort(0.05, 1);
+    private static final Search SEARCH = Search.of(new Effort(0.05, 1));
     private static final double WARP_PERCENT = 5;
     private static final double WEFT_PERCENT = 3;
 
@@ -78,7 +78,7 @@ final class BuyingTable {
             return new Cell(key, size, widthCm, 0, 0, 0, pieced, false);
         }
         RuleOfThumb rule = RuleOfThumb.of(order, pieces);
-        double netCm = CuttingPlanner.laid(order, pieces, EFFORT).chosen().lengthCm();
+        double netCm = CuttingPlanner.laid(order, pieces, SEARCH).chosen().lengthCm();
         return new Cell(key, size, widthCm, order.buyLengthCm(netCm), rule.roundedCm(), rule.rowsBuyCm(), pieced, true);
     }
 

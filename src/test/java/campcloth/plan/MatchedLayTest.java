@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 class MatchedLayTest {
 
-    private static final Effort EFFORT = new Effort(0.05, 1);
+    private static final Search SEARCH = Search.of(new Effort(0.05, 1));
 
     @Test
     void hemsMeetOneLineAndAreSeldomAnyDearer() {
@@ -50,7 +50,7 @@ class MatchedLayTest {
     @Test
     void soSmallARepeatIsNotMatchedOnceItShrank() {
         CuttingOrder order = order(140, 10, along(0.5), 126, 0);
-        assertThat(MatchedLay.of(order, CutPieces.of(order), EFFORT)).isEmpty();
+        assertThat(MatchedLay.of(order, CutPieces.of(order), SEARCH)).isEmpty();
     }
 
     @Test
@@ -63,7 +63,7 @@ class MatchedLayTest {
             CuttingOrder order = order(
                     random.nextInt(120, 170), random.nextInt(0, 8), repeat, random.nextInt(90, 130), random.nextInt(9));
             CutPieces pieces = CutPieces.of(order);
-            MatchedLay lay = MatchedLay.of(order, pieces, EFFORT).orElseThrow();
+            MatchedLay lay = MatchedLay.of(order, pieces, SEARCH).orElseThrow();
             Matched matched = lay.matched(0);
             String which = "round " + round + " of seed 43: " + order;
             PlacedPieces.assertApart(matched.placements(), order.cloth().usableWidthCm(), matched.lengthCm(), which);
@@ -119,7 +119,7 @@ class MatchedLayTest {
     @Test
     void plainClothHasNothingToMatch() {
         CuttingOrder order = order(140, 0, Optional.empty(), 126, 0);
-        assertThat(MatchedLay.of(order, CutPieces.of(order), EFFORT)).isEmpty();
+        assertThat(MatchedLay.of(order, CutPieces.of(order), SEARCH)).isEmpty();
         assertThat(Orders.PLANNER.plan(order).matchedSheet()).isEmpty();
     }
 

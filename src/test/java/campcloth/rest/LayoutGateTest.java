@@ -2,9 +2,9 @@ package campcloth.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.job.LayoutGate;
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
-import campcloth.layout.LayoutGate;
 import java.net.http.HttpResponse;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -41,7 +41,7 @@ class LayoutGateTest {
             for (int i = 0; i < LayoutGate.PLACES; i++) {
                 searching.execute(() -> gate.through(() -> waitFor(inside, done)));
             }
-            assertThat(inside.await(10, TimeUnit.SECONDS)).isTrue();
+            assertThat(inside.await(60, TimeUnit.SECONDS)).isTrue();
             isSentAway(layouts.post(SQUARE));
             JsonNode label = new BareCalls(port, "/api/labels").answer("{\"text\": \"100% wool\"}");
             assertThat(label.path("parts").size()).isEqualTo(1);
@@ -49,7 +49,7 @@ class LayoutGateTest {
             done.countDown();
             searching.shutdown();
         }
-        assertThat(searching.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(searching.awaitTermination(60, TimeUnit.SECONDS)).isTrue();
         assertThat(layouts.answer(SQUARE).path("lengthCm").asDouble()).isEqualTo(10);
     }
 
@@ -66,7 +66,7 @@ class LayoutGateTest {
     private static boolean waitFor(CountDownLatch inside, CountDownLatch done) {
         inside.countDown();
         try {
-            return done.await(30, TimeUnit.SECONDS);
+            return done.await(180, TimeUnit.SECONDS);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;

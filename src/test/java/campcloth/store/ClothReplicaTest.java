@@ -3,99 +3,289 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
+import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
+import campcloth.store.postgres.PostgresForTests;
+import campcloth.store.postgres.StandbyForTests;
+import java.sql.Connection;
+import java.sql.Statement;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.datasource.DelegatingDataSource;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.springframework.jdbc.support.JdbcTransactionManager;
 
 /**
- * A copy of the database is read where it has come as far as is asked for, and nowhere else. The copy is a database of its own here, so
- * that a cloth that weighs something else in it tells which of the two was read.
+ * A hot standby is read where it has come as far as is asked for, and nowhere else: a real one, that lags, is away, breaks off, or becomes
+ * the first itself.
  */
 class ClothReplicaTest {
 
-    private static final String ID =
-            ShippedCatalogue.get().cloths().keySet().iterator().next();
-    private static final int MARK_GSM = 777;
+    private static final List<String> IDS =
+            List.copyOf(ShippedCatalogue.get().cloths().keySet());
+    private static final String ID = IDS.get(0);
+
+    private static StandbyForTests both;
+    private static IndexedDatabase first;
+
+    /** How often rows were read from the first. */
+    private final AtomicInteger readAtFirst = new AtomicInteger();
+
+    @BeforeAll
+    static void start() throws Exception {
+        both = StandbyForTests.start();
+        first = new IndexedDatabase(both.first().database());
+        first.write(ShippedCatalogue.get().cloths());
+    }
+
+    @AfterAll
+    static void stop() throws Exception {
+        first.close();
+        both.close();
+    }
+
+    @BeforeEach
+    void caughtUp() throws Exception {
+        both.second().catchUpWith(both.first());
+    }
 
     @Test
-    void aCopyThatHasComeAsFarIsRead() {
-        try (IndexedDatabase first = filled();
-                IndexedDatabase second = filled();
-                ClothReplica copy = second.asCopy()) {
-            mark(second);
-            assertThat(weight(first.snapshot(copy))).isEqualTo(MARK_GSM);
-            assertThat(weight(first.snapshot())).isNotEqualTo(MARK_GSM);
+    void aCopyThatHasComeAsFarIsRead() throws Exception {
+        try (ClothReplica copy = copy(both.second())) {
+            ClothSnapshot snapshot = atFirst(copy);
+            assertThat(all(snapshot)).isEqualTo(all(first.snapshot())).hasSize(IDS.size());
+            first.write(Map.of(ID, weighing(210)));
+            both.second().catchUpWith(both.first());
+            assertThat(weight(snapshot, ID)).isEqualTo(210);
+            assertThat(readAtFirst).as("the copy had all of it").hasValue(0);
         }
     }
 
     @Test
-    void aCopyThatIsBehindIsNotReadUntilItHasCaughtUp() {
-        try (IndexedDatabase first = filled();
-                IndexedDatabase second = filled();
-                ClothReplica copy = second.asCopy()) {
-            mark(second);
-            first.write(Map.of(ID, weighing(300)));
-            ClothSnapshot snapshot = first.snapshot(copy);
-            assertThat(weight(snapshot))
-                    .as("nothing older than what is asked for")
-                    .isEqualTo(300);
+    void aCopyThatIsBehindIsNotReadUntilItHasCaughtUp() throws Exception {
+        try (ClothReplica copy = copy(both.second())) {
+            ClothSnapshot snapshot = atFirst(copy);
+            snapshot.bringUpToDate();
+            paused();
+            for (int change = 1; change <= 5; change++) {
+                first.write(Map.of(ID, weighing(300 + change)));
+                assertThat(weight(snapshot, ID)).isEqualTo(300 + change);
+                assertThat(readAtFirst).hasValue(change);
+            }
+            resumed();
+            both.second().catchUpWith(both.first());
             first.write(Map.of(ID, weighing(310)));
-            second.write(Map.of(ID, weighing(300)));
-            second.write(Map.of(ID, weighing(310)));
-            mark(second);
-            assertThat(weight(snapshot)).isEqualTo(MARK_GSM);
-            first.write(Map.of(ID, weighing(320)));
-            assertThat(weight(snapshot)).isEqualTo(320);
+            both.second().catchUpWith(both.first());
+            assertThat(weight(snapshot, ID)).isEqualTo(310);
+            assertThat(readAtFirst).as("it had caught up").hasValue(5);
         }
     }
 
     @Test
-    void aCopyThatIsAwayOrBreaksOffHidesNothing() {
-        try (IndexedDatabase first = filled();
-                IndexedDatabase second = filled();
-                ClothReplica copy = second.asCopy()) {
-            second.sql()
-                    .update("update cloth set body = '{\"name\": 1}'::jsonb where id = (select max(id) from cloth)");
-            ClothSnapshot snapshot = first.snapshot(copy);
-            assertThat(snapshot.columns().cloths())
-                    .isEqualTo(ShippedCatalogue.get().cloths().size());
-            assertThat(weight(snapshot)).isEqualTo(weight(first.snapshot()));
-        }
-        try (IndexedDatabase first = filled();
-                ClothReplica nowhere = new ClothReplica(
-                        "jdbc:postgresql://127.0.0.1:1/none",
-                        "a",
-                        "b",
-                        new Json(),
-                        ShippedCatalogue.get().fibres())) {
-            assertThat(weight(first.snapshot(nowhere))).isEqualTo(weight(first.snapshot()));
+    void nothingIsMissedWhileTheCopyLagsNowMoreAndNowLess() throws Exception {
+        SplittableRandom random = new SplittableRandom(6);
+        int atSecond = 0;
+        try (ClothReplica copy = copy(both.second())) {
+            ClothSnapshot snapshot = atFirst(copy);
+            ClothSnapshot byItself = first.snapshot();
+            for (int change = 0; change < 60; change++) {
+                String id = IDS.get(random.nextInt(IDS.size()));
+                int gsm = 100 + change;
+                switch (random.nextInt(6)) {
+                    case 0 -> paused();
+                    case 1 -> resumed();
+                    case 2 -> first.remove(id);
+                    default -> first.write(Map.of(id, weighing(gsm)));
+                }
+                int before = readAtFirst.get();
+                assertThat(snapshot.byIds(List.of(id))).as("change %d", change).isEqualTo(byItself.byIds(List.of(id)));
+                atSecond += readAtFirst.get() == before ? 1 : 0;
+            }
+            assertThat(all(snapshot)).isEqualTo(all(first.snapshot()));
+            assertThat(atSecond).as("times that nothing was asked of the first").isPositive();
+            assertThat(readAtFirst).hasPositiveValue();
+        } finally {
+            resumed();
+            first.write(ShippedCatalogue.get().cloths());
         }
     }
 
-    private static IndexedDatabase filled() {
-        IndexedDatabase database = new IndexedDatabase();
-        database.write(ShippedCatalogue.get().cloths());
-        return database;
+    @Test
+    void aCopyThatIsGoneHidesNothingAndIsAskedAgainOnceItIsBack() throws Exception {
+        try (ClothReplica copy = copy(both.second())) {
+            ClothSnapshot snapshot = atFirst(copy);
+            snapshot.bringUpToDate();
+            assertThat(readAtFirst).hasValue(0);
+            both.second().stop();
+            first.write(Map.of(ID, weighing(400)));
+            long begun = System.nanoTime();
+            assertThat(weight(snapshot, ID)).isEqualTo(400);
+            assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(5));
+            assertThat(readAtFirst).hasValue(1);
+        } finally {
+            both.second().start();
+        }
+        both.second().catchUpWith(both.first());
+        try (ClothReplica again = copy(both.second())) {
+            assertThat(weight(atFirst(again), ID)).isEqualTo(400);
+            assertThat(readAtFirst).hasValue(1);
+        }
     }
 
-    private static void mark(IndexedDatabase database) {
-        database.sql()
-                .update(
-                        "update cloth set body = jsonb_set(body, '{figures,weightGsm,value}', to_jsonb(?)) where id = ?",
-                        MARK_GSM,
-                        ID);
-        database.sql()
-                .update(
-                        "update cloth set body = jsonb_set(jsonb_set(body, '{figures,weightGsm,low}', to_jsonb(?)),"
-                                + " '{figures,weightGsm,high}', to_jsonb(?)) where id = ?",
-                        MARK_GSM,
-                        MARK_GSM,
-                        ID);
+    @Test
+    void aCopyThatBreaksOffInTheMiddleHidesNothing() throws Exception {
+        try (ClothReplica copy = copy(both.second());
+                Connection locking = both.first().database().connect();
+                Statement statement = locking.createStatement()) {
+            ClothSnapshot snapshot = atFirst(copy);
+            locking.setAutoCommit(false);
+            statement.execute("lock table cloth in access exclusive mode");
+            both.first().ask("select pg_log_standby_snapshot()");
+            String waiting = "from pg_stat_activity where wait_event_type = 'Lock' and usename = 'campcloth'";
+            both.second().await("select count(*) from pg_locks where mode = 'AccessExclusiveLock' and granted", "1");
+            CompletableFuture<Integer> reading =
+                    CompletableFuture.supplyAsync(() -> all(snapshot).size());
+            both.second().await("select count(*) " + waiting, "1");
+            both.second().ask("select pg_terminate_backend(pid) " + waiting);
+            locking.rollback();
+            assertThat(reading.get(20, TimeUnit.SECONDS)).isEqualTo(IDS.size());
+            assertThat(readAtFirst).hasValue(1);
+        }
+    }
+
+    @Test
+    void aCopyThatHasBecomeADatabaseOfItsOwnIsNoCopyAnyMore() throws Exception {
+        try (ClothReplica copy = copy(both.second())) {
+            ClothSnapshot snapshot = atFirst(copy);
+            double before = weight(snapshot, ID);
+            both.second().promote();
+            try (IndexedDatabase second = new IndexedDatabase(both.second().database())) {
+                first.write(Map.of(IDS.get(1), weighing(500)));
+                second.write(Map.of(ID, weighing(510)));
+                second.write(Map.of(ID, weighing(511)));
+            }
+            assertThat(weight(snapshot, ID)).isEqualTo(before);
+            assertThat(weight(snapshot, IDS.get(1))).isEqualTo(500);
+            assertThat(weight(atFirst(copy), ID)).isEqualTo(before);
+        } finally {
+            both.copyAnew();
+        }
+    }
+
+    /**
+     * The last change of the first never came to the standby that takes its place; there another change gets its tick. And the old first
+     * that comes back as a copy still holds what was lost.
+     */
+    @Test
+    void whereTheStandbyTakesThePlaceOfTheFirstWhatWasLostIsForgotten() throws Exception {
+        try (ClothReplica nowhere = copy(both.second())) {
+            DelegatingDataSource address = new DelegatingDataSource(at(both.first()));
+            ClothSnapshot snapshot = over(address, nowhere);
+            ClothSnapshot rarelyWhole = new ClothSnapshot(
+                    new JdbcTemplate(address),
+                    new JdbcTransactionManager(address),
+                    reader(address, since -> {}),
+                    10,
+                    Optional.empty());
+            double kept = weight(snapshot, ID);
+            both.second().stop();
+            first.write(Map.of(ID, weighing(600)));
+            assertThat(weight(snapshot, ID)).isEqualTo(600);
+            assertThat(weight(rarelyWhole, ID)).isEqualTo(600);
+            both.first().stop();
+            both.second().start();
+            both.second().promote();
+            try (IndexedDatabase second = new IndexedDatabase(both.second().database())) {
+                second.write(Map.of(IDS.get(1), weighing(610)));
+                address.setTargetDataSource(at(both.second()));
+                assertThat(weight(snapshot, IDS.get(1))).isEqualTo(610);
+                assertThat(weight(snapshot, ID)).as("the change was lost").isEqualTo(kept);
+                assertThat(weight(rarelyWhole, ID)).isEqualTo(kept);
+                both.first().follow(both.second());
+                both.first().start();
+                ClothClock lost = ClothClock.now(new JdbcTemplate(at(both.first())));
+                ClothClock now = ClothClock.now(new JdbcTemplate(address));
+                assertThat(lost).isEqualTo(new ClothClock(now.tick(), now.timeline() - 1, true));
+                try (ClothReplica astray = copy(both.first())) {
+                    assertThat(weight(over(address, astray), ID)).isEqualTo(kept);
+                }
+            }
+        } finally {
+            both.second().stop();
+            both.copyAnew();
+        }
+    }
+
+    private static void paused() throws Exception {
+        both.second().ask("select pg_wal_replay_pause()");
+        both.second().await("select pg_get_wal_replay_pause_state()", "paused");
+    }
+
+    private static void resumed() throws Exception {
+        both.second().ask("select pg_wal_replay_resume()");
+    }
+
+    private static ClothReplica copy(StandbyForTests.Node node) {
+        PostgresForTests.Database database = node.database();
+        return new ClothReplica(
+                database.url(),
+                database.user(),
+                database.password(),
+                new Json(),
+                ShippedCatalogue.get().fibres());
+    }
+
+    private ClothSnapshot atFirst(ClothReplica copy) {
+        return over(at(both.first()), copy);
+    }
+
+    private ClothSnapshot over(DataSource address, ClothReplica copy) {
+        return new ClothSnapshot(
+                new JdbcTemplate(address),
+                new JdbcTransactionManager(address),
+                reader(address, since -> readAtFirst.incrementAndGet()),
+                20_000,
+                Optional.of(copy));
+    }
+
+    private static ClothReader reader(DataSource address, Consumer<Long> asked) {
+        return new ClothReader(
+                new JdbcTemplate(address), new Json(), ShippedCatalogue.get().fibres()) {
+            @Override
+            long changedSince(long tick, Consumer<Changed> visitor) {
+                asked.accept(tick);
+                return super.changedSince(tick, visitor);
+            }
+        };
+    }
+
+    private static DataSource at(StandbyForTests.Node node) {
+        PostgresForTests.Database database = node.database();
+        return new DriverManagerDataSource(database.url(), database.user(), database.password());
+    }
+
+    private static Map<String, KeptCloth> all(ClothSnapshot snapshot) {
+        Map<String, KeptCloth> all = new TreeMap<>();
+        snapshot.byIds(snapshot.columns().ids()).forEach(kept -> all.put(kept.id(), kept));
+        return all;
     }
 
     private static Cloth weighing(double gsm) {
@@ -103,8 +293,8 @@ class ClothReplicaTest {
                 .with(Property.WEIGHT_GSM, Figure.exact(gsm, Basis.MEASURED, "own scales"));
     }
 
-    private static double weight(ClothSnapshot snapshot) {
-        return snapshot.byIds(List.of(ID))
+    private static double weight(ClothSnapshot snapshot, String id) {
+        return snapshot.byIds(List.of(id))
                 .get(0)
                 .cloth()
                 .figure(Property.WEIGHT_GSM)

@@ -74,20 +74,10 @@ final class IndexedDatabase implements AutoCloseable {
         return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), mostWhole, Optional.empty());
     }
 
-    /** One instance's catalogue in memory, filled from a copy where that has come far enough. */
-    ClothSnapshot snapshot(ClothReplica copy) {
-        return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), 20_000, Optional.of(copy));
-    }
-
-    /** This database as the copy of another. */
-    ClothReplica asCopy() {
-        return new ClothReplica(database.url(), database.user(), database.password(), json, fibres);
-    }
-
     /** One instance's watch over its catalogue in memory. */
     ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
         return new ClothWatch(
-                () -> ClothWatchStart.open(database.url(), database.user(), database.password()),
+                () -> BesideThePool.open(database.url(), database.user(), database.password(), ClothWatch.NAME),
                 snapshot::bringUpToDate,
                 atLeastEvery);
     }
@@ -99,12 +89,19 @@ final class IndexedDatabase implements AutoCloseable {
                 null,
                 snapshot,
                 index(traiter),
+                traits(snapshot),
                 finder(),
                 null,
                 new Guard(new Askers(Asker.LOCAL)),
+                null,
                 json,
                 Clock.systemUTC(),
                 new NewIds());
+    }
+
+    /** One instance's traits of the index in memory. */
+    IndexedTraits traits(ClothSnapshot snapshot) {
+        return new IndexedTraits(sql, transactions, snapshot);
     }
 
     String body(Cloth cloth) {
@@ -158,7 +155,8 @@ final class IndexedDatabase implements AutoCloseable {
     /** How PostgreSQL goes about the first page of a search. */
     List<String> plan(ClothSearch search) {
         return Optional.ofNullable(transaction.execute(status -> {
-                    ClothFinder.Asked asked = finder().asked(search, "owner is null");
+                    ClothFinder.Asked asked =
+                            finder().orNearest(finder().asked(search, "owner is null"), "owner is null");
                     return JdbcClient.create(sql)
                             .sql("explain " + asked.page())
                             .params(asked.params())

@@ -2,12 +2,14 @@ package campcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
 import campcloth.access.NotAllowed;
 import campcloth.access.Role;
+import campcloth.access.Turn;
 import campcloth.job.Bell;
 import campcloth.job.Claim;
 import campcloth.job.Job;
@@ -152,24 +154,26 @@ class JobsWriteOnceTest {
     /** All of the work of a job, whose instance then goes away before it can say so. */
     private String workedOnAndLost() {
         Claim claim = claim();
+        Turn turn = new Turn(Turn.Of.JOB, claim.id(), claim.token());
         String result = askers.as(
                 claim.asker(),
-                () -> ids.under(claim.id(), () -> work(claim.kind()).run(claim.request(), new Undisturbed(claim))));
+                () -> ids.under(turn, () -> work(claim.kind()).run(claim.request(), new Undisturbed(claim))));
         sql.update("update job set lease_until = lease_until - interval '1 minute'");
         return result;
     }
 
-    private void done(Job job) throws InterruptedException {
+    private void done(Job job) {
         Workers workers = new Workers(queue, works, askers, ids, new Bell(), Pace.USUAL, 1);
         workers.start();
         try {
-            long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-            while (!jobs.byId(job.id().toString()).orElseThrow().job().state().hasEnded()) {
-                assertThat(System.nanoTime()).isLessThan(patience);
-                Thread.sleep(20);
-            }
+            await().pollInSameThread().atMost(2, TimeUnit.MINUTES).until(() -> jobs.byId(
+                            job.id().toString())
+                    .orElseThrow()
+                    .job()
+                    .state()
+                    .hasEnded());
         } finally {
-            workers.stop(Duration.ofSeconds(5));
+            workers.stop(Duration.ofSeconds(30));
         }
         Job ended = jobs.byId(job.id().toString()).orElseThrow().job();
         assertThat(ended.state()).as(ended.toString()).isEqualTo(JobState.DONE);

@@ -11,29 +11,18 @@ import campcloth.access.ShareKey;
 import campcloth.access.Shares;
 import campcloth.access.ThingKind;
 import campcloth.cloth.Cloths;
-import campcloth.cloth.MarkPair;
-import campcloth.cloth.SwatchSamples;
-import campcloth.cloth.Swatches;
-import campcloth.errand.ErrandSamples;
 import campcloth.errand.Errands;
-import campcloth.event.Event;
 import campcloth.event.Events;
-import campcloth.event.Season;
 import campcloth.journey.SeveralAskers;
 import campcloth.plan.Plans;
 import campcloth.store.OwnedThings.Outcome;
-import campcloth.supply.SupplierLists;
-import campcloth.supply.SupplierLists.OnBadRow;
-import java.io.IOException;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -74,9 +63,6 @@ class OwnershipTest {
     private Cloths cloths;
 
     @Autowired
-    private Swatches swatches;
-
-    @Autowired
     private Events events;
 
     @Autowired
@@ -84,9 +70,6 @@ class OwnershipTest {
 
     @Autowired
     private Errands errands;
-
-    @Autowired
-    private SupplierLists lists;
 
     private OwnedThings things;
 
@@ -175,101 +158,6 @@ class OwnershipTest {
             assertThat(ask(MAKER, () -> shares.handOver(kind, id))).isTrue();
             assertThat(ask(otherGuardian, () -> things.change(kind, id))).isEqualTo(Outcome.DONE);
         }
-    }
-
-    @Test
-    void aMarshalWithTheLinkChangesTheRulesAndNothingElse() {
-        String id = made(ThingKind.EVENT, "other");
-        ShareKey key = keyOf(ThingKind.EVENT, "other", id);
-        Asker marshal = Asker.of(OWNER, Set.of(Role.MARSHAL)).with(Set.of(key));
-        Event camp = ErrandSamples.camp();
-        assertThatThrownBy(() -> ask(marshal, () -> events.replace(id, 0, camp.at(52))))
-                .isInstanceOf(NotAllowed.class)
-                .hasMessageContaining("latitudeDeg")
-                .hasMessageNotContaining("season");
-        Event ruled = camp.withRules(List.of());
-        assertThat(ask(marshal, () -> events.replace(id, 0, ruled))).isInstanceOf(Events.Change.Done.class);
-        assertThat(ask(marshal, () -> OwnedThings.outcome(() -> events.remove(id, 1) instanceof Events.Change.Done)))
-                .isEqualTo(Outcome.NOT_ALLOWED);
-        assertThat(ask(
-                        Asker.of(OTHER, Set.of(Role.MAKER)),
-                        () -> events.byId(id).orElseThrow().event()))
-                .isEqualTo(ruled);
-    }
-
-    @Test
-    void everyPartOfAnEventButItsRulesIsHeldToWhatItWas() {
-        Event camp = ErrandSamples.camp();
-        assertThat(Event.class.getRecordComponents())
-                .as("what differencesBesidesRules looks at, and the rules; the spells tell whether they are presumed")
-                .hasSize(7);
-        assertThat(camp.differencesBesidesRules(camp.withRules(List.of()))).isEmpty();
-        assertThat(camp.differencesBesidesRules(new Event("other", Season.WINTER, camp.spells(), camp.rules(), true)))
-                .containsExactly("name", "season", "spells");
-    }
-
-    @Test
-    void swatchesFollowTheirCloth() {
-        String id = made(ThingKind.CLOTH, "own");
-        ShareKey key = ask(MAKER, () -> shares.share(ThingKind.CLOTH, id)).orElseThrow();
-        Asker other = Asker.of(OTHER, Set.of(Role.MAKER, Role.KEEPER));
-        assertThat(ask(other, () -> swatches.of(id))).isEmpty();
-        assertThat(tell(other, id)).isInstanceOf(Swatches.Outcome.NoCloth.class);
-        assertThatThrownBy(() -> tell(other.with(Set.of(key)), id)).isInstanceOf(NotAllowed.class);
-        Swatches.Outcome told = tell(MAKER, id);
-        assertThat(told).isInstanceOf(Swatches.Outcome.Done.class);
-        String swatch = ((Swatches.Outcome.Done) told).swatch().id();
-        assertThat(ask(other.with(Set.of(key)), () -> swatches.of(id))).isPresent();
-        assertThatThrownBy(() -> ask(other.with(Set.of(key)), () -> swatches.remove(id, swatch)))
-                .isInstanceOf(NotAllowed.class);
-        assertThat(ask(MAKER, this::swatchIds)).contains(swatch);
-        assertThat(ask(other.with(Set.of(key)), this::swatchIds)).doesNotContain(swatch);
-        assertThat(ask(MAKER, () -> swatches.remove(id, swatch))).isInstanceOf(Swatches.Outcome.Done.class);
-        assertThat(ask(MAKER, () -> swatches.remove(id, swatch))).isInstanceOf(Swatches.Outcome.NoSwatch.class);
-    }
-
-    @Test
-    void whoMayReadASheetMayReadItsPlanAndNoOther() {
-        String planId = ask(MAKER, () -> things.add(ThingKind.CUTTING_PLAN));
-        String sheet = ask(MAKER, () -> errands.add(OwnedThings.sheet(planId)).id());
-        String another = ask(MAKER, () -> things.add(ThingKind.CUTTING_PLAN));
-        ShareKey key = ask(MAKER, () -> shares.share(ThingKind.SHEET, sheet)).orElseThrow();
-        Asker reader = Asker.STRANGER.with(Set.of(key));
-        assertThat(ask(reader, () -> plans.byId(planId))).isPresent();
-        assertThat(ask(reader, () -> plans.byId(another))).isEmpty();
-        assertThat(ask(Asker.STRANGER, () -> plans.byId(planId))).isEmpty();
-        ask(MAKER, () -> shares.unshare(ThingKind.SHEET, sheet));
-        assertThat(ask(reader, () -> plans.byId(planId))).isEmpty();
-    }
-
-    @Test
-    void onlyKeepersTakeListsOver() {
-        SupplierLists.Order order = new SupplierLists.Order("Wendlow Mill", OnBadRow.SKIP, true);
-        assertThatThrownBy(() -> askers.as(MAKER, () -> {
-                    try {
-                        return lists.take(
-                                order,
-                                rows -> {
-                                    throw new AssertionError("the list is read");
-                                },
-                                SupplierLists.Watcher.NONE);
-                    } catch (IOException broken) {
-                        throw new AssertionError(broken);
-                    }
-                }))
-                .isInstanceOf(NotAllowed.class);
-    }
-
-    private Swatches.Outcome tell(Asker asker, String clothId) {
-        return ask(
-                asker,
-                () -> swatches.add(clothId, SwatchSamples.warp(SwatchSamples.DAY, new MarkPair(50, List.of(47.3)))));
-    }
-
-    private Set<String> swatchIds() {
-        Set<String> ids = new HashSet<>();
-        swatches.each(kept -> ids.add(kept.id()));
-        return ids;
     }
 
     private String made(ThingKind kind, String whose) {

@@ -13,6 +13,9 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothInNumbers;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.ClothTraiter;
+import campcloth.cloth.Cloths;
+import campcloth.cloth.ClothsInMemory;
+import campcloth.cloth.Completeness;
 import campcloth.cloth.Fit;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Layer;
@@ -34,9 +37,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.Test;
 
 /** Two instances of the program over one database: what one changes, the other knows. */
@@ -109,6 +113,7 @@ class TwoInstancesTest {
             assertThat(all(atA)).isEqualTo(inTable);
             assertThat(numbers(atB.columns())).isEqualTo(numbers(inTable));
             assertThat(atB.columns().cloths()).isEqualTo(inTable.size());
+            assertThat(known(b.cloths(atB, traits))).isEqualTo(known(new ClothsInMemory(inTable.values())));
         }
     }
 
@@ -181,7 +186,7 @@ class TwoInstancesTest {
 
     private static Map<String, KeptCloth> all(ClothSnapshot snapshot) {
         Map<String, KeptCloth> all = new TreeMap<>();
-        snapshot.each(kept -> all.put(kept.id(), kept));
+        snapshot.byIds(snapshot.columns().ids()).forEach(kept -> all.put(kept.id(), kept));
         return all;
     }
 
@@ -212,6 +217,22 @@ class TwoInstancesTest {
             }
         }
         return numbers;
+    }
+
+    /** All that is told of how much is known. */
+    private static List<Object> known(Cloths cloths) {
+        Completeness completeness = Completeness.of(cloths, 50);
+        List<Object> told = new ArrayList<>(completeness.worthMeasuring());
+        completeness.byOrigin().forEach((origin, tally) -> {
+            told.add(origin);
+            told.add(tally.cloths());
+            for (Property property : Property.values()) {
+                for (Basis basis : Basis.values()) {
+                    told.add(tally.cloths(property, basis));
+                }
+            }
+        });
+        return told;
     }
 
     private String anId() {
@@ -251,11 +272,12 @@ class TwoInstancesTest {
         return tick == null ? -1 : tick;
     }
 
-    private static void await(Duration most, BooleanSupplier holds) throws InterruptedException {
-        long end = System.nanoTime() + most.toNanos();
-        while (!holds.getAsBoolean()) {
-            assertThat(System.nanoTime()).as("within %s", most).isLessThan(end);
-            Thread.sleep(5);
-        }
+    private static void await(Duration most, Callable<Boolean> holds) {
+        Awaitility.await()
+                .pollInSameThread()
+                .pollDelay(Duration.ZERO)
+                .pollInterval(Duration.ofMillis(5))
+                .atMost(most)
+                .until(holds);
     }
 }

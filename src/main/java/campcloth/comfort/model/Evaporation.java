@@ -36,10 +36,12 @@ record Evaporation(double wm2, double sweatGM2H, double wettedness, double asked
                 dripping(wettest) * mostWm2, sweatingShare(wettest) * mostWm2 / WH_PER_GRAM, wettest, asked);
     }
 
-    /** Sweat that the warmth of body and skin calls for, of a body whose core is neutral at that temperature. */
-    static double sweatCallGM2H(double skinShare, double skinC, double coreC, double neutralCoreC) {
-        double neutralBodyC = TwoNode.bodyC(TwoNode.NEUTRAL_SKIN_SHARE, TwoNode.NEUTRAL_SKIN_C, neutralCoreC);
-        double warmBody = Math.max(0, TwoNode.bodyC(skinShare, skinC, coreC) - neutralBodyC);
+    /** Sweat that the warmth of body and skin calls for, of a body that is neutral at that mean temperature. */
+    static double sweatCallGM2H(double skinShare, double skinC, double coreC, double neutralBodyC) {
+        double warmBody = TwoNode.bodyC(skinShare, skinC, coreC) - neutralBodyC;
+        if (warmBody <= 0) {
+            return 0;
+        }
         double warmSkin = Math.max(0, skinC - TwoNode.NEUTRAL_SKIN_C);
         return 170 * warmBody * Math.exp(warmSkin / 10.7);
     }

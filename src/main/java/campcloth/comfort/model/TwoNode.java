@@ -43,16 +43,20 @@ public final class TwoNode {
     /** Heat to warm the whole body by 1 K, W h/(m2 K): 0.97 W h/(kg K) * 70 kg / 1.8258 m2. */
     static final double CAPACITY_WHM2K = 0.97 * 70 / 1.8258;
 
-    private final Air air;
     private final double met;
-    private final Worn worn;
+    final double airC;
+    final double radiantC;
+    final double insulationM2KW;
     private final double mostBloodFlow;
     private final double mostSweat;
     private final double neutralCoreC;
-    private final double radiatingShare;
+    private final double neutralBodyC;
+    final double breathWm2;
+    final double radiatingShare;
     private final double vapourKpa;
-    private final double areaFactor;
-    private final double convectiveWm2K;
+    final double areaFactor;
+    final double convectiveWm2K;
+    private final double vapourBarrierM2KpaW;
     private final double wettest;
 
     /**
@@ -75,17 +79,21 @@ public final class TwoNode {
             throw new IllegalArgumentException(passed.because());
         });
         double speed = Math.max(CALMEST_MS, air.speedMs());
-        this.air = air;
         this.met = met;
-        this.worn = worn;
+        this.airC = air.airC();
+        this.radiantC = air.radiantC();
+        this.insulationM2KW = worn.insulationM2KW();
         this.mostBloodFlow = mostBloodFlow;
         this.mostSweat = habit.mostSweat(mostSweat);
         this.neutralCoreC = habit.neutralCoreC();
+        this.neutralBodyC = bodyC(NEUTRAL_SKIN_SHARE, NEUTRAL_SKIN_C, neutralCoreC);
         this.radiatingShare = seated ? 0.70 : 0.73;
         this.vapourKpa = air.vapourKpa();
+        this.breathWm2 = breathWm2(met * WM2_PER_MET, airC, vapourKpa);
         this.areaFactor = 1 + 0.15 * worn.clo();
         this.convectiveWm2K =
                 Math.max(StandardEnvironment.ownConvection(met), Math.max(3.0, 8.600001 * Math.pow(speed, 0.53)));
+        this.vapourBarrierM2KpaW = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K) + worn.vapourResistanceM2KpaW();
         this.wettest = habit.wettest(worn.clo() > 0 ? 0.59 * Math.pow(speed, -0.08) : 0.38 * Math.pow(speed, -0.29));
     }
 
@@ -115,11 +123,11 @@ public final class TwoNode {
 
     /** The body that many minutes later. */
     public Body after(Body before, int minutes) {
-        Body body = before;
+        Minutes body = new Minutes(this, before);
         for (int minute = 0; minute < minutes; minute++) {
-            body = minuteAfter(body);
+            body.pass();
         }
-        return body;
+        return body.body();
     }
 
     /**
@@ -143,7 +151,7 @@ public final class TwoNode {
                 evaporation.sweatGM2H(),
                 evaporation.wettedness(),
                 evaporation.asked(),
-                (state.skinC() + air.airC()) / 2,
+                (state.skinC() + airC) / 2,
                 4.7);
     }
 
@@ -165,89 +173,47 @@ public final class TwoNode {
                 0,
                 0.06,
                 0.06,
-                (NEUTRAL_SKIN_C + air.airC()) / 2,
+                (NEUTRAL_SKIN_C + airC) / 2,
                 4.7);
     }
 
     /** The body one minute later. */
     public Body minuteAfter(Body body) {
-        Clothing clothing = clothing(body);
-        double breath = breathWm2();
-        double toSkin = (body.coreC() - body.skinC()) * (5.28 + 1.163 * body.bloodFlowLM2H());
-        double skinStorage = toSkin - clothing.dryWm2 - body.evaporationWm2();
-        double coreStorage = body.metabolicWm2() - toSkin - breath;
-        double skinC = body.skinC() + skinStorage / (CAPACITY_WHM2K * body.skinShare() * 60);
-        double coreC = body.coreC() + coreStorage / (CAPACITY_WHM2K * (1 - body.skinShare()) * 60);
+        return after(body, 1);
+    }
 
+    /** Skin blood flow, l/(m2 h): cold skin narrows it, a warm core widens it. */
+    double bloodFlowLM2H(double skinC, double coreC) {
         double coldSkin = Math.max(0, NEUTRAL_SKIN_C - skinC);
         double warmCore = Math.max(0, coreC - neutralCoreC);
         double bloodFlow = (NEUTRAL_BLOOD_FLOW + 120 * warmCore) / (1 + 0.5 * coldSkin);
-        bloodFlow = Math.max(0.5, Math.min(mostBloodFlow, bloodFlow));
-        double sweatCall = Math.min(mostSweat, Evaporation.sweatCallGM2H(body.skinShare(), skinC, coreC, neutralCoreC));
-        Evaporation evaporation = evaporation(sweatCall, skinC);
-        return new Body(
-                skinC,
-                coreC,
-                0.0417737 + 0.7451833 / (bloodFlow + 0.585417),
-                bloodFlow,
-                metabolicWm2(skinC, coreC),
-                breath,
-                clothing.dryWm2,
-                evaporation.wm2(),
-                skinStorage,
-                coreStorage,
-                sweatCall,
-                evaporation.sweatGM2H(),
-                evaporation.wettedness(),
-                evaporation.asked(),
-                clothing.surfaceC,
-                clothing.radiativeWm2K);
+        return Math.max(0.5, Math.min(mostBloodFlow, bloodFlow));
+    }
+
+    /** Sweat that is called for, g/(m2 h). */
+    double sweatCallGM2H(double skinShare, double skinC, double coreC) {
+        return Math.min(mostSweat, Evaporation.sweatCallGM2H(skinShare, skinC, coreC, neutralBodyC));
     }
 
     /** Heat made by work and by shivering, 19.4 W/m2 for each K that the skin and each K that the core is too cold. */
-    private double metabolicWm2(double skinC, double coreC) {
+    double metabolicWm2(double skinC, double coreC) {
         return met * WM2_PER_MET + 19.4 * Math.max(0, NEUTRAL_SKIN_C - skinC) * Math.max(0, neutralCoreC - coreC);
     }
 
     /** E_res + C_res; 44 mmHg is the vapour pressure in the lungs. */
-    private double breathWm2() {
-        double metabolic = met * WM2_PER_MET;
-        return 0.0023 * metabolic * (44 - vapourKpa * Vapour.MMHG_PER_KPA) + 0.0014 * metabolic * (34 - air.airC());
-    }
-
-    private record Clothing(double surfaceC, double radiativeWm2K, double dryWm2) {}
-
-    /** Surface temperature of the clothing, by substitution until it stands still, and the dry heat loss through it. */
-    private Clothing clothing(Body body) {
-        double surface = body.clothingC();
-        double radiative = body.radiativeWm2K();
-        double airLayer;
-        double operative;
-        double before;
-        do {
-            before = surface;
-            double meanK = (surface + air.radiantC()) / 2 + 273.15;
-            radiative = 4 * 0.95 * 5.67e-8 * meanK * meanK * meanK * radiatingShare;
-            double total = radiative + convectiveWm2K;
-            airLayer = 1 / (areaFactor * total);
-            operative = (radiative * air.radiantC() + convectiveWm2K * air.airC()) / total;
-            surface =
-                    (airLayer * body.skinC() + worn.insulationM2KW() * operative) / (airLayer + worn.insulationM2KW());
-        } while (Math.abs(surface - before) > 1e-6);
-        return new Clothing(surface, radiative, (body.skinC() - operative) / (airLayer + worn.insulationM2KW()));
+    private static double breathWm2(double metabolicWm2, double airC, double vapourKpa) {
+        return 0.0023 * metabolicWm2 * (44 - vapourKpa * Vapour.MMHG_PER_KPA) + 0.0014 * metabolicWm2 * (34 - airC);
     }
 
     /** Dry loss from the surface of the clothing to air and surroundings; equals what passes through the clothing. */
     double surfaceLossWm2(Body body) {
         return areaFactor
-                * (body.radiativeWm2K() * (body.clothingC() - air.radiantC())
-                        + convectiveWm2K * (body.clothingC() - air.airC()));
+                * (body.radiativeWm2K() * (body.clothingC() - radiantC) + convectiveWm2K * (body.clothingC() - airC));
     }
 
     /** Through clothing and air layer. */
-    private Evaporation evaporation(double sweatCallGM2H, double skinC) {
-        double airLayer = 1 / (Worn.LEWIS_K_KPA * areaFactor * convectiveWm2K);
-        double most = (Vapour.saturationKpa(skinC) - vapourKpa) / (airLayer + worn.vapourResistanceM2KpaW());
+    Evaporation evaporation(double sweatCallGM2H, double skinC) {
+        double most = (Vapour.saturationKpa(skinC) - vapourKpa) / vapourBarrierM2KpaW;
         return Evaporation.of(sweatCallGM2H, most, wettest);
     }
 

@@ -22,7 +22,7 @@ class CompletenessPage {
 
     @GetMapping("/cloths/completeness")
     String completeness(Model model) {
-        Completeness completeness = Completeness.of(cloths::each, WORTH_MEASURING);
+        Completeness completeness = Completeness.of(cloths, WORTH_MEASURING);
         model.addAttribute("whole", completeness.whole());
         model.addAttribute("gaps", completeness.worthMeasuring());
         model.addAttribute("bases", Basis.values());

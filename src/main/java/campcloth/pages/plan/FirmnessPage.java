@@ -8,6 +8,7 @@ import campcloth.advice.Robustness;
 import campcloth.advice.Shortlist;
 import campcloth.cloth.ClothSearch;
 import campcloth.fibre.Fibres;
+import campcloth.job.RankingGate;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -19,29 +20,34 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class FirmnessPage {
 
+    private final RankingGate gate;
     private final Planned planned;
     private final Adviser adviser;
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    FirmnessPage(Planned planned, Adviser adviser, Shortlist shortlist, Fibres fibres) {
+    FirmnessPage(RankingGate gate, Planned planned, Adviser adviser, Shortlist shortlist, Fibres fibres) {
+        this.gate = gate;
         this.planned = planned;
         this.adviser = adviser;
         this.shortlist = shortlist;
         this.fibres = fibres;
     }
 
+    private record Firmness(Ranking ranking, Robustness robustness) {}
+
     @GetMapping("/plan/firmness")
     String firmness(@ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter, Model model) {
         ClothSearch search = filter.search(fibres);
         Planned.Question about = planned.question(form, List::of);
-        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
-        Ranking ranking = ranked.ranking();
-        Robustness robustness = adviser.robustness(ranked.question(), ranking);
+        Firmness firmness = gate.through(() -> {
+            Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
+            return new Firmness(ranked.ranking(), adviser.robustness(ranked.question(), ranked.ranking()));
+        });
         model.addAttribute("query", form.query() + filter.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
-        model.addAttribute("text", RankingDrawing.text(ranking, robustness));
-        model.addAttribute("robustness", robustness);
+        model.addAttribute("text", RankingDrawing.text(firmness.ranking(), firmness.robustness()));
+        model.addAttribute("robustness", firmness.robustness());
         return "plan/firmness";
     }
 

@@ -13,6 +13,7 @@ import campcloth.fire.StandBackDrawing;
 import campcloth.garment.Designs;
 import campcloth.garment.Measurement;
 import campcloth.garment.MeasuringDrawing;
+import campcloth.job.RankingGate;
 import campcloth.pages.NotHere;
 import java.time.Duration;
 import java.util.List;
@@ -32,13 +33,16 @@ class PlanPictures {
     private static final MediaType SVG = MediaType.valueOf("image/svg+xml;charset=UTF-8");
     private static final Duration KEPT = Duration.ofDays(1);
 
+    private final RankingGate gate;
     private final Planned planned;
     private final Adviser adviser;
     private final AtFire atFire;
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    PlanPictures(Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
+    PlanPictures(
+            RankingGate gate, Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
+        this.gate = gate;
         this.planned = planned;
         this.adviser = adviser;
         this.atFire = atFire;
@@ -67,9 +71,11 @@ class PlanPictures {
             @ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter) {
         ClothSearch search = filter.search(fibres);
         Planned.Question about = planned.question(form, List::of);
-        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
-        Ranking ranking = ranked.ranking();
-        return drawn(RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking)));
+        return drawn(gate.through(() -> {
+            Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
+            Ranking ranking = ranked.ranking();
+            return RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking));
+        }));
     }
 
     /** The course of the event in one cloth. */

@@ -10,6 +10,7 @@ import campcloth.cloth.ClothSearch;
 import campcloth.cloth.WeightClass;
 import campcloth.fibre.Fibre;
 import campcloth.fibre.Fibres;
+import campcloth.job.RankingGate;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import jakarta.servlet.http.HttpServletResponse;
@@ -31,12 +32,14 @@ class RankingPage {
     /** How many are named at once, before what is to heed. */
     private static final int FIRST = 3;
 
+    private final RankingGate gate;
     private final Planned planned;
     private final GarmentChoices choices;
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    RankingPage(Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
+    RankingPage(RankingGate gate, Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
+        this.gate = gate;
         this.planned = planned;
         this.choices = choices;
         this.shortlist = shortlist;
@@ -72,7 +75,8 @@ class RankingPage {
     }
 
     private void ranked(Planned.Question about, ClothSearch search, AskedForm form, ClothFilter filter, Model model) {
-        Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut());
+        Shortlist.Ranked ranked = gate.through(
+                () -> shortlist.rank(about.asked().question(), search, filter.shown() + filter.shownOut()));
         Ranking ranking = ranked.ranking();
         model.addAttribute("note", ranked.note());
         List<Integer> open = places(ranking, filter, false);

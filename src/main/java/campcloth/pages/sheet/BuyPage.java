@@ -17,7 +17,7 @@ import campcloth.fire.ClothingUse;
 import campcloth.garment.Design;
 import campcloth.garment.SewnBy;
 import campcloth.garment.Sizes;
-import campcloth.layout.LayoutGate;
+import campcloth.job.LayoutGate;
 import campcloth.pages.Choice;
 import campcloth.pages.FormErrors;
 import campcloth.pages.NotHere;

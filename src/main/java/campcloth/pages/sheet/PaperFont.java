@@ -1,8 +1,10 @@
 package campcloth.pages.sheet;
 
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -10,6 +12,9 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The letters of a PDF: Liberation Sans (SIL Open Font License 1.1) with Latin, Greek and Cyrillic. The libraries want it as a file,
@@ -50,6 +55,26 @@ final class PaperFont {
 
     TrueTypeFont font() {
         return font;
+    }
+
+    /** To set a document with, which closes it in the end; only the letters used are put into it. */
+    PDFontSupplier in(PDDocument document) {
+        return new PDFontSupplier(loaded(document));
+    }
+
+    /**
+     * Without the table of signs that take the place of others. All that the one of this font does is to join tone letters of phonetic
+     * script (U+02E5 to U+02E9), and the library compiles it anew for every word it writes: that took most of the time of a sheet.
+     */
+    private PDFont loaded(PDDocument document) {
+        try {
+            TrueTypeFont own = new TTFParser().parse(new RandomAccessReadBufferedFile(file));
+            own.setEnableGsub(false);
+            document.registerTrueTypeFontForClosing(own);
+            return PDType0Font.load(document, own, true);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     /** Whether it has a sign for a letter, or the letter needs none. */

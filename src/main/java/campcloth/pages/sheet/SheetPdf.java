@@ -17,6 +17,7 @@ import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
@@ -32,7 +33,8 @@ class SheetPdf {
     private static final int PLAIN = 400;
     private static final int BOLD = 700;
 
-    private static final Set<FSFontUseCase> EVERYWHERE = EnumSet.allOf(FSFontUseCase.class);
+    /** In the drawing, and in bold text for letters that only the plain font has. */
+    private static final Set<FSFontUseCase> BESIDES = EnumSet.of(FSFontUseCase.SVG, FSFontUseCase.FALLBACK_PRE);
 
     private final ITemplateEngine templates;
     private final PaperFont plain;
@@ -78,16 +80,20 @@ class SheetPdf {
 
     private byte[] set(String xhtml) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
+        try (PDDocument document = new PDDocument();
+                BatikSVGDrawer drawings = new BatikSVGDrawer()) {
             new PdfRendererBuilder()
+                    .usePDDocument(document)
                     .useFastMode()
                     .useExternalResourceAccessControl(
                             (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
                     .useExternalResourceAccessControl(
                             (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
                     .useSVGDrawer(drawings)
-                    .useFont(plain.file(), PaperFont.FAMILY, PLAIN, FontStyle.NORMAL, true, EVERYWHERE)
-                    .useFont(bold.file(), PaperFont.FAMILY, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
+                    .useFont(plain.in(document), PaperFont.FAMILY, PLAIN, FontStyle.NORMAL, true)
+                    .useFont(bold.in(document), PaperFont.FAMILY, BOLD, FontStyle.NORMAL, true)
+                    .useFont(plain.file(), PaperFont.FAMILY, PLAIN, FontStyle.NORMAL, true, BESIDES)
+                    .useFont(bold.file(), PaperFont.FAMILY, BOLD, FontStyle.NORMAL, true, BESIDES)
                     .useReplacementText(PaperFont.NO_SIGN)
                     .withProducer("Campcloth")
                     .withW3cDocument(PaperDocument.of(xhtml, plain), null)

@@ -87,6 +87,9 @@ public final class PostgresForTests {
         Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
         Running running =
                 new Running(postgres.entry()::url, Settings.SUPERUSER, postgres.password(), postgres.password());
+        // What tests write need not outlive a power cut. The container that stands for it has the same.
+        onServer(running, "alter system set fsync = off");
+        onServer(running, "select pg_reload_conf()");
         databasesOfEarlierRuns(running).forEach(name -> onServer(running, "drop database " + name + " with (force)"));
         return running;
     }

@@ -4,17 +4,19 @@ import static campcloth.store.postgres.OwnPostgresTest.answer;
 import static campcloth.store.postgres.OwnPostgresTest.statement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.sql.SQLException;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** A server that dies under the running application comes back; one that is stopped does not. */
-@Timeout(120)
+@Timeout(180)
 class WatchTest {
 
     private static TestFolder folder;
@@ -62,18 +64,10 @@ class WatchTest {
         assertThat(postgres.storage().isLow()).isFalse();
     }
 
-    private static void awaitAnswer(String query, String expected) throws InterruptedException {
-        long end = System.nanoTime() + 60_000_000_000L;
-        String last = "";
-        while (!last.equals(expected)) {
-            assertThat(System.nanoTime()).as("still: " + last).isLessThan(end);
-            try {
-                last = answer(postgres, query);
-            } catch (SQLException notYet) {
-                last = String.valueOf(notYet.getMessage());
-            }
-            Thread.sleep(50);
-        }
+    private static void awaitAnswer(String query, String expected) {
+        await().atMost(90, TimeUnit.SECONDS)
+                .ignoreException(SQLException.class)
+                .untilAsserted(() -> assertThat(answer(postgres, query)).isEqualTo(expected));
     }
 
     private static ProcessHandle server() throws IOException {

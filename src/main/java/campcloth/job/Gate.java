@@ -1,4 +1,4 @@
-package campcloth.layout;
+package campcloth.job;
 
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
@@ -7,12 +7,13 @@ import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 
 /**
- * Lets only so many layouts be searched at the same time as there are processors, so that the service answers everybody else.
- * Whoever finds all places taken waits a few seconds for one; a queue that is long already is not joined.
+ * Lets only so much of what takes long be done at the same time as there are processors, so that the service answers everybody else.
+ * Whoever finds all places taken waits a few seconds for one; a queue that is long already is not joined. Each kind of work has a gate
+ * of its own.
  */
-public final class LayoutGate {
+public abstract sealed class Gate permits LayoutGate, RankingGate {
 
-    /** How many are searched at once. */
+    /** How many are at work at once. */
     public static final int PLACES = Runtime.getRuntime().availableProcessors();
 
     private static final int MOST_WAITING = 32;
@@ -20,49 +21,56 @@ public final class LayoutGate {
     private static final long LOOK_MS = 250;
 
     /** How much is going on, and was since the start. */
-    public record Load(int searching, int waiting, long searched, Duration inAll, long turnedAway) {}
+    public record Load(int working, int waiting, long done, Duration inAll, long turnedAway) {}
 
-    private final LongAdder searched = new LongAdder();
+    private final String what;
+    private final String whenBusy;
+    private final LongAdder done = new LongAdder();
     private final LongAdder nanos = new LongAdder();
     private final LongAdder turnedAway = new LongAdder();
     private final Semaphore places = new Semaphore(PLACES, true);
 
-    /** Searches, or throws {@link Busy}. */
-    public <T> T through(Supplier<T> search) {
+    Gate(String what, String whenBusy) {
+        this.what = what;
+        this.whenBusy = whenBusy;
+    }
+
+    /** Does the work, or throws {@link Busy}. */
+    public <T> T through(Supplier<T> work) {
         if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             turnedAway.increment();
-            throw new Busy();
+            throw new Busy(what, whenBusy);
         }
-        return searched(search);
+        return done(work);
     }
 
     public Load load() {
         return new Load(
                 PLACES - places.availablePermits(),
                 places.getQueueLength(),
-                searched.sum(),
+                done.sum(),
                 Duration.ofNanos(nanos.sum()),
                 turnedAway.sum());
     }
 
     /**
-     * Searches for somebody who does not wait for it: stands in line for as long as it takes.
+     * Does the work for somebody who does not wait for it: stands in line for as long as it takes.
      *
      * @param goOn asked a few times a second while there is no place; ends the waiting by throwing
      */
-    public <T> T inTime(Runnable goOn, Supplier<T> search) {
+    public <T> T inTime(Runnable goOn, Supplier<T> work) {
         while (!getsAPlace(LOOK_MS, TimeUnit.MILLISECONDS)) {
             goOn.run();
         }
-        return searched(search);
+        return done(work);
     }
 
-    private <T> T searched(Supplier<T> search) {
+    private <T> T done(Supplier<T> work) {
         long begun = System.nanoTime();
         try {
-            return search.get();
+            return work.get();
         } finally {
-            searched.increment();
+            done.increment();
             nanos.add(System.nanoTime() - begun);
             places.release();
         }
