@@ -136,8 +136,7 @@ class PlanRoadTest {
             looked(visitor, "Side by side for this garment: Apron");
             Locator columns = page.getByRole(AriaRole.TABLE).first().getByRole(AriaRole.COLUMNHEADER);
             assertThat(columns).hasCount(3);
-            visitor.link("How firm is this order?")
-                    .click();
+            visitor.link("How firm is this order?").click();
             looked(visitor, "How firm the order is");
         }
     }

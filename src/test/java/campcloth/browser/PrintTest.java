@@ -85,22 +85,37 @@ class PrintTest {
                         + "x".repeat(40))
                 .collect(Collectors.joining());
         String path = new SheetSamples(port)
-                .made("event=" + ruled(4, 120) + "&design=" + design + "&size=" + size, CLOTH, "&sewnBy=" + by + others);
+                .made(
+                        "event=" + ruled(4, 120) + "&design=" + design + "&size=" + size,
+                        CLOTH,
+                        "&sewnBy=" + by + others);
         fitsBothPapers(path);
         assertThat(Printed.of(pdf(path, "a4")).text()).contains(design + " 5", "Companion");
     }
 
     @ParameterizedTest
-    @CsvSource({"40, 300, wool-diamond-twill-260", "100, 1000, wool-diamond-twill-260", "100, 1000, polycotton-65-35-240"})
+    @CsvSource({
+        "40, 300, wool-diamond-twill-260",
+        "100, 1000, wool-diamond-twill-260",
+        "100, 1000, polycotton-65-35-240"
+    })
     void asManyRulesAsAnEventTakesFitToo(int rules, int characters, String cloth) {
-        String path = new SheetSamples(port).made("event=" + ruled(rules, characters) + "&design=tunic&size=M-M", cloth, "");
+        String path =
+                new SheetSamples(port).made("event=" + ruled(rules, characters) + "&design=tunic&size=M-M", cloth, "");
         fitsBothPapers(path);
-        assertThat(Printed.of(pdf(path, "a4")).text()).contains("are on the page of this sheet and on the event's page");
+        assertThat(Printed.of(pdf(path, "a4")).text())
+                .contains("are on the page of this sheet and on the event's page");
         try (Visitor visitor = new Visitor(Visit.PHONE, port)) {
             visitor.at(path);
-            assertThat(visitor.page().getByText("Rule number " + (rules - 1) + " ").first().isVisible())
+            assertThat(visitor.page()
+                            .getByText("Rule number " + (rules - 1) + " ")
+                            .first()
+                            .isVisible())
                     .isTrue();
-            assertThat(visitor.page().getByText("are on the page of this sheet").first().isVisible())
+            assertThat(visitor.page()
+                            .getByText("are on the page of this sheet")
+                            .first()
+                            .isVisible())
                     .isFalse();
             visitor.holds();
         }
@@ -113,8 +128,15 @@ class PrintTest {
                     String statement = "Rule number " + i + " ";
                     RuleDraft draft = RuleDraft.of(
                             SafetyRule.Authority.EVENT,
-                            statement + "of the camp ".repeat(characters / 12).substring(0, characters - statement.length() - 1) + ".");
-                    return (i % 3 == 0 ? draft.mostMeltable(0) : i % 3 == 1 ? draft.askAbout("sleeves") : draft.keepAtLeast(1)).rule();
+                            statement
+                                    + "of the camp "
+                                            .repeat(characters / 12)
+                                            .substring(0, characters - statement.length() - 1)
+                                    + ".");
+                    return (i % 3 == 0
+                                    ? draft.mostMeltable(0)
+                                    : i % 3 == 1 ? draft.askAbout("sleeves") : draft.keepAtLeast(1))
+                            .rule();
                 })
                 .toList();
         return events.add(new Event("Wendlow river camp", Season.SUMMER, seasons.spells(Season.SUMMER), all))

@@ -67,7 +67,8 @@ class SeveralWearersTest {
             List<Judged> each = new ArrayList<>(List.of(judged(drawn.errand().asked(SIZES))));
             drawn.errand().askedForOthers(SIZES).forEach(asked -> each.add(judged(asked)));
             assertThat(drawn.sheet().verdict())
-                    .isEqualTo(Collections.max(each.stream().map(Judged::verdict).toList()));
+                    .isEqualTo(
+                            Collections.max(each.stream().map(Judged::verdict).toList()));
             for (Judged one : each) {
                 assertThat(drawn.sheet().heed().warnings()).containsAll(one.warnings());
             }
@@ -89,9 +90,9 @@ class SeveralWearersTest {
         WantedGarment one = GROUP.garment();
         WantedGarment wrong = with(one, List.of(new OtherWearer("", Map.of(), Optional.of("XXL"), 1)));
         assertThatThrownBy(() -> wrong.lines(SIZES))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(
-                                refused.refusals().get(0).field())
-                        .isEqualTo("others[0].size"));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.refusals().get(0).field()).isEqualTo("others[0].size"));
         assertThatThrownBy(() -> new OtherWearer("n".repeat(61), Map.of(), Optional.empty(), 1))
                 .isInstanceOf(Refused.class);
         assertThatThrownBy(() -> with(one, Collections.nCopies(5, new OtherWearer("", Map.of(), one.size(), 1))))
@@ -110,7 +111,6 @@ class SeveralWearersTest {
 
     private static Judged judged(Verdict verdict, List<Warning> warnings) {
         Judged any = judged(GROUP.asked(SIZES));
-        return new Judged(
-                any.candidate(), verdict, true, 50, 40, 60, any.criteria(), warnings, any.rules(), List.of());
+        return new Judged(any.candidate(), verdict, true, 50, 40, 60, any.criteria(), warnings, any.rules(), List.of());
     }
 }
