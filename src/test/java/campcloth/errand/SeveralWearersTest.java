@@ -63,7 +63,7 @@ class SeveralWearersTest {
 
     @Test
     void theWorstVerdictCountsForAll() {
-        ErrandDraw.always(60, drawn -> {
+        ErrandDraw.always(drawn -> {
             List<Judged> each = new ArrayList<>(List.of(judged(drawn.errand().asked(SIZES))));
             drawn.errand().askedForOthers(SIZES).forEach(asked -> each.add(judged(asked)));
             assertThat(drawn.sheet().verdict())
