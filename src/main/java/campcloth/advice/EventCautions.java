@@ -70,9 +70,9 @@ final class EventCautions {
         if (!coldUnknown && !heatUnknown && at.airC() > DEADLY_COLD_C) {
             return Optional.empty();
         }
-        return Optional.of(
-                "\"" + at.name() + "\" (" + number(at.airC()) + " degrees Celsius) lies outside the models: nothing here"
-                        + " says that this clothing is enough. Ask people who know such weather.");
+        return Optional.of("\"" + at.name() + "\" (" + number(at.airC())
+                + " degrees Celsius) lies outside the models: nothing here"
+                + " says that this clothing is enough. Ask people who know such weather.");
     }
 
     private static String tooHot(Spell spell) {

@@ -44,11 +44,7 @@ public record Errand(
 
     private Asked askedFor(Measurements wearer) {
         return new Asking(
-                        event.event(),
-                        Asking.design(garment.design()),
-                        wearer,
-                        garment.touchesSkin(),
-                        garment.outfit())
+                        event.event(), Asking.design(garment.design()), wearer, garment.touchesSkin(), garment.outfit())
                 .about(() -> List.of(new Candidate(cloth.id(), cloth.cloth())));
     }
 }

@@ -35,7 +35,8 @@ record ForEverybody(Judged first, List<Judged> others) {
 
     /** The first of those with the worst verdict. */
     private Judged worst() {
-        Verdict worst = all().map(Judged::verdict).max(Comparator.naturalOrder()).orElseThrow();
+        Verdict worst =
+                all().map(Judged::verdict).max(Comparator.naturalOrder()).orElseThrow();
         return all().filter(judged -> judged.verdict() == worst).findFirst().orElseThrow();
     }
 

@@ -130,8 +130,8 @@ final class Shopping {
         Map<WantedScrap, Integer> counts = new HashMap<>();
         for (GarmentWork work : cut.works()) {
             for (ScrapPiece scrap : work.scraps().orElse(List.of())) {
-                WantedScrap wanted = new WantedScrap(
-                        scrap.name(), Scrap.sideCm(scrap.acrossCm()), Scrap.sideCm(scrap.alongCm()));
+                WantedScrap wanted =
+                        new WantedScrap(scrap.name(), Scrap.sideCm(scrap.acrossCm()), Scrap.sideCm(scrap.alongCm()));
                 whose.computeIfAbsent(wanted, any -> new ArrayList<>()).add(work);
                 counts.merge(wanted, scrap.count() * work.count(), Integer::sum);
             }

@@ -31,7 +31,8 @@ public record Measurement(Range range, TapeLine tape, String howTaken, OptionalD
 
     /** What is measured, as it stands within a sentence. */
     public String words() {
-        return tape.title().substring(0, 1).toLowerCase(Locale.ROOT) + tape.title().substring(1);
+        return tape.title().substring(0, 1).toLowerCase(Locale.ROOT)
+                + tape.title().substring(1);
     }
 
     /** How a note begins that says what was taken for it. */

@@ -56,8 +56,8 @@ public final class Measurements {
     public double orUsual(Measurement measurement, List<String> notes) {
         return given(measurement).orElseGet(() -> {
             double usual = measurement.usualCm().orElseThrow();
-            notes.add(measurement.notMeasured() + Words.number(usual) + " cm taken ("
-                    + measurement.howTaken() + "); measure the wearer before cutting.");
+            notes.add(measurement.notMeasured() + Words.number(usual) + " cm taken (" + measurement.howTaken()
+                    + "); measure the wearer before cutting.");
             return usual;
         });
     }

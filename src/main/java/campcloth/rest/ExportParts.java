@@ -114,10 +114,15 @@ class ExportParts {
     }
 
     /** Somebody else for whom a garment is cut. */
-    private record ExportedWearer(String name, Map<String, Double> wearer, @Nullable String size, int count) {
+    private record ExportedWearer(
+            String name,
+            Map<String, Double> wearer,
+            @Nullable String size,
+            int count) {
 
         static ExportedWearer of(OtherWearer other) {
-            return new ExportedWearer(other.name(), other.wearerCm(), other.size().orElse(null), other.count());
+            return new ExportedWearer(
+                    other.name(), other.wearerCm(), other.size().orElse(null), other.count());
         }
     }
 

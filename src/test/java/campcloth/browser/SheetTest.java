@@ -12,7 +12,6 @@ import campcloth.event.KeptEvent;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.job.LayoutGate;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.net.http.HttpResponse;
@@ -48,69 +47,6 @@ class SheetTest {
 
     @Autowired
     private LayoutGate gate;
-
-    @ParameterizedTest
-    @EnumSource
-    void forSomebodyNobodyMeasuredAndForOthers(Visit visit) {
-        try (Visitor visitor = new Visitor(visit, port)) {
-            Page page = visitor.at("/plan/buy?season=SUMMER&design=tunic&cloth=" + CLOTH);
-            visitor.holds();
-            visitor.button("Make the plan sheet").click();
-            assertThat(page.getByText("Something cannot be used as it stands")).isVisible();
-            assertThat(page.getByLabel("Round the finished garment")).hasAttribute("aria-invalid", "true");
-            page.getByLabel("Size").selectOption("M-M");
-            page.getByLabel("Name, for the sheet").fill("Ansel " + visit);
-            visitor.button("Add another wearer").click();
-            Locator second = wearer(page, 2);
-            second.getByLabel("Size").selectOption("W-S");
-            second.getByLabel("Name, for the sheet").fill("Berit <b>");
-            visitor.holds();
-            visitor.button("Add another wearer").click();
-            wearer(page, 3).getByLabel("Name, for the sheet").fill("Nobody");
-            visitor.button("Remove wearer 3").click();
-            assertThat(wearer(page, 3)).hasCount(0);
-            assertThat(wearer(page, 2).getByLabel("Size")).hasValue("W-S");
-            visitor.button("Make the plan sheet").click();
-            assertThat(visitor.heading("Who wears them")).isVisible();
-            assertThat(page.getByText("Ansel " + visit).first()).isVisible();
-            assertThat(page.getByText("Berit <b>").first()).isVisible();
-            assertThat(page.getByText("tunic 2 front").first()).isVisible();
-            assertThat(page.getByText("Nobody wears")).hasCount(0);
-            visitor.holds();
-        }
-    }
-
-    private static Locator wearer(Page page, int number) {
-        return page.getByRole(AriaRole.GROUP, new Page.GetByRoleOptions().setName("Wearer " + number));
-    }
-
-    @Test
-    void inchesOfAnotherWearerAreInches() {
-        String path = new SheetSamples(port)
-                .made(ASKED, CLOTH, "&typedIn=imperial&others[0].size=W-M&others[0].measures[chestCm]=38");
-        Errand kept =
-                errands.byId(path.substring("/sheets/".length())).orElseThrow().errand();
-        assertThat(kept.garment().others()).hasSize(1);
-        assertThat(kept.garment().others().get(0).wearerCm().get("chestCm")).isCloseTo(96.52, within(1e-9));
-        assertThat(kept.garment().size()).contains("M-M");
-    }
-
-    @Test
-    void whatIsWrongWithAnotherWearerIsToldThere() {
-        HttpResponse<String> answer = new SheetSamples(port)
-                .post(
-                        "/plan/sheets",
-                        "asked=" + SheetSamples.encoded(ASKED) + "&cloth=" + CLOTH
-                                + "&others[0].size=W-M&others[1].size=W-M&others[1].measures[chestCm]=5");
-        assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(answer.body()).contains("href=\"#others1.measureschestCm\"");
-        HttpResponse<String> many = new SheetSamples(port)
-                .post(
-                        "/plan/sheets",
-                        "asked=" + SheetSamples.encoded(ASKED) + "&cloth=" + CLOTH + "&others[4].size=W-M");
-        assertThat(many.statusCode()).isEqualTo(422);
-        assertThat(many.body()).contains("plan for at most 5 wearers on a sheet");
-    }
 
     @ParameterizedTest
     @EnumSource

@@ -90,8 +90,9 @@ class SizesTest {
                 .isCloseTo(94 + 28 + 2 * Math.PI * 0.05, within(1e-9));
         assertThat(tunic.pieces().get(2).outline().heightCm()).isEqualTo(60 + 2 + 5);
         assertThat(tunic.notes())
-                .anyMatch(note -> note.startsWith("From size W-M (women, middle: 50th percentile): round the chest 94 cm;")
-                        && note.contains("ansur-2012"))
+                .anyMatch(note ->
+                        note.startsWith("From size W-M (women, middle: 50th percentile): round the chest 94 cm;")
+                                && note.contains("ansur-2012"))
                 .noneMatch(note -> note.contains("is not used"));
     }
 

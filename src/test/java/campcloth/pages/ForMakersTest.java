@@ -31,7 +31,8 @@ class ForMakersTest {
     void takesTheOptionAwayAndLeavesTheRemedy() {
         assertThat(ForMakers.words("Leave 4 cm at hem and cuffs (options hemAllowanceCm and cuffAllowanceCm)."))
                 .isEqualTo("Leave 4 cm at hem and cuffs.");
-        assertThat(ForMakers.words("seam allowances of 1.6 cm instead of 2 (option seamAllowanceCm 1.6), 180 cm to buy"))
+        assertThat(ForMakers.words(
+                        "seam allowances of 1.6 cm instead of 2 (option seamAllowanceCm 1.6), 180 cm to buy"))
                 .isEqualTo("seam allowances of 1.6 cm instead of 2, 180 cm to buy");
         assertThat(ForMakers.words("down the back (option backOnFold false)")).isEqualTo("down the back");
         assertThat(ForMakers.words("as usual (common practice, no source)"))

@@ -68,8 +68,7 @@ record SheetView(String id, Errand errand, CuttingPlan plan, ErrandSheet sheet, 
     }
 
     private boolean isRule(Warning warning) {
-        return sheet.rules().outcomes().stream()
-                .anyMatch(rule -> warning.text().startsWith(rule.quoted()));
+        return sheet.rules().outcomes().stream().anyMatch(rule -> warning.text().startsWith(rule.quoted()));
     }
 
     /** The strictest first. */

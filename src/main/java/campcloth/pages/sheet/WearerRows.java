@@ -32,8 +32,7 @@ record WearerRows(Optional<Integer> removed) {
      * @param readable whether everything typed could be read, so that numbers of wearers may change
      */
     String apply(BuyForm form, boolean readable) {
-        removed.filter(number -> number < form.others.size())
-                .ifPresent(number -> form.others.get(number).gone = true);
+        removed.filter(number -> number < form.others.size()).ifPresent(number -> form.others.get(number).gone = true);
         if (removed.isEmpty() && form.othersShown().size() < WantedGarment.MOST_OTHERS) {
             form.others.add(new WearerForm());
         }
