@@ -2,7 +2,6 @@ package campcloth.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
