@@ -24,9 +24,8 @@ final class Visitor implements AutoCloseable {
         this.server = "http://localhost:" + port;
         this.context = Browsers.visitor(visit);
         this.page = context.newPage();
-        // a refusal or a conflict answers with a page; Chromium notes its status, nothing else
         page.onConsoleMessage(message -> {
-            if (!message.text().contains("the server responded with a status of 4") && !isReplaced(message.text())) {
+            if (!isExpected(message.text())) {
                 complaints.add(message.text());
             }
         });
@@ -42,9 +41,15 @@ final class Visitor implements AutoCloseable {
         });
     }
 
-    /** A newer search takes the place of one under way; htmx notes both of these. What fails in earnest it notes besides. */
-    private static boolean isReplaced(String message) {
-        return message.startsWith("htmx:sendAbort,") || message.startsWith("htmx:afterRequest,");
+    /**
+     * A refusal or a conflict answers with a page; Chromium notes its status, nothing else. A newer search takes the place of one under
+     * way; htmx notes both of these, and what fails in earnest besides. Whoever types before a page has come to rest stays in their field.
+     */
+    private static boolean isExpected(String message) {
+        return message.contains("the server responded with a status of 4")
+                || message.startsWith("htmx:sendAbort,")
+                || message.startsWith("htmx:afterRequest,")
+                || message.startsWith("Autofocus processing was blocked because a document already has a focused element");
     }
 
     Page page() {
