@@ -66,7 +66,7 @@ class WatchTest {
 
     private static void awaitAnswer(String query, String expected) {
         await().atMost(90, TimeUnit.SECONDS)
-                .ignoreException(SQLException.class)
+                .ignoreExceptionsInstanceOf(SQLException.class)
                 .untilAsserted(() -> assertThat(answer(postgres, query)).isEqualTo(expected));
     }
 
