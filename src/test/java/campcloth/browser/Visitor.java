@@ -49,7 +49,8 @@ final class Visitor implements AutoCloseable {
         return message.contains("the server responded with a status of 4")
                 || message.startsWith("htmx:sendAbort,")
                 || message.startsWith("htmx:afterRequest,")
-                || message.startsWith("Autofocus processing was blocked because a document already has a focused element");
+                || message.startsWith(
+                        "Autofocus processing was blocked because a document already has a focused element");
     }
 
     Page page() {

@@ -64,6 +64,7 @@ class ClothReplicaTest {
 
     @BeforeEach
     void caughtUp() throws Exception {
+        resumed();
         both.second().catchUpWith(both.first());
     }
 
@@ -186,7 +187,7 @@ class ClothReplicaTest {
             assertThat(weight(snapshot, IDS.get(1))).isEqualTo(500);
             assertThat(weight(atFirst(copy), ID)).isEqualTo(before);
         } finally {
-            both.copyAnew();
+            copiedAnew();
         }
     }
 
@@ -230,8 +231,13 @@ class ClothReplicaTest {
             }
         } finally {
             both.second().stop();
-            both.copyAnew();
+            copiedAnew();
         }
+    }
+
+    private static void copiedAnew() throws Exception {
+        both.copyAnew();
+        first.connectAnew();
     }
 
     private static void paused() throws Exception {

@@ -122,6 +122,11 @@ final class IndexedDatabase implements AutoCloseable {
                     order by md5(id || cast(? as text)) limit ?) picked where id = touched""", nextTick(), seed, count));
     }
 
+    /** Takes no connection again that was open before: its server was started anew. */
+    void connectAnew() {
+        source.getHikariPoolMXBean().softEvictConnections();
+    }
+
     /** Reads every row of a query, a few at a time; answers with how many there are. */
     long walk(String query) {
         long[] rows = {0};

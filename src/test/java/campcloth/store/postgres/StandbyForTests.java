@@ -21,7 +21,7 @@ import org.springframework.util.FileSystemUtils;
 public final class StandbyForTests implements AutoCloseable {
 
     private static final String MAY_FOLLOW = "host replication " + Settings.SUPERUSER + " 127.0.0.1/32 trust\n";
-    private static final long PATIENCE_NANOS = 20_000_000_000L;
+    private static final long PATIENCE_NANOS = 60_000_000_000L;
 
     private final TestFolder folder;
     private final Secret secret;
