@@ -106,6 +106,13 @@ public final class ErrandSamples {
                 createdAt);
     }
 
+    /** One of usual size, nobody measured. */
+    static Errand errand(String design, String clothId, Event event, Outfit outfit) {
+        WantedGarment garment =
+                new WantedGarment(design, Map.of(), Optional.of("M-M"), Optional.empty(), 1, Map.of(), outfit);
+        return new Errand("An errand", TakenEvent.told(event), garment, cloth(clothId), "plan", Instant.EPOCH);
+    }
+
     /** Linen of middling weight. */
     public static ChosenCloth anyCloth() {
         return cloth("linen-plain-185");

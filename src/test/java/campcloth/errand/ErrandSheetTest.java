@@ -8,7 +8,6 @@ import campcloth.advice.Warning.Severity;
 import campcloth.cloth.Outfit;
 import campcloth.cloth.OutfitPart;
 import campcloth.cloth.OutfitPart.Kind;
-import campcloth.event.Event;
 import campcloth.fire.FireCautions;
 import campcloth.fire.RuleOutcome;
 import campcloth.garment.Scrap;
@@ -18,7 +17,6 @@ import campcloth.plan.GarmentWork;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -188,11 +186,12 @@ class ErrandSheetTest {
     @Test
     void whatIsSewnInIsJudgedAtTheFireToo() {
         String melts = ShippedIds.first(cloth -> cloth.blend().percentOf("polyester") == 100);
-        Errand plain = errand("tunic", "linen-plain-340", ErrandSamples.camp(), Outfit.UNTOLD);
+        Errand plain = ErrandSamples.errand("tunic", "linen-plain-340", ErrandSamples.camp(), Outfit.UNTOLD);
         Outfit lined = new Outfit(List.of(new OutfitPart(
                 Kind.LINING, Optional.of(ErrandSamples.cloth(melts).cloth()), Optional.empty())));
         AtTheFire alone = ErrandSamples.sheet(plain).heed().fires().get(0);
-        AtTheFire with = ErrandSamples.sheet(errand("tunic", "linen-plain-340", ErrandSamples.camp(), lined))
+        AtTheFire with = ErrandSamples.sheet(
+                        ErrandSamples.errand("tunic", "linen-plain-340", ErrandSamples.camp(), lined))
                 .heed()
                 .fires()
                 .get(0);
@@ -218,14 +217,7 @@ class ErrandSheetTest {
     }
 
     private static ErrandSheet of(String design, String clothId) {
-        return ErrandSamples.sheet(errand(design, clothId, ErrandSamples.camp(), Outfit.UNTOLD));
-    }
-
-    private static Errand errand(String design, String clothId, Event event, Outfit outfit) {
-        WantedGarment garment =
-                new WantedGarment(design, Map.of(), Optional.of("M-M"), Optional.empty(), 1, Map.of(), outfit);
-        return new Errand(
-                "An errand", TakenEvent.told(event), garment, ErrandSamples.cloth(clothId), "plan", Instant.EPOCH);
+        return ErrandSamples.sheet(ErrandSamples.errand(design, clothId, ErrandSamples.camp(), Outfit.UNTOLD));
     }
 
     private static List<ShoppingItem> only(ErrandSheet sheet, ShoppingItem.Kind kind) {

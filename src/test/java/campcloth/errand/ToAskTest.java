@@ -14,7 +14,6 @@ import campcloth.event.Spell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a sheet tells people to ask, and of whom. */
@@ -33,7 +32,7 @@ class ToAskTest {
                                 .rule(),
                         RuleDraft.of(Authority.LOCAL_LAW, "No open fire in a drought")
                                 .rule()));
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", all, Outfit.UNTOLD));
+        ErrandSheet sheet = ErrandSamples.sheet(ErrandSamples.errand("tunic", "linen-plain-185", all, Outfit.UNTOLD));
         assertThat(about(sheet, About.AUTHORITY)).isEmpty();
         assertThat(about(sheet, About.RULE)).anyMatch(question -> question.contains("No capes"));
         assertThat(sheet.rules().outcomes()).hasSize(3);
@@ -49,7 +48,7 @@ class ToAskTest {
                         RuleDraft.of(Authority.VENUE, "Linen alone")
                                 .allowingOnly(java.util.Set.of("flax"))
                                 .rule()));
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", torn, Outfit.UNTOLD));
+        ErrandSheet sheet = ErrandSamples.sheet(ErrandSamples.errand("tunic", "linen-plain-185", torn, Outfit.UNTOLD));
         assertThat(sheet.rules().conflicts()).isNotEmpty();
         assertThat(about(sheet, About.RULE)).anyMatch(q -> q.contains("Wool alone") && q.contains("Linen alone"));
     }
@@ -59,11 +58,12 @@ class ToAskTest {
         Event camp = ErrandSamples.camp();
         assertThat(about(TUNICS, About.EVENT)).containsExactly("How big is the fire in \"supper\"?");
         Event presumed = new Event(camp.name(), Season.SUMMER, camp.spells(), camp.rules(), true);
-        ErrandSheet sheet = ErrandSamples.sheet(errand("tunic", "linen-plain-185", presumed, Outfit.UNTOLD));
+        ErrandSheet sheet =
+                ErrandSamples.sheet(ErrandSamples.errand("tunic", "linen-plain-185", presumed, Outfit.UNTOLD));
         assertThat(about(sheet, About.EVENT)).anyMatch(question -> question.contains("forecast"));
         Spell noon = camp.spells().get(0);
         Event noFire = new Event(camp.name(), Season.SUMMER, List.of(noon), camp.rules());
-        ErrandSheet cold = ErrandSamples.sheet(errand("tunic", "linen-plain-185", noFire, Outfit.UNTOLD));
+        ErrandSheet cold = ErrandSamples.sheet(ErrandSamples.errand("tunic", "linen-plain-185", noFire, Outfit.UNTOLD));
         assertThat(about(cold, About.EVENT)).isEmpty();
         assertThat(cold.heed().fires()).isEmpty();
         assertThat(only(cold, ShoppingItem.Kind.THREAD).get(0).name()).doesNotContain("linen");
@@ -105,13 +105,6 @@ class ToAskTest {
     void whoIsMeasuredIsNotAskedAgain() {
         assertThat(about(TUNICS, About.WEARER).get(0)).contains("neck opening").doesNotContain("shoulder to hem");
         assertThat(TUNICS.toAsk().stream().map(OpenQuestion::about).toList()).isSorted();
-    }
-
-    private static Errand errand(String design, String clothId, Event event, Outfit outfit) {
-        WantedGarment garment =
-                new WantedGarment(design, Map.of(), Optional.of("M-M"), Optional.empty(), 1, Map.of(), outfit);
-        return new Errand(
-                "An errand", TakenEvent.told(event), garment, ErrandSamples.cloth(clothId), "plan", Instant.EPOCH);
     }
 
     private static List<ShoppingItem> only(ErrandSheet sheet, ShoppingItem.Kind kind) {
