@@ -14,7 +14,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +23,6 @@ import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.awaitility.Awaitility;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -75,18 +73,12 @@ class AccessListsTest {
     private KeptThings kept;
     private ThingsOfAll things;
     private PageCalls pages;
-    private final List<Thing> made = new ArrayList<>();
 
     @BeforeEach
     void begin() {
         kept = (KeptThings) beans.autowire(KeptThings.class, AutowireCapableBeanFactory.AUTOWIRE_CONSTRUCTOR, false);
         things = new ThingsOfAll(kept, accounts);
         pages = new PageCalls(port, things);
-    }
-
-    @AfterEach
-    void endWhatStillWorks() {
-        made.forEach(kept::end);
     }
 
     @Test
@@ -97,9 +89,9 @@ class AccessListsTest {
         Optional<Account> other = Optional.of(accounts.otherMaker());
         for (Kind kind :
                 List.of(Kind.CLOTH, Kind.EVENT, Kind.CUTTING_PLAN, Kind.SHEET, Kind.SWATCH, Kind.JOB, Kind.TOKEN)) {
-            made.add(kept.made(kind, other, false));
+            kept.made(kind, other, false);
             if (kind.ways().contains(Whose.SHARED_WITH_ITS_KEY)) {
-                made.add(kept.made(kind, other, true));
+                kept.made(kind, other, true);
             }
         }
         awaitIndexed(Knocker.MARSHAL);
@@ -152,9 +144,7 @@ class AccessListsTest {
     }
 
     private Thing add(Kind kind, Optional<Account> owner) {
-        Thing thing = kept.made(kind, owner, false);
-        made.add(thing);
-        return thing;
+        return kept.made(kind, owner, false);
     }
 
     private Map<String, String> all(Knocker who) {

@@ -7,12 +7,9 @@ import campcloth.supply.SupplierLists;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.jdbc.core.JdbcTemplate;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -27,15 +24,6 @@ class ApiDocumentTest {
 
     private DescribedApi api;
     private DescribedCalls calls;
-
-    @Autowired
-    private JdbcTemplate sql;
-
-    /** Long jobs are made to be looked at: what still runs lets go of its place once its job is gone. */
-    @AfterEach
-    void nothingIsLeftToDo() {
-        sql.update("delete from job");
-    }
 
     @BeforeEach
     void readTheDocument() throws Exception {

@@ -14,7 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -49,11 +48,6 @@ class JobsRoadTest {
         return Stream.of(
                 Arguments.of("/api/jobs/layouts", LONG),
                 Arguments.of("/api/jobs/cutting-plans?secondsALayout=10", MANY_GARMENTS));
-    }
-
-    @AfterEach
-    void nothingIsLeft() {
-        sql.update("delete from job");
     }
 
     @Test

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.jdbc.core.JdbcTemplate;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -35,13 +34,8 @@ class LayoutGateTest {
     @Autowired
     private LayoutGate gate;
 
-    @Autowired
-    private JdbcTemplate sql;
-
-    /** Jobs of others may be long: what still runs lets go of its place once its job is gone. */
     @BeforeEach
     void allPlacesAreFree() {
-        sql.update("delete from job");
         await().atMost(Duration.ofMinutes(2)).until(() -> gate.load().working() == 0);
     }
 

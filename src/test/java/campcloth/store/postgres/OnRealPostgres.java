@@ -1,5 +1,6 @@
 package campcloth.store.postgres;
 
+import campcloth.store.NothingLeftAtWork;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Inherited;
 import java.lang.annotation.Retention;
@@ -10,6 +11,7 @@ import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.TestExecutionListeners;
 
 /**
  * Runs a Spring test on a real PostgreSQL, with a new database for each application context. Goes with
@@ -19,6 +21,9 @@ import org.springframework.test.context.ContextConfiguration;
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
 @ContextConfiguration(initializers = OnRealPostgres.Address.class)
+@TestExecutionListeners(
+        listeners = NothingLeftAtWork.class,
+        mergeMode = TestExecutionListeners.MergeMode.MERGE_WITH_DEFAULTS)
 public @interface OnRealPostgres {
 
     /** Puts the address of the new database in front of all settings, and keeps test slices from replacing it. */

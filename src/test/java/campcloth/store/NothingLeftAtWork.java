@@ -1,0 +1,46 @@
+package campcloth.store;
+
+import static org.awaitility.Awaitility.await;
+
+import java.time.Duration;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.test.context.TestContext;
+import org.springframework.test.context.support.AbstractTestExecutionListener;
+
+/**
+ * After each test nobody works on a job any more and none is kept: the next test has every worker, every place and an empty queue,
+ * whichever test it is. Where no workers run the tests hand jobs out themselves, and put them away themselves.
+ */
+public final class NothingLeftAtWork extends AbstractTestExecutionListener {
+
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
+
+    /** After the tests' own ends and before the context is closed. */
+    @Override
+    public int getOrder() {
+        return LOWEST_PRECEDENCE;
+    }
+
+    @Override
+    public void afterTestMethod(TestContext test) {
+        ApplicationContext service = test.getApplicationContext();
+        if (service.getBeansOfType(JobWorkers.class).values().stream().anyMatch(JobWorkers::isRunning)) {
+            putAway(service.getBean(JdbcTemplate.class));
+        }
+    }
+
+    private static void putAway(JdbcTemplate sql) {
+        sql.update("delete from job where state <> 'RUNNING'");
+        sql.update("update job set cancel_asked = true");
+        await("the end of the jobs").atMost(PATIENCE).until(() -> {
+            sql.update("delete from job where state <> 'RUNNING'");
+            return none(sql);
+        });
+    }
+
+    private static boolean none(JdbcTemplate sql) {
+        Integer left = sql.queryForObject("select count(*) from job", Integer.class);
+        return left != null && left == 0;
+    }
+}
