@@ -77,7 +77,9 @@ class FormTwiceTest {
 
     @Test
     void aSwatch() throws Exception {
-        String path = "/cloths/linen-plain-185/swatches/new";
+        Map<String, String> made = form("/cloths/new?from=linen-plain-185", "/cloths/new");
+        made.put("name", "Linen " + UUID.randomUUID());
+        String path = redirect(send("/cloths/new", made)) + "/swatches/new";
         Map<String, String> form = form(path, path);
         form.put("weighed.pieces[0].lengthCm", "20");
         form.put("weighed.pieces[0].widthCm", "20");
