@@ -1,5 +1,6 @@
 package campcloth.browser;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
@@ -103,17 +104,10 @@ class PrintTest {
                 new SheetSamples(port).made("event=" + ruled(rules, characters) + "&design=tunic&size=M-M", cloth, "");
         assertThat(fitsBothPapers(path).text()).contains("are on the page of this sheet and on the event's page");
         try (Visitor visitor = new Visitor(Visit.PHONE, port)) {
-            visitor.at(path);
-            assertThat(visitor.page()
-                            .getByText("Rule number " + (rules - 1) + " ")
-                            .first()
-                            .isVisible())
-                    .isTrue();
-            assertThat(visitor.page()
-                            .getByText("are on the page of this sheet")
-                            .first()
-                            .isVisible())
-                    .isFalse();
+            Page page = visitor.at(path);
+            assertThat(page.getByText("Rule number " + (rules - 1) + " ").first())
+                    .isVisible();
+            assertThat(page.getByText("are on the page of this sheet").first()).isHidden();
             visitor.holds();
         }
     }
