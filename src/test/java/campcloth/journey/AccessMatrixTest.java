@@ -21,7 +21,6 @@ import org.junit.jupiter.api.TestFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Every operation that the service describes, asked by everybody about things that belong to everybody: what comes of it is what
@@ -30,7 +29,6 @@ import tools.jackson.databind.json.JsonMapper;
 @HostedService
 class AccessMatrixTest {
 
-    private static final JsonMapper JSON = new JsonMapper();
     private static final AccessTable TABLE = AccessTable.read("operations.csv");
 
     @LocalServerPort
@@ -50,8 +48,7 @@ class AccessMatrixTest {
     @BeforeEach
     void readTheDocument() {
         String address = "http://127.0.0.1:" + port;
-        api = new DescribedApi(
-                JSON.readTree(DescribedCalls.get(address + "/v3/api-docs").body()));
+        api = DescribedApi.of(address);
         places = new NamedPlaces(api);
         things = new ThingsOfAll(kept, accounts);
         calls = new OperationCalls(new DescribedCalls(address, api), places, things, accounts);
