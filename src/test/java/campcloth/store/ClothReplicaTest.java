@@ -64,7 +64,9 @@ class ClothReplicaTest {
     void aCopyThatHasComeAsFarIsRead() throws Exception {
         try (ClothReplica copy = CopiedDatabase.copy(both.second())) {
             ClothSnapshot snapshot = atFirst(copy);
-            assertThat(IndexedDatabase.all(snapshot)).isEqualTo(IndexedDatabase.all(first.snapshot())).hasSize(IDS.size());
+            assertThat(IndexedDatabase.all(snapshot))
+                    .isEqualTo(IndexedDatabase.all(first.snapshot()))
+                    .hasSize(IDS.size());
             first.write(Map.of(ID, weighing(210)));
             both.second().catchUpWith(both.first());
             assertThat(weight(snapshot, ID)).isEqualTo(210);
@@ -161,8 +163,8 @@ class ClothReplicaTest {
                             "select count(*) from pg_locks where relation = 'cloth'::regclass and mode = 'AccessExclusiveLock'"
                                     + " and granted",
                             "1");
-            CompletableFuture<Integer> reading =
-                    CompletableFuture.supplyAsync(() -> IndexedDatabase.all(snapshot).size());
+            CompletableFuture<Integer> reading = CompletableFuture.supplyAsync(
+                    () -> IndexedDatabase.all(snapshot).size());
             both.second().await("select count(*) " + waiting, "1");
             both.second().ask("select pg_terminate_backend(pid) " + waiting);
             locking.rollback();
@@ -220,7 +222,8 @@ class ClothReplicaTest {
                 ClothClock now = ClothClock.now(new JdbcTemplate(address));
                 assertThat(lost).isEqualTo(new ClothClock(now.tick(), now.timeline() - 1, true));
                 try (ClothReplica astray = CopiedDatabase.copy(both.first())) {
-                    assertThat(weight(CopiedDatabase.snapshot(address, astray, () -> {}), ID)).isEqualTo(kept);
+                    assertThat(weight(CopiedDatabase.snapshot(address, astray, () -> {}), ID))
+                            .isEqualTo(kept);
                 }
             }
         } finally {

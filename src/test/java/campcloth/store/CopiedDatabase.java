@@ -86,13 +86,14 @@ final class CopiedDatabase implements AutoCloseable {
     private static ClothSnapshot snapshot(
             DataSource address, int mostWhole, Optional<ClothReplica> copy, Consumer<Long> asked) {
         JdbcTemplate sql = new JdbcTemplate(address);
-        ClothReader reader = new ClothReader(sql, new Json(), ShippedCatalogue.get().fibres()) {
-            @Override
-            long changedSince(long tick, Consumer<Changed> visitor) {
-                asked.accept(tick);
-                return super.changedSince(tick, visitor);
-            }
-        };
+        ClothReader reader =
+                new ClothReader(sql, new Json(), ShippedCatalogue.get().fibres()) {
+                    @Override
+                    long changedSince(long tick, Consumer<Changed> visitor) {
+                        asked.accept(tick);
+                        return super.changedSince(tick, visitor);
+                    }
+                };
         return new ClothSnapshot(sql, new JdbcTransactionManager(address), reader, mostWhole, copy);
     }
 

@@ -28,7 +28,8 @@ class JobsEndedTest extends WorkedJobs {
             }
             return request;
         });
-        Awaited.until(() -> kept(poison).state().hasEnded() && kept(other).state().hasEnded());
+        Awaited.until(
+                () -> kept(poison).state().hasEnded() && kept(other).state().hasEnded());
         assertThat(tried).hasValue(Job.MOST_ATTEMPTS);
         assertThat(kept(poison).state()).isEqualTo(JobState.FAILED);
         assertThat(kept(poison).failure().orElseThrow().reason())

@@ -134,9 +134,7 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
         away.set(true);
         assertThatThrownBy(() -> one.calls().leave(call, first)).isInstanceOf(CannotCreateTransactionException.class);
         away.set(false);
-        assertThat(instance().calls().begin(call))
-                .as("nobody else can know")
-                .isInstanceOf(Start.Running.class);
+        assertThat(instance().calls().begin(call)).as("nobody else can know").isInstanceOf(Start.Running.class);
         assertThat(one.turn(call).seed()).isEqualTo(first.seed());
     }
 

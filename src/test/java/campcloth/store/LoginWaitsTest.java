@@ -102,8 +102,8 @@ class LoginWaitsTest {
         ExecutorService many = Executors.newFixedThreadPool(8);
         try {
             List<Future<Boolean>> attempts = IntStream.range(0, 60)
-                    .mapToObj(i -> many.submit(() -> Boolean.TRUE.equals(transaction.execute(
-                            status -> waits.begin(tried).isEmpty()))))
+                    .mapToObj(i -> many.submit(() -> Boolean.TRUE.equals(
+                            transaction.execute(status -> waits.begin(tried).isEmpty()))))
                     .toList();
             int through = 0;
             for (Future<Boolean> attempt : attempts) {

@@ -35,8 +35,8 @@ class TwoInstancesTest {
     private static final int KEPT_WHOLE = 40;
 
     private final ShippedCatalogue shipped = ShippedCatalogue.get();
-    private final ClothTraiter traits = new UsualTraits(
-            new FireAdvice(new FireRules(shipped.fibres())), shipped.seasons(), shipped.fibres());
+    private final ClothTraiter traits =
+            new UsualTraits(new FireAdvice(new FireRules(shipped.fibres())), shipped.seasons(), shipped.fibres());
 
     @Test
     void nothingIsMissedWhereTheChannelIsCutAgainAndAgainAndNothingIsSaidOnIt() throws Exception {
