@@ -74,6 +74,7 @@ class SearchOwnershipPropertiesTest {
             }
         }
         Map<String, KeptCloth> all = everything();
+        SearchedInMemory whole = new SearchedInMemory(all.values(), traiter, labels, stems);
         Set<String> words = drawn.stream()
                 .flatMap(cloth -> List.of(cloth.name().split(" ")).stream())
                 .collect(Collectors.toSet());
@@ -90,7 +91,7 @@ class SearchOwnershipPropertiesTest {
                     random.nextInt(3) == 0 ? Optional.of(100.0) : Optional.empty(),
                     Optional.empty());
             String what = "seed " + SEED + ", look " + look + ", " + search.text();
-            SearchedInMemory expected = new SearchedInMemory(visible.values(), traiter, labels, stems);
+            SearchedInMemory expected = whole.among(visible.keySet());
             Set<String> matching = ask(asker, () -> cloths.matching(search)).stream()
                     .map(KeptCloth::id)
                     .collect(Collectors.toSet());
