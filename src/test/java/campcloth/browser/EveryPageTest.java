@@ -149,7 +149,8 @@ class EveryPageTest {
     }
 
     private String asked() {
-        return "event=" + event.id() + "&design=tunic&size=M-M";
+        return "event=" + event.id() + "&design=tunic&size=M-M&under%5B0%5D.kind=SHIRT&under%5B0%5D.named="
+                + SheetSamples.encoded(HOSTILE) + "&over%5B0%5D.kind=CLOAK&over%5B0%5D.cloth=FLEECE";
     }
 
     private String sheet() {

@@ -46,6 +46,7 @@ class FirmnessPage {
         });
         model.addAttribute("query", form.query() + filter.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("worn", WornLine.of(adviser, about.asked().question()));
         model.addAttribute("text", RankingDrawing.text(firmness.ranking(), firmness.robustness()));
         model.addAttribute("robustness", firmness.robustness());
         return "plan/firmness";
@@ -57,6 +58,7 @@ class FirmnessPage {
         Planned.Question about = planned.question(form, () -> List.of(candidate));
         model.addAttribute("query", form.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("worn", WornLine.of(adviser, about.asked().question()));
         model.addAttribute("cloth", candidate);
         model.addAttribute(
                 "answer",
