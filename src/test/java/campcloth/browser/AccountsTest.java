@@ -76,8 +76,13 @@ class AccountsTest {
             Locator secret = page.locator(".accounts-once code");
             assertThat(secret).isVisible();
             assertThat(page.getByLabel("What it is for")).hasValue("");
+            assertThat(page.locator(".accounts-once")).isFocused();
             String text = secret.textContent();
             visitor.holds();
+            if (visit.scripts()) {
+                visitor.button("Copy the token").click();
+                assertThat(page.getByRole(AriaRole.STATUS)).hasText("Copied.");
+            }
             visitor.at("/account");
             assertThat(page.getByRole(AriaRole.ROWHEADER)).hasText("spreadsheet");
             assertThat(page.content()).doesNotContain(text);

@@ -125,6 +125,7 @@ class EventsTest {
                             .or(page.getByText("None on file"))
                             .first())
                     .isVisible();
+            assertThat(page.getByLabel("Its address on this machine")).hasValue(page.url());
             Object width =
                     page.locator("img").first().evaluate("image => image.decode().then(() => image.naturalWidth)");
             assertThat(((Number) width).intValue()).isPositive();
