@@ -42,6 +42,7 @@ class AccountsTest {
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("do not belong together");
             assertThat(page.getByLabel("Name")).hasValue(name);
             assertThat(page.getByLabel("Password")).hasValue("");
+            assertThat(page.getByLabel("Password")).isFocused();
             visitor.holds();
             visitor.logIn(name, HostedAccounts.PASSWORD);
             assertThat(visitor.heading("Events")).isVisible();
@@ -117,6 +118,10 @@ class AccountsTest {
             visitor.button("Make an account").click();
             assertThat(page.locator("#name-wrong")).isVisible();
             visitor.holds();
+            page.getByLabel("Maker").uncheck();
+            visitor.button("Make an account").click();
+            assertThat(page.getByText("Tick one at least").first()).isVisible();
+            page.getByLabel("Maker").check();
             page.getByLabel("Name").fill(name);
             visitor.button("Make an account").click();
             assertThat(visitor.heading("A one-time password")).isVisible();
