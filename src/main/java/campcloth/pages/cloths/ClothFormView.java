@@ -118,7 +118,7 @@ class ClothFormView {
     }
 
     private String now(Property property, Figure figure, Units units) {
-        String value = Amounts.of(property, figure.value(), units);
+        String value = Amounts.of(property.field(), property.unit(), figure, units);
         String interval = Amounts.interval(property.field(), property.unit(), figure, units);
         String basis = text("cloths.basis." + figure.basis());
         String now = interval.isEmpty()
