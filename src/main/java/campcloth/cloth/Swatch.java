@@ -43,7 +43,7 @@ public record Swatch(
             throw Refused.of(
                     "weighed",
                     "is missing, and so is every other measurement",
-                    "give one or more of weighed, washed, stack, wind, drip");
+                    "measure one thing at least (options weighed, washed, stack, wind, drip)");
         }
     }
 
