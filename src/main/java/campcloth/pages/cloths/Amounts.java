@@ -60,7 +60,8 @@ final class Amounts {
                 : value;
     }
 
-    private static String readable(String unit) {
+    /** A unit of the core as it is written in print. */
+    static String readable(String unit) {
         return unit.replace("m2", "m²").replace("um", "µm");
     }
 }

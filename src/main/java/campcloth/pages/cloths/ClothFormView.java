@@ -109,7 +109,7 @@ class ClothFormView {
             case WEIGHT_GSM -> "WEIGHT_GSM";
             case WIDTH_CM -> "LENGTH_CM";
             case PRICE_PER_METRE -> "PRICE_PER_METRE";
-            default -> property.unit();
+            default -> Amounts.readable(property.unit());
         };
         String hint = before.flatMap(cloth -> cloth.figure(property))
                 .map(figure -> now(property, figure, units))
