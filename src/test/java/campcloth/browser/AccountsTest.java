@@ -42,6 +42,7 @@ class AccountsTest {
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("do not belong together");
             assertThat(page.getByLabel("Name")).hasValue(name);
             assertThat(page.getByLabel("Password")).hasValue("");
+            assertThat(page.getByLabel("Password")).isFocused();
             visitor.holds();
             visitor.logIn(name, HostedAccounts.PASSWORD);
             assertThat(visitor.heading("Events")).isVisible();
@@ -76,8 +77,13 @@ class AccountsTest {
             Locator secret = page.locator(".accounts-once code");
             assertThat(secret).isVisible();
             assertThat(page.getByLabel("What it is for")).hasValue("");
+            assertThat(page.locator(".accounts-once")).isFocused();
             String text = secret.textContent();
             visitor.holds();
+            if (visit.scripts()) {
+                visitor.button("Copy the token").click();
+                assertThat(page.getByRole(AriaRole.STATUS)).hasText("Copied.");
+            }
             visitor.at("/account");
             assertThat(page.getByRole(AriaRole.ROWHEADER)).hasText("spreadsheet");
             assertThat(page.content()).doesNotContain(text);
@@ -112,6 +118,10 @@ class AccountsTest {
             visitor.follow(visitor.button("Make an account"));
             assertThat(page.locator("#name-wrong")).isVisible();
             visitor.holds();
+            page.getByLabel("Maker").uncheck();
+            visitor.button("Make an account").click();
+            assertThat(page.getByText("Tick one at least").first()).isVisible();
+            page.getByLabel("Maker").check();
             page.getByLabel("Name").fill(name);
             visitor.follow(visitor.button("Make an account"));
             assertThat(visitor.heading("A one-time password")).isVisible();

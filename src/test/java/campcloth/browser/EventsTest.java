@@ -74,13 +74,17 @@ class EventsTest {
             Page page = visitor.at("/events/new");
             page.locator("#name").fill("Not finished");
             page.locator("#spells0\\.airC").fill("warm");
+            page.locator("#spells0\\.hours").fill("");
             page.locator("#spells1\\.name").fill("changed by hand");
             visitor.button("Add a rule").click();
             assertThat(page.locator("#rules0\\.statement")).isVisible();
             assertThat(page.locator("#spells0\\.airC")).hasValue("warm");
             visitor.follow(visitor.button("Keep the event").last());
-            assertThat(page.locator("#spells0\\.airC-wrong")).isVisible();
+            assertThat(page.locator("#spells0\\.airC-wrong")).hasText("Write a number with digits, such as 12 or 12.5");
+            assertThat(page.locator("#spells0\\.hours-wrong")).containsText("is missing");
+            assertThat(page.locator("#rules0\\.statement-wrong")).isVisible();
             visitor.holds();
+            page.locator("#spells0\\.hours").fill("4");
             page.locator("#spells0\\.airC").fill("70");
             page.locator("#endsOn").fill("2027-07-16");
             visitor.follow(visitor.button("Keep the event").last());
@@ -125,6 +129,7 @@ class EventsTest {
                             .or(page.getByText("None on file"))
                             .first())
                     .isVisible();
+            assertThat(page.getByLabel("Its address on this machine")).hasValue(page.url());
             visitor.isDrawn(page.locator("img").first());
             visitor.follow(visitor.link("Fire rules to hang up"));
             assertThat(visitor.heading("Fire and clothing")).isVisible();

@@ -127,6 +127,12 @@ class FoundOutTest {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/burn-test");
             visitor.follow(visitor.button("What can it be?"));
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("Nothing was answered yet");
+            assertThat(page.getByRole(AriaRole.ALERT)).isFocused();
+            assertThat(visitor.heading("What it tells")).hasCount(0);
+            visitor.holds();
+            answer(page, "What does it do when it is taken out of the flame?", "It goes out by itself.");
+            visitor.follow(visitor.button("What can it be?"));
             assertThat(page.getByText("Unsure. Answer the next question").first())
                     .isVisible();
             assertThat(page.getByText("That does not show that it does not").first())

@@ -9,6 +9,8 @@ import campcloth.journey.HostedService;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +49,7 @@ class SharedByLinkTest {
             stranger.at(plain);
             assertThat(stranger.path()).startsWith("/login");
             String shared = shared(owner);
+            theAddressIsCopiedWhereScriptsRun(owner, visit);
 
             Page read = stranger.at(shared);
             assertThat(stranger.heading("Wendlow river camp")).isVisible();
@@ -105,5 +108,21 @@ class SharedByLinkTest {
         assertThat(address).isVisible();
         owner.holds();
         return address.inputValue().replaceFirst("^http://[^/]*", "");
+    }
+
+    private static void theAddressIsCopiedWhereScriptsRun(Visitor owner, Visit visit) {
+        Page page = owner.page();
+        if (!visit.scripts()) {
+            assertThat(page.locator(".copy button")).isHidden();
+            return;
+        }
+        page.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+        Locator button = owner.button("Copy the address");
+        button.click();
+        assertThat(page.locator(".copy").getByRole(AriaRole.STATUS)).hasText("Copied.");
+        assertThat(button).isFocused();
+        assertThat(page.evaluate("navigator.clipboard.readText()"))
+                .isEqualTo(page.locator("#shared").inputValue());
+        owner.holds();
     }
 }
