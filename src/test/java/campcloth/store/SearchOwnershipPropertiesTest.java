@@ -62,6 +62,7 @@ class SearchOwnershipPropertiesTest extends KeptThings {
             }
         }
         Map<String, KeptCloth> all = everything();
+        SearchedInMemory whole = new SearchedInMemory(all.values(), traiter, labels, stems);
         Set<String> words = drawn.stream()
                 .flatMap(cloth -> List.of(cloth.name().split(" ")).stream())
                 .collect(Collectors.toSet());
@@ -78,7 +79,7 @@ class SearchOwnershipPropertiesTest extends KeptThings {
                     random.nextInt(3) == 0 ? Optional.of(100.0) : Optional.empty(),
                     Optional.empty());
             String what = "seed " + SEED + ", look " + look + ", " + search.text();
-            SearchedInMemory expected = new SearchedInMemory(visible.values(), traiter, labels, stems);
+            SearchedInMemory expected = whole.among(visible.keySet());
             Set<String> matching = ask(asker, () -> cloths.matching(search)).stream()
                     .map(KeptCloth::id)
                     .collect(Collectors.toSet());
