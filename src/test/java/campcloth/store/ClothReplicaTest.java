@@ -158,11 +158,9 @@ class ClothReplicaTest {
             statement.execute("lock table cloth in access exclusive mode");
             both.first().ask("select pg_log_standby_snapshot()");
             String waiting = "from pg_stat_activity where wait_event_type = 'Lock' and usename = 'campcloth'";
-            both.second()
-                    .await(
-                            "select count(*) from pg_locks where relation = 'cloth'::regclass and mode = 'AccessExclusiveLock'"
-                                    + " and granted",
-                            "1");
+            String locks =
+                    "from pg_locks where relation = 'cloth'::regclass and mode = 'AccessExclusiveLock' and granted";
+            both.second().await("select count(*) " + locks, "1");
             CompletableFuture<Integer> reading = CompletableFuture.supplyAsync(
                     () -> IndexedDatabase.all(snapshot).size());
             both.second().await("select count(*) " + waiting, "1");
