@@ -121,8 +121,7 @@ class EveryPageTest {
                 sheet() + "/layout.svg",
                 "/events/" + event.id() + "/pictures/fire.svg?fire=0",
                 "/plan/pictures/course.svg?" + asked() + "&cloth=" + cloth.id(),
-                "/plan/pictures/fire.svg?" + asked() + "&fire=0&cloth=" + cloth.id(),
-                "/plan/pictures/firmness.svg?text=gnol&" + asked())) {
+                "/plan/pictures/fire.svg?" + asked() + "&fire=0&cloth=" + cloth.id())) {
             PictureRules.read(new String(over.get(drawing).body(), StandardCharsets.UTF_8), drawing);
         }
     }
