@@ -118,8 +118,8 @@ class PrintTest {
                 .mapToObj(i -> "&under[" + i + "].kind=WARM_UNDERWEAR&under[" + i + "].cloth=POLYCOTTON&over[" + i
                         + "].kind=OVERGARMENT&over[" + i + "].cloth=FLEECE&over[" + i + "].when=COOL")
                 .collect(Collectors.joining());
-        String path = new SheetSamples(port)
-                .made("event=" + ruled(40, 300) + "&design=tunic&size=M-M" + worn, CLOTH, "");
+        String path =
+                new SheetSamples(port).made("event=" + ruled(40, 300) + "&design=tunic&size=M-M" + worn, CLOTH, "");
         fitsBothPapers(path);
         assertThat(Printed.of(pdf(path, "a4")).text().replaceAll("\\s+", " "))
                 .contains("Worn over it garment worn over it: polyester fleece", "more, on the page of this sheet");

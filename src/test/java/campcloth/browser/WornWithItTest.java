@@ -97,10 +97,13 @@ class WornWithItTest {
             "/shop" + asked + "&label=100%25+wool"
         }) {
             String page = new String(over.get(path).body(), StandardCharsets.UTF_8);
-            assertThat(page).as(path).doesNotContain("??").contains("shirt: shirt linen, 100 % flax (linen)", "cloak: kersey, 100 % wool (only in ");
+            assertThat(page)
+                    .as(path)
+                    .doesNotContain("??")
+                    .contains("shirt: shirt linen, 100 % flax (linen)", "cloak: kersey, 100 % wool (only in ");
         }
-        String shop = new String(
-                over.get("/shop" + asked + "&label=100%25+wool").body(), StandardCharsets.UTF_8);
+        String shop =
+                new String(over.get("/shop" + asked + "&label=100%25+wool").body(), StandardCharsets.UTF_8);
         assertThat(shop).contains("name=\"over[0].when\" value=\"COOL\"", "name=\"under[0].cloth\" value=\"LINEN\"");
     }
 
@@ -119,7 +122,10 @@ class WornWithItTest {
         Printed paper = Printed.of(over.get(path + ".pdf").body());
         paper.fits(210, 297);
         assertThat(paper.text().replaceAll("\\s+", " "))
-                .contains("Worn under it", "shirt: shirt linen, 100 % flax (linen)", "cloak: kersey, 100 % wool (only in ");
+                .contains(
+                        "Worn under it",
+                        "shirt: shirt linen, 100 % flax (linen)",
+                        "cloak: kersey, 100 % wool (only in ");
         String sheet = new String(over.get(path).body(), StandardCharsets.UTF_8);
         assertThat(sheet).contains("Hose or trousers (polyester plain weave): ");
     }

@@ -74,8 +74,7 @@ public class GarmentChoices {
         model.addAttribute("seasons", words("plan.season", Season.values()));
         model.addAttribute("wornOpen", form.tellsWorn() || form.more != null || hasErrors(binding, "under[", "over["));
         model.addAttribute(
-                "wornRows",
-                Map.of("under", rows("under", form, binding), "over", rows("over", form, binding)));
+                "wornRows", Map.of("under", rows("under", form, binding), "over", rows("over", form, binding)));
         model.addAttribute("wornKinds", Map.of("under", WornForm.UNDER, "over", WornForm.OVER));
         model.addAttribute("wornCloths", PlainCloth.values());
         List<Choice> whens = new ArrayList<>(List.of(new Choice("", text("plan.worn.when.always"))));

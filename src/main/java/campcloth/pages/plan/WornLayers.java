@@ -120,13 +120,16 @@ public class WornLayers {
     private Cloth named(String name) {
         if (name.length() > LONGEST_NAME) {
             throw Refused.of(
-                    "named", "the name has " + name.length() + " characters", "write " + LONGEST_NAME + " of its name at most");
+                    "named",
+                    "the name has " + name.length() + " characters",
+                    "write " + LONGEST_NAME + " of its name at most");
         }
         Cloths.Page found = cloths.page(
                 new ClothSearch(Optional.of(name), Set.of(), Optional.empty(), Optional.empty()), 0, LOOKED_AT);
         List<Cloth> all = found.cloths().stream().map(KeptCloth::cloth).toList();
-        List<Cloth> exact =
-                all.stream().filter(cloth -> cloth.name().equalsIgnoreCase(name)).toList();
+        List<Cloth> exact = all.stream()
+                .filter(cloth -> cloth.name().equalsIgnoreCase(name))
+                .toList();
         if (exact.size() == 1) {
             return exact.get(0);
         }
