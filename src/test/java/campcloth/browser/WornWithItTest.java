@@ -45,7 +45,7 @@ class WornWithItTest {
             row(page, FIRST_UNDER).getByLabel("What is worn").selectOption("shirt");
             row(page, FIRST_UNDER).getByLabel("What it is made of").selectOption("linen, as for shirts");
             assertThat(row(page, SECOND_UNDER)).hasCount(0);
-            visitor.button("Show another row").click();
+            visitor.follow(visitor.button("Show another row"));
             assertThat(row(page, FIRST_UNDER).getByLabel("What is worn")).hasValue("SHIRT");
             assertThat(row(page, SECOND_UNDER)).isVisible();
             visitor.holds();
@@ -53,7 +53,7 @@ class WornWithItTest {
             row(page, SECOND_UNDER).getByLabel("What it is made of").selectOption("polyester");
             row(page, FIRST_OVER).getByLabel("What is worn").selectOption("cloak");
             row(page, FIRST_OVER).getByLabel("Or a cloth from Cloths").fill("qwxz <b>");
-            visitor.button("Rank the cloths").click();
+            visitor.follow(visitor.button("Rank the cloths"));
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("it is not said what is worn; choose it");
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("is the name of no cloth in the catalogue");
             assertThat(row(page, FIRST_OVER).getByLabel("Or a cloth from Cloths"))
@@ -64,21 +64,20 @@ class WornWithItTest {
             row(page, FIRST_OVER).getByLabel("Or a cloth from Cloths").fill("kersey");
             row(page, FIRST_OVER).getByLabel("When it is worn").selectOption("COOL");
             row(page, SECOND_UNDER).getByLabel("What it is made of").selectOption("not said");
-            visitor.button("Rank the cloths").click();
+            visitor.follow(visitor.button("Rank the cloths"));
             assertThat(page.getByText("shirt: shirt linen, 100 % flax (linen)").first())
                     .isVisible();
             assertThat(page.getByText("cloak: kersey").first()).isVisible();
             visitor.holds();
 
-            visitor.link("Change event or garment").click();
+            visitor.follow(visitor.link("Change event or garment"));
             assertThat(row(page, FIRST_OVER).getByLabel("Or a cloth from Cloths"))
                     .hasValue("kersey");
             page.goBack();
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Choose this cloth"))
-                    .first()
-                    .click();
+            visitor.follow(page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Choose this cloth"))
+                    .first());
             assertThat(page.getByText("cloak: kersey")).isVisible();
-            visitor.button("Make the plan sheet").click();
+            visitor.follow(visitor.button("Make the plan sheet"));
             assertThat(page.getByText("Worn under it")).isVisible();
             assertThat(page.getByText("cloak: kersey").first()).isVisible();
             visitor.holds();
