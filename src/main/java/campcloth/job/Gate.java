@@ -17,7 +17,7 @@ public abstract sealed class Gate permits LayoutGate, RankingGate {
     public static final int PLACES = Runtime.getRuntime().availableProcessors();
 
     private static final int MOST_WAITING = 32;
-    private static final long PATIENCE_SECONDS = 3;
+    static final Duration PATIENCE = Duration.ofSeconds(3);
     private static final long LOOK_MS = 250;
 
     /** How much is going on, and was since the start. */
@@ -25,19 +25,21 @@ public abstract sealed class Gate permits LayoutGate, RankingGate {
 
     private final String what;
     private final String whenBusy;
+    private final Duration patience;
     private final LongAdder done = new LongAdder();
     private final LongAdder nanos = new LongAdder();
     private final LongAdder turnedAway = new LongAdder();
     private final Semaphore places = new Semaphore(PLACES, true);
 
-    Gate(String what, String whenBusy) {
+    Gate(String what, String whenBusy, Duration patience) {
         this.what = what;
         this.whenBusy = whenBusy;
+        this.patience = patience;
     }
 
     /** Does the work, or throws {@link Busy}. */
     public <T> T through(Supplier<T> work) {
-        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        if (places.getQueueLength() >= MOST_WAITING || !getsAPlace(patience.toMillis(), TimeUnit.MILLISECONDS)) {
             turnedAway.increment();
             throw new Busy(what, whenBusy);
         }

@@ -6,6 +6,7 @@ public final class LayoutGate extends Gate {
     public LayoutGate() {
         super(
                 "layouts",
-                "As many layouts are being searched as this machine can. Try again in a few seconds, or ask for fewer seconds.");
+                "As many layouts are being searched as this machine can. Try again in a few seconds, or ask for fewer seconds.",
+                PATIENCE);
     }
 }

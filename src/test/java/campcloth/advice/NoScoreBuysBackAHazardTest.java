@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -56,6 +58,8 @@ class NoScoreBuysBackAHazardTest {
     @DisplayName(
             "9 No score elsewhere lifts a cloth out of RULED_OUT: not even figures of comfort that are as good as can be")
     void noFlatteryLiftsAClothOutOfBeingRuledOut() {
+        Map<String, Cloth> plain = Camp.CATALOGUE.cloths().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> Estimates.complete(e.getValue())));
         int cases = 0;
         for (int i = 0; i < MANY_EVENTS; i++) {
             Event event = random.event();
@@ -63,8 +67,8 @@ class NoScoreBuysBackAHazardTest {
                     .map(e -> new Candidate(e.getKey(), flattered(e.getValue())))
                     .toList();
             for (Judged judged : Camp.ranked(event, flattered)) {
-                Cloth plainly = Estimates.complete(
-                        Camp.CATALOGUE.cloth(judged.candidate().id()));
+                Cloth plainly =
+                        Objects.requireNonNull(plain.get(judged.candidate().id()));
                 FireJudgement fire = Camp.FIRE.judge(plainly, Camp.TUNIC, event);
                 assertThat(fire.gate() == Gate.RULED_OUT)
                         .as("seed %d, event %d, %s", SEED, i, judged.candidate().id())

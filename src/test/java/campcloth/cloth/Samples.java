@@ -75,6 +75,32 @@ final class Samples {
                 pick(random, List.of(Finish.values())));
     }
 
+    /** Any cloth, often of known weight or thickness, now and then one that stretches. */
+    static Cloth drawn(RandomGenerator random) {
+        Cloth cloth = any(random);
+        if (random.nextInt(5) > 0) {
+            cloth = cloth.with(Property.WEIGHT_GSM, known(between(random, 20, 900)));
+        }
+        if (random.nextBoolean()) {
+            cloth = cloth.with(Property.THICKNESS_MM, known(between(random, 0.1, 8)));
+        }
+        return stretching(cloth, random.nextInt(4) == 0);
+    }
+
+    /** The same cloth, stretching or not. */
+    static Cloth stretching(Cloth cloth, boolean stretch) {
+        return new Cloth(
+                cloth.name(),
+                cloth.blend(),
+                cloth.weave(),
+                cloth.surface(),
+                cloth.finish(),
+                cloth.nap(),
+                stretch,
+                cloth.figures(),
+                cloth.note());
+    }
+
     /** The same cloth with another finish. */
     static Cloth refinished(Cloth cloth, Finish finish) {
         return new Cloth(

@@ -49,10 +49,14 @@ class BearerRoadTest {
 
     @Test
     void aTokenSpeaksForItsAccount() {
-        assertThat(label(known.bearer(Role.MAKER)).statusCode()).isEqualTo(200);
-        assertThat(tokens.of(known.account(Role.MAKER).id()))
+        Account account = known.account("speaker", Set.of(Role.MAKER));
+        String bearer = known.bearer(account);
+        assertThat(tokens.of(account.id())).extracting(AccessToken::lastUsedAt).containsExactly(Optional.empty());
+        assertThat(label(bearer).statusCode()).isEqualTo(200);
+        assertThat(tokens.of(account.id()))
                 .extracting(AccessToken::lastUsedAt)
-                .allMatch(Optional::isPresent);
+                .singleElement()
+                .satisfies(used -> assertThat(used).isPresent());
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,11 +167,12 @@ class LoginRoadTest {
 
     @ParameterizedTest
     @CsvSource({
-        "administrator, not the password at all",
+        "mistaken, not the password at all",
         "nobody-at-all, seven dry willow baskets",
-        "administrator, 'Seven dry willow baskets'"
+        "mistaken, 'Seven dry willow baskets'"
     })
     void aWrongNameAndAWrongPasswordAreToldAlike(String name, String password) {
+        known.account("mistaken", Set.of(Role.MAKER));
         HttpResponse<String> answer = new Browsing(port).login(name, password);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("do not belong together");

@@ -37,6 +37,7 @@ class ProviderRoadTest {
                 CampclothApplication.class,
                 "--campcloth.mode=hosted",
                 "--campcloth.demo=false",
+                "--campcloth.limits.logins-per-minute=1000",
                 "--server.port=0",
                 "--spring.datasource.url=" + database.url(),
                 "--spring.datasource.username=" + database.user(),

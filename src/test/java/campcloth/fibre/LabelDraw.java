@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 
 /** Labels at random: in every language and in several, whole and spoilt. */
@@ -45,6 +46,9 @@ final class LabelDraw {
 
     private final Map<String, List<CSVRecord>> fibres = new TreeMap<>();
     private final Map<String, List<CSVRecord>> parts = new TreeMap<>();
+    /** How each language calls each fibre. */
+    private final Map<String, Map<String, List<String>>> names = new TreeMap<>();
+
     private final List<String> languages;
     private final List<String> words = new ArrayList<>();
 
@@ -52,6 +56,12 @@ final class LabelDraw {
         LabelFixture.rowsByLanguage().forEach((language, rows) -> {
             rows.forEach(row -> words.add(row.get("word")));
             fibres.put(language, ofKind(rows, "FIBRE"));
+            names.put(
+                    language,
+                    of(fibres, language).stream()
+                            .collect(Collectors.groupingBy(
+                                    row -> row.get("means"),
+                                    Collectors.mapping(row -> row.get("word"), Collectors.toList()))));
             parts.put(language, ofKind(rows, "PART"));
         });
         languages = fibres.keySet().stream().filter(key -> key.length() == 2).toList();
@@ -114,11 +124,8 @@ final class LabelDraw {
     }
 
     private String name(String language, String key, SplittableRandom random) {
-        List<String> names = of(fibres, language).stream()
-                .filter(row -> row.get("means").equals(key))
-                .map(row -> row.get("word"))
-                .toList();
-        return names.isEmpty() ? key : pick(names, random);
+        List<String> known = names.getOrDefault(language, Map.of()).getOrDefault(key, List.of());
+        return known.isEmpty() ? key : pick(known, random);
     }
 
     /** Up to three words, numbers, marks or bits of garbage put in, or characters taken out, at random places. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.event.Event;
 import campcloth.event.FireRole;
-import campcloth.event.OpenFire;
 import campcloth.event.SafetyRule;
 import campcloth.fibre.FibreFamily;
 import campcloth.fire.FireJudgement.Gate;
@@ -14,13 +13,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +49,7 @@ class WhatIfPropertiesTest {
         int before = JUDGED.get();
         AtomicInteger told = new AtomicInteger();
         Draw.often(CASES, 41_000_000, draw -> {
-            FireCase now = drawn(draw);
+            FireCase now = CaseDraw.any(draw);
             Gate from = judge(now.cloth(), now.event()).gate();
             for (Better better : WHAT_IF.all(now, from)) {
                 told.incrementAndGet();
@@ -72,10 +68,10 @@ class WhatIfPropertiesTest {
     void anotherRuleNeverMakesItEasier() {
         AtomicInteger compared = new AtomicInteger();
         Draw.often(CASES_TWICE, 42_000_000, draw -> {
-            FireCase now = drawn(draw);
+            FireCase now = CaseDraw.any(draw);
             List<SafetyRule> more = new ArrayList<>(now.event().rules());
-            more.add(rule(draw));
-            FireCase ruled = new FireCase(now.cloth(), withRules(now.event(), more));
+            more.add(CaseDraw.rule(draw));
+            FireCase ruled = new FireCase(now.cloth(), CaseDraw.withRules(now.event(), more));
             Gate from = judge(now.cloth(), now.event()).gate();
             List<Better> free = WHAT_IF.all(now, from);
             List<Better> bound =
@@ -218,41 +214,5 @@ class WhatIfPropertiesTest {
                 .filter(b -> b.wouldBe().compareTo(target) <= 0)
                 .mapToDouble(amount)
                 .min();
-    }
-
-    private static FireCase drawn(Draw draw) {
-        List<OpenFire> fires = new ArrayList<>(List.of(draw.fire()));
-        if (draw.coin()) {
-            fires.add(draw.fire());
-        }
-        List<SafetyRule> rules = draw.coin() ? List.of() : List.of(rule(draw));
-        WornCloth cloth = draw.cloth();
-        double gsm = cloth.weightGsm();
-        ClothWeight weight =
-                draw.coin() ? cloth.weight() : new ClothWeight(gsm, Math.max(10, gsm * draw.between(0.5, 1)));
-        return new FireCase(
-                Rebuilt.copy(cloth, cloth.blend(), weight, cloth.fit(), cloth.layer()),
-                FireFixtures.event(rules, fires.toArray(OpenFire[]::new)));
-    }
-
-    private static SafetyRule rule(Draw draw) {
-        return new SafetyRule(
-                draw.one(Arrays.asList(SafetyRule.Authority.values())),
-                "As posted at the gate",
-                draw.coin() ? Optional.of(draw.percent()) : Optional.empty(),
-                draw.coin()
-                        ? Set.of()
-                        : Set.copyOf(draw.shares().keySet().stream().limit(1).collect(Collectors.toSet())),
-                draw.coin() ? Optional.of(draw.between(50, 500)) : Optional.empty(),
-                draw.coin(),
-                draw.coin() ? Optional.of(draw.distanceM()) : Optional.empty());
-    }
-
-    private static Event withRules(Event event, List<SafetyRule> rules) {
-        return FireFixtures.event(rules, placedAsTheyAre(event));
-    }
-
-    private static OpenFire[] placedAsTheyAre(Event event) {
-        return event.spells().stream().flatMap(s -> s.fireInUse().stream()).toArray(OpenFire[]::new);
     }
 }

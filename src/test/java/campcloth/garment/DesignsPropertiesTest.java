@@ -1,19 +1,11 @@
 package campcloth.garment;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import campcloth.cloth.Wear;
-import campcloth.figure.Refusal;
-import campcloth.figure.Refused;
-import campcloth.layout.Outline;
-import campcloth.layout.Piece;
-import campcloth.layout.Point;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -66,36 +58,8 @@ class DesignsPropertiesTest {
             assertThat(garment.pieces()).isNotEmpty();
             assertThat(garment.pieces()).extracting(GarmentPiece::name).doesNotHaveDuplicates();
             Stream.concat(garment.pieces().stream(), garment.smallPieces().stream())
-                    .forEach(DesignsPropertiesTest::checkPiece);
+                    .forEach(PieceRules::hold);
         });
-    }
-
-    private static void checkPiece(GarmentPiece piece) {
-        Outline outline = piece.outline();
-        assertThat(outline.areaCm2()).as(piece.name()).isPositive();
-        assertThat(outline.leftCm()).as(piece.name()).isCloseTo(0, within(TOUCH_CM));
-        assertThat(outline.lowCm()).as(piece.name()).isCloseTo(0, within(TOUCH_CM));
-        assertThat(piece.count()).as(piece.name()).isPositive();
-        Piece matched = new Piece(piece.name(), outline, 1, true, false, false, Optional.of(piece.match()));
-        assertThat(matched.match()).contains(piece.match());
-        if (piece.foldable()) {
-            assertThat(isSymmetrical(outline))
-                    .as(piece.name() + " is cut on a fold")
-                    .isTrue();
-        }
-        if (piece.pair()) {
-            assertThat(isSymmetrical(outline)).as(piece.name() + " is mirrored").isFalse();
-            assertThat(piece.count() % 2).as(piece.name()).isZero();
-        }
-    }
-
-    /** About its lengthwise axis. */
-    private static boolean isSymmetrical(Outline outline) {
-        List<Point> mirrored = outline.mirrored().points();
-        return outline.points().stream()
-                .allMatch(p -> mirrored.stream()
-                        .anyMatch(
-                                m -> Math.abs(m.xCm() - p.xCm()) < TOUCH_CM && Math.abs(m.yCm() - p.yCm()) < TOUCH_CM));
     }
 
     @Test
@@ -188,120 +152,6 @@ class DesignsPropertiesTest {
                     .unlessRefused()
                     .ifPresent(more -> assertThat(areaCm2(more)).isGreaterThan(areaCm2(garment)));
         });
-    }
-
-    @Test
-    void whatIsRefusedIsNamed() {
-        DesignDraw.always(7_000, made -> {
-            try {
-                made.garment();
-            } catch (Refused refused) {
-                checkRefusal(made.design(), refused);
-            }
-        });
-    }
-
-    @Test
-    void theEndsOfEveryRangeAreMadeUpOrRefused() {
-        for (Design design : Designs.all()) {
-            for (Measurement first : design.measurements()) {
-                for (Measurement second : design.measurements()) {
-                    for (int ends = 0; ends < 4; ends++) {
-                        Map<String, Double> wearer = new HashMap<>();
-                        wearer.put(second.key(), end(second, ends < 2));
-                        wearer.put(first.key(), end(first, ends % 2 == 0));
-                        makesUpOrRefuses(design, wearer, Options.USUAL);
-                    }
-                }
-            }
-        }
-    }
-
-    @Test
-    void theEndsOfEveryOptionAreMadeUpOrRefused() {
-        for (Design design : Designs.all()) {
-            Map<String, Double> wearer = new HashMap<>();
-            design.measurements().stream()
-                    .filter(m -> m.usualCm().isEmpty())
-                    .findFirst()
-                    .ifPresent(m ->
-                            wearer.put(m.key(), (m.range().least() + m.range().most()) / 2));
-            for (Option option : design.options()) {
-                for (Object value : ends(option.value())) {
-                    for (Option other : design.options()) {
-                        for (Object otherValue : ends(other.value())) {
-                            Options options =
-                                    Options.USUAL.with(other.key(), otherValue).with(option.key(), value);
-                            makesUpOrRefuses(design, wearer, options);
-                        }
-                    }
-                }
-            }
-        }
-    }
-
-    private static double end(Measurement measurement, boolean least) {
-        return least ? measurement.range().least() : measurement.range().most();
-    }
-
-    private static List<Object> ends(Option.Value value) {
-        if (value instanceof Option.Cm cm) {
-            return List.of(cm.range().least(), cm.range().most());
-        }
-        return value instanceof Option.Count count
-                ? List.of(count.range().least(), count.range().most())
-                : List.of(true, false);
-    }
-
-    private static void makesUpOrRefuses(Design design, Map<String, Double> wearer, Options options) {
-        try {
-            Garment garment = design.madeUp(Measurements.of(wearer), options, SewnCloth.usual());
-            garment.pieces().forEach(DesignsPropertiesTest::checkPiece);
-            assertThat(garment.sewing().seams()).as(design.key() + wearer).allMatch(seam -> seam.lengthCm() > 0);
-        } catch (Refused refused) {
-            checkRefusal(design, refused);
-        }
-        try {
-            design.wear(true, Measurements.of(wearer));
-        } catch (Refused refused) {
-            checkRefusal(design, refused);
-        }
-    }
-
-    private static void checkRefusal(Design design, Refused refused) {
-        List<String> fields = Stream.of(
-                        design.measurements().stream().map(m -> "wearer." + m.key()),
-                        design.options().stream().map(o -> "options." + o.key()),
-                        Stream.of("cloth.widthCm"))
-                .flatMap(s -> s)
-                .toList();
-        for (Refusal refusal : refused.refusals()) {
-            assertThat(fields).as(design.key() + ": " + refused.getMessage()).contains(refusal.field());
-        }
-    }
-
-    @Test
-    void whatItDoesNotKnowIsToldOrRefused() {
-        for (Design design : Designs.all()) {
-            Map<String, Double> wearer = new HashMap<>();
-            design.measurements().stream()
-                    .filter(m -> m.usualCm().isEmpty())
-                    .findFirst()
-                    .ifPresent(m ->
-                            wearer.put(m.key(), (m.range().least() + m.range().most()) / 2));
-            wearer.put("wingspanCm", 170.0);
-            assertThat(design.madeUp(Measurements.of(wearer), Options.USUAL, SewnCloth.usual())
-                            .notes())
-                    .as(design.key())
-                    .anyMatch(note -> note.startsWith("wingspanCm is not used"));
-            assertThatThrownBy(() ->
-                            design.madeUp(Measurements.of(wearer), Options.of(Map.of("wings", 2)), SewnCloth.usual()))
-                    .as(design.key())
-                    .isInstanceOfSatisfying(
-                            Refused.class,
-                            refused -> assertThat(refused.refusals().get(0).field())
-                                    .isEqualTo("options.wings"));
-        }
     }
 
     @Test

@@ -58,8 +58,10 @@ public final class CutLine implements AutoCloseable {
 
     /** All connections break; new ones come about. */
     public void drop() {
-        open.forEach(CutLine::closed);
-        open.clear();
+        open.removeIf(socket -> {
+            closed(socket);
+            return true;
+        });
     }
 
     private void accept() {

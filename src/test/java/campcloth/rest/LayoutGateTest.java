@@ -1,18 +1,11 @@
 package campcloth.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import campcloth.job.LayoutGate;
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
 import java.net.http.HttpResponse;
-import java.time.Duration;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -34,30 +27,14 @@ class LayoutGateTest {
     @Autowired
     private LayoutGate gate;
 
-    @BeforeEach
-    void allPlacesAreFree() {
-        await().atMost(Duration.ofMinutes(2)).until(() -> gate.load().working() == 0);
-    }
-
     @Test
     void oneTooManyIsToldWhenToComeBackAndOthersAreServed() throws Exception {
         BareCalls layouts = new BareCalls(port, "/api/layouts");
-        CountDownLatch inside = new CountDownLatch(LayoutGate.PLACES);
-        CountDownLatch done = new CountDownLatch(1);
-        ExecutorService searching = Executors.newFixedThreadPool(LayoutGate.PLACES);
-        try {
-            for (int i = 0; i < LayoutGate.PLACES; i++) {
-                searching.execute(() -> gate.through(() -> waitFor(inside, done)));
-            }
-            assertThat(inside.await(60, TimeUnit.SECONDS)).isTrue();
+        FullGate.whileFull(gate, () -> {
             isSentAway(layouts.post(SQUARE));
             JsonNode label = new BareCalls(port, "/api/labels").answer("{\"text\": \"100% wool\"}");
             assertThat(label.path("parts").size()).isEqualTo(1);
-        } finally {
-            done.countDown();
-            searching.shutdown();
-        }
-        assertThat(searching.awaitTermination(60, TimeUnit.SECONDS)).isTrue();
+        });
         assertThat(layouts.answer(SQUARE).path("lengthCm").asDouble()).isEqualTo(10);
     }
 
@@ -69,15 +46,5 @@ class LayoutGateTest {
         assertThat(problem)
                 .isEqualTo(new JsonMapper()
                         .readTree(LayoutGateTest.class.getResourceAsStream("/api-examples/problem-503-busy.json")));
-    }
-
-    private static boolean waitFor(CountDownLatch inside, CountDownLatch done) {
-        inside.countDown();
-        try {
-            return done.await(180, TimeUnit.SECONDS);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
     }
 }

@@ -2,7 +2,7 @@ package campcloth.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import campcloth.job.Gate;
+import campcloth.job.LayoutGate;
 import campcloth.job.RankingGate;
 import campcloth.journey.BareCalls;
 import campcloth.journey.WholeService;
@@ -14,10 +14,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -40,34 +36,25 @@ class RankingGateTest {
     @Autowired
     private RankingGate gate;
 
+    @Autowired
+    private LayoutGate layouts;
+
     @Test
     void oneTooManyIsToldWhenToComeBackAndOthersAreServed() throws Exception {
         BareCalls advice = new BareCalls(port, "/api/advice");
         String question = question();
-        CountDownLatch inside = new CountDownLatch(Gate.PLACES);
-        CountDownLatch done = new CountDownLatch(1);
-        ExecutorService ranking = Executors.newFixedThreadPool(Gate.PLACES);
-        try {
-            for (int i = 0; i < Gate.PLACES; i++) {
-                ranking.execute(() -> gate.through(() -> waitFor(inside, done)));
-            }
-            assertThat(inside.await(10, TimeUnit.SECONDS)).isTrue();
+        FullGate.awaitEmpty(layouts);
+        FullGate.whileFull(gate, () -> {
             isSentAway(advice.post(question));
             isSentAwayOnAPage(page("/plan/cloths?" + ASKED));
             isSentAwayOnAPage(page("/plan/firmness?" + ASKED));
-            assertThat(page("/plan/pictures/firmness.svg?" + ASKED).statusCode())
-                    .isEqualTo(503);
             assertThat(new BareCalls(port, "/api/layouts")
                             .answer(SQUARE)
                             .path("lengthCm")
                             .asDouble())
                     .isEqualTo(10);
             assertThat(page("/cloths").statusCode()).isEqualTo(200);
-        } finally {
-            done.countDown();
-            ranking.shutdown();
-        }
-        assertThat(ranking.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+        });
         assertThat(advice.answer(question).path("ranking").size()).isPositive();
         assertThat(page("/plan/cloths?" + ASKED).statusCode()).isEqualTo(200);
     }
@@ -101,15 +88,5 @@ class RankingGateTest {
                         HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
                                 .build(),
                         HttpResponse.BodyHandlers.ofString());
-    }
-
-    private static boolean waitFor(CountDownLatch inside, CountDownLatch done) {
-        inside.countDown();
-        try {
-            return done.await(60, TimeUnit.SECONDS);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
     }
 }

@@ -48,13 +48,29 @@ final class SearchedInMemory {
 
     private final List<Known> cloths;
     private final Stems stems;
-    private final Map<String, Map<String, String>> stemmed = new HashMap<>();
+    private final Map<String, Map<String, String>> stemmed;
 
     SearchedInMemory(Collection<KeptCloth> cloths, ClothTraiter traiter, LabelVocabulary labels, Stems stems) {
         this.stems = stems;
+        this.stemmed = new HashMap<>();
         this.cloths = cloths.stream()
                 .map(kept -> new Known(kept, traiter.of(kept.cloth()), words(kept.cloth(), labels)))
                 .toList();
+    }
+
+    private SearchedInMemory(List<Known> cloths, SearchedInMemory of) {
+        this.cloths = cloths;
+        this.stems = of.stems;
+        this.stemmed = of.stemmed;
+    }
+
+    /** The same over some of the cloths alone. */
+    SearchedInMemory among(Set<String> ids) {
+        return new SearchedInMemory(
+                cloths.stream()
+                        .filter(known -> ids.contains(known.kept().id()))
+                        .toList(),
+                this);
     }
 
     Set<String> ids(ClothSearch search) {

@@ -59,22 +59,27 @@ final class Forbidden {
         return new double[] {ring.x[from], ring.y[from], ring.x[to], ring.y[to]};
     }
 
-    /** Adds what the other parts leave uncovered of an edge of one part. */
+    /** Adds what the other parts leave uncovered of an edge of one part; most edges inside of the union are seen to be covered soon. */
     private void addOuter(int own, double[] edge, List<double[]> outer) {
         double stepX = edge[2] - edge[0];
         double stepY = edge[3] - edge[1];
         List<double[]> covered = new ArrayList<>();
+        double free = 0;
         for (int i = 0; i < parts.length; i++) {
             if (i != own && parts[i].mayMeet(edge)) {
                 double from = Math.max(0, parts[i].entry(edge[0], edge[1], stepX, stepY));
                 double to = Math.min(1, parts[i].exit(edge[0], edge[1], stepX, stepY));
-                if (from < to) {
+                if (from < to && from <= free) {
+                    free = Math.max(free, to);
+                } else if (from < to) {
                     covered.add(new double[] {from, to});
+                }
+                if (free >= 1) {
+                    return;
                 }
             }
         }
         covered.sort((a, b) -> Double.compare(a[0], b[0]));
-        double free = 0;
         for (double[] stretch : covered) {
             if (stretch[0] > free) {
                 outer.add(between(edge, free, stretch[0]));
