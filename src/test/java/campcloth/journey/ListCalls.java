@@ -45,8 +45,7 @@ final class ListCalls {
     }
 
     HttpRequest.Builder list(byte[] body, String type, String query) {
-        return request(
-                        "/api/cloths/import?supplier=" + URLEncoder.encode(supplier, StandardCharsets.UTF_8) + query)
+        return request("/api/cloths/import?supplier=" + URLEncoder.encode(supplier, StandardCharsets.UTF_8) + query)
                 .header("Content-Type", type)
                 .POST(HttpRequest.BodyPublishers.ofByteArray(body));
     }

@@ -59,7 +59,9 @@ class ListsExportTest {
         lists.take(LIST.replace("Leinen;", "=1+1;"), "");
         HttpResponse<String> csv = lists.get("/api/cloths/export");
         assertThat(csv.headers().firstValue("Content-Type").orElse("")).startsWith("text/csv");
-        assertThat(csv.body()).contains(",'=1+1,").contains("185.5 (185.5..185.5) DECLARED list of " + lists.supplier());
+        assertThat(csv.body())
+                .contains(",'=1+1,")
+                .contains("185.5 (185.5..185.5) DECLARED list of " + lists.supplier());
         JsonNode report = lists.report(csv.body(), "");
         assertThat(report.at("/counts/unchanged").asInt())
                 .isEqualTo(report.at("/counts/rows").asInt())

@@ -85,8 +85,7 @@ class MeasuredTest {
     }
 
     private double requestsCounted() throws Exception {
-        return scrape()
-                .lines()
+        return scrape().lines()
                 .filter(line -> line.startsWith("http_server_requests_seconds_count"))
                 .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' '))))
                 .sum();
@@ -94,8 +93,7 @@ class MeasuredTest {
 
     /** The names under which requests and our own work are counted. */
     private Set<String> series() throws Exception {
-        return scrape()
-                .lines()
+        return scrape().lines()
                 .filter(line -> line.startsWith("http_server_requests_") || line.startsWith("campcloth_"))
                 .map(line -> line.substring(0, line.lastIndexOf(' ')))
                 .collect(Collectors.toCollection(TreeSet::new));

@@ -126,7 +126,6 @@ class OddRequestsTest {
     }
 
     private String post(String path, String type, String body) throws IOException {
-        return new RawRequests(port)
-                .send("POST " + path + " HTTP/1.1", HOST + RawRequests.contentOf(type, body), body);
+        return new RawRequests(port).send("POST " + path + " HTTP/1.1", HOST + RawRequests.contentOf(type, body), body);
     }
 }

@@ -26,7 +26,8 @@ class OrderlyEndIT {
     private static final List<String> BY_WORK_ALONE = List.of("-Dcampcloth.layout.clockFactor=100");
 
     /** Where the machine is busy that takes longer than the program would wait for it at its end. */
-    private static final Map<String, String> NO_END_OF_PATIENCE = Map.of("SPRING_LIFECYCLE_TIMEOUT_PER_SHUTDOWN_PHASE", "4m");
+    private static final Map<String, String> NO_END_OF_PATIENCE =
+            Map.of("SPRING_LIFECYCLE_TIMEOUT_PER_SHUTDOWN_PHASE", "4m");
 
     @TempDir
     Path folder;

@@ -117,10 +117,10 @@ class SwatchRoadTest {
     void aClothOfTheCatalogueCountsAsEditedOnceItIsMeasured() throws Exception {
         String blanket = "/api/cloths/acrylic-blanket-300";
         assertThat(get(blanket).path("origin").asString()).isEqualTo("CATALOGUE");
-        JsonNode told = JSON.readTree(send("POST", blanket + "/swatches", """
+        JsonNode told =
+                JSON.readTree(send("POST", blanket + "/swatches", """
                 {"drip": {"seconds": [60.0, 60.0]}}
-                """, "")
-                .body());
+                """, "").body());
         assertThat(told.path("absorbency").asString()).isEqualTo("REPELS");
         assertThat(told.path("figures")).isEmpty();
         assertThat(get(blanket).path("origin").asString()).isEqualTo("EDITED");
