@@ -1,5 +1,7 @@
 package campcloth.advice;
 
+import campcloth.fire.FireWarning;
+
 /**
  * Something to heed.
  *
@@ -14,5 +16,11 @@ public record Warning(String code, Severity severity, String text) {
         NOTE,
         CAUTION,
         STOP
+    }
+
+    /** What fire and rules warn of. */
+    public static Warning of(FireWarning warning) {
+        return new Warning(
+                warning.code().name(), Severity.valueOf(warning.severity().name()), warning.text());
     }
 }

@@ -24,10 +24,7 @@ final class Warnings {
     static List<Warning> of(Facts facts, List<Warning> ofTheRest) {
         List<Warning> warnings = new ArrayList<>(ofTheRest);
         for (FireWarning warning : facts.fire().warnings()) {
-            warnings.add(new Warning(
-                    warning.code().name(),
-                    Warning.Severity.valueOf(warning.severity().name()),
-                    warning.text()));
+            warnings.add(Warning.of(warning));
         }
         if (!suitsDesign(facts)) {
             warnings.add(new Warning(

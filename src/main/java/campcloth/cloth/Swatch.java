@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  *
  * @param measuredOn day of the measurement
  * @param note what to remember of it, may be empty, at most 500 characters
- * @param conditioned whether the piece had lain in air of 20 C and 65 % humidity, as ISO 139 asks for
+ * @param conditioned whether the piece had lain in air of 20 degrees Celsius and 65 % humidity, as ISO 139 asks for
  * @param weighed pieces of known area that were weighed
  * @param washed marks before and after washing
  * @param stack a stack of layers under a small weight
@@ -43,7 +43,7 @@ public record Swatch(
             throw Refused.of(
                     "weighed",
                     "is missing, and so is every other measurement",
-                    "give one or more of weighed, washed, stack, wind, drip");
+                    "measure one thing at least (options weighed, washed, stack, wind, drip)");
         }
     }
 

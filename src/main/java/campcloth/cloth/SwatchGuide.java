@@ -40,7 +40,7 @@ public final class SwatchGuide {
     /** Before any of them. */
     public static final List<String> FIRST = List.of(
             "Cut the piece square to the threads, a hand's breadth from the selvedge and the cut end, where cloth is pulled.",
-            "Let it lie flat and loose overnight in the room where you measure; laboratories use 20 C and 65 % humidity.",
+            "Let it lie flat and loose overnight in the room where you measure; laboratories use 20 degrees Celsius and 65 % humidity.",
             "Draw an arrow along the warp, the direction of the selvedge, before the piece is cut off.",
             "Never measure with a flame here: how a cloth burns is no matter for a home test of this kind.");
 

@@ -2,6 +2,7 @@ package campcloth.errand;
 
 import campcloth.advice.Adviser;
 import campcloth.advice.Ranking;
+import campcloth.advice.Warning;
 import campcloth.cloth.Cloth;
 import campcloth.cloth.Estimates;
 import campcloth.event.Event;
@@ -68,7 +69,7 @@ public final class ErrandSheets {
                 GarmentSheet.designName(errand.garment().design()),
                 errand.garment().inAll(),
                 judged.verdict(),
-                new Heed(judged.warnings(), AtTheFire.of(atFire), ranking.cautions(), plan.cautions()),
+                new Heed(warnings(judged, asked), AtTheFire.of(atFire), ranking.cautions(), plan.cautions()),
                 Shopping.items(cut),
                 Kit.items(cut),
                 SheetWearer.of(cut),
@@ -77,6 +78,17 @@ public final class ErrandSheets {
                 rules,
                 ToAsk.of(cut, atFire, rules),
                 asked.presumed(ranking));
+    }
+
+    /** About the cloth, and about what is worn besides: the most urgent first. */
+    private List<Warning> warnings(ForEverybody judged, Asked asked) {
+        Stream<Warning> besides = fire.wornBesides(asked.question().outfit(), asked.question().event()).stream()
+                .flatMap(part -> part.judgement().warnings().stream())
+                .map(Warning::of);
+        return Stream.concat(judged.warnings().stream(), besides)
+                .distinct()
+                .sorted(Comparator.comparing(Warning::severity).reversed())
+                .toList();
     }
 
     private FireJudgement fire(Cloth cloth, Asked asked) {

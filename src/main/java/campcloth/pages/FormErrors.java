@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.springframework.beans.InvalidPropertyException;
 import org.springframework.validation.BindingResult;
+import org.springframework.validation.FieldError;
 
 /** Brings what the core refuses to the fields of a form, in the core's own words; what the asker may not do stands above it. */
 public final class FormErrors {
@@ -40,11 +41,20 @@ public final class FormErrors {
 
     private static void note(BindingResult form, String field, Refusal refusal) {
         String sentence = ForMakers.words(refusal.sentence());
+        if (isUnreadable(form, field)) {
+            return;
+        }
         if (isThere(form, field)) {
             form.rejectValue(field, CODE, sentence);
         } else {
             form.reject(CODE, refusal.field().isEmpty() ? sentence : refusal.field() + ": " + sentence);
         }
+    }
+
+    /** What could not be read is told as that alone: to the core it is missing. */
+    private static boolean isUnreadable(BindingResult form, String field) {
+        return !field.isEmpty()
+                && form.getFieldErrors(field).stream().anyMatch(FieldError::isBindingFailure);
     }
 
     private static boolean isThere(BindingResult form, String field) {

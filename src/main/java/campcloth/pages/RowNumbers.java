@@ -15,7 +15,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
  * bounds it where fields are bound directly; so a name that says too much is no field of ours.
  */
 @Configuration(proxyBeanMethods = false)
-class RowNumbers implements WebMvcConfigurer {
+public class RowNumbers implements WebMvcConfigurer {
 
     /** Most rows of a list in a form: more than the core takes, so that it is the core that refuses. */
     private static final int MOST_ROWS = 128;
@@ -26,7 +26,7 @@ class RowNumbers implements WebMvcConfigurer {
     private static final Pattern SHORT = Pattern.compile("[0-9]{1,3}");
 
     /** Whether a form of ours could have a field of this name. */
-    private static boolean areInReach(String field) {
+    public static boolean areInReach(String field) {
         return NUMBER.matcher(field)
                 .results()
                 .map(found -> found.group(1))

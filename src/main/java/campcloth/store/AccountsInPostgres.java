@@ -13,6 +13,7 @@ import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -119,7 +120,7 @@ class AccountsInPostgres implements Accounts {
         if (first && roles.contains(Role.ADMINISTRATOR)) {
             inheritance.orderedStream().forEach(heirloom -> heirloom.leaveTo(id));
         }
-        audit.note("made", ACCOUNT, id.toString(), name.text() + " as " + words(roles));
+        audit.note("made", ACCOUNT, id.toString(), name.text() + " as " + told(roles));
         return one("id = ?", id).orElseThrow();
     }
 
@@ -148,7 +149,7 @@ class AccountsInPostgres implements Accounts {
                 CHANGED,
                 ACCOUNT,
                 id.toString(),
-                before.get().name().text() + " to " + words(roles) + (disabled ? ", disabled" : ""));
+                before.get().name().text() + " to " + told(roles) + (disabled ? ", disabled" : ""));
         return new Change.Done(one("id = ?", id).orElseThrow());
     }
 
@@ -219,6 +220,11 @@ class AccountsInPostgres implements Accounts {
                 .filter(word -> !word.isEmpty())
                 .map(Role::valueOf)
                 .collect(Collectors.toSet());
+    }
+
+    /** As people read them in the audit log. */
+    private static String told(Set<Role> roles) {
+        return words(roles).toLowerCase(Locale.ROOT).replace(",", ", ");
     }
 
     private static String words(Set<Role> roles) {

@@ -26,10 +26,16 @@ final class ClothReplica implements AutoCloseable {
     /** After a failure it is left alone for that long: project choice. */
     private static final Duration REST = Duration.ofSeconds(30);
 
-    /** Everybody waits while the catalogue is brought up to date, so that a copy that is silent is not waited for long: project choice. */
-    private static final int MOST_MS_TO_CONNECT = 1000;
+    /**
+     * Everybody waits while the catalogue is brought up to date, so that a copy that is silent is not waited for long: project choice.
+     *
+     * @param toConnect how long at most until there is a connection; whole seconds
+     * @param toAnswer how long at most until something is heard on it; whole seconds
+     */
+    record Patience(Duration toConnect, Duration toAnswer) {
 
-    private static final String MOST_SECONDS_TO_ANSWER = "5";
+        static final Patience USUAL = new Patience(Duration.ofSeconds(1), Duration.ofSeconds(5));
+    }
 
     private final HikariDataSource source = new HikariDataSource();
     private final JdbcTemplate sql = new JdbcTemplate(source);
@@ -37,19 +43,21 @@ final class ClothReplica implements AutoCloseable {
     private final ClothReader reader;
     private volatile long restsUntil = System.nanoTime();
 
-    ClothReplica(String url, String user, String password, Json json, Fibres fibres) {
+    ClothReplica(String url, String user, String password, Patience patience, Json json, Fibres fibres) {
         source.setJdbcUrl(url);
         source.setUsername(user);
         source.setPassword(password);
         source.setPoolName("replica");
         source.setMaximumPoolSize(2);
         source.setMinimumIdle(0);
-        source.setConnectionTimeout(MOST_MS_TO_CONNECT);
-        source.setValidationTimeout(MOST_MS_TO_CONNECT / 2);
+        source.setConnectionTimeout(patience.toConnect().toMillis());
+        source.setValidationTimeout(patience.toConnect().toMillis() / 2);
         source.setInitializationFailTimeout(-1);
         source.setReadOnly(true);
-        source.addDataSourceProperty("connectTimeout", "1");
-        source.addDataSourceProperty("socketTimeout", MOST_SECONDS_TO_ANSWER);
+        source.addDataSourceProperty(
+                "connectTimeout", Long.toString(patience.toConnect().toSeconds()));
+        source.addDataSourceProperty(
+                "socketTimeout", Long.toString(patience.toAnswer().toSeconds()));
         source.addDataSourceProperty("logServerErrorDetail", "false");
         transaction.setReadOnly(true);
         transaction.setIsolationLevel(TransactionDefinition.ISOLATION_REPEATABLE_READ);

@@ -22,7 +22,12 @@ class ClothReplicaStart {
             Json json,
             Fibres fibres) {
         return new ClothReplica(
-                url, told(user, database.getUsername()), told(password, database.getPassword()), json, fibres);
+                url,
+                told(user, database.getUsername()),
+                told(password, database.getPassword()),
+                ClothReplica.Patience.USUAL,
+                json,
+                fibres);
     }
 
     private static String told(String here, @Nullable String otherwise) {

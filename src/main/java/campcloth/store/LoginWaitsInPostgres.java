@@ -81,8 +81,10 @@ class LoginWaitsInPostgres implements LoginWaits {
                         "select wrong from login_wait where name_digest = ?", Integer.class, Digest.of(tried.key()))
                 .stream()
                 .findFirst()
-                .map(wrong -> "wrong attempt " + wrong + " in a row, wait "
-                        + LockOut.after(wrong).toSeconds() + " s")
+                .map(wrong -> "wrong attempt " + wrong + " in a row, "
+                        + (LockOut.after(wrong).isZero()
+                                ? "no wait yet"
+                                : "wait " + LockOut.after(wrong).toSeconds() + " s"))
                 .orElse("wrong attempt");
     }
 

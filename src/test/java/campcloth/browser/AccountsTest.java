@@ -42,6 +42,7 @@ class AccountsTest {
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("do not belong together");
             assertThat(page.getByLabel("Name")).hasValue(name);
             assertThat(page.getByLabel("Password")).hasValue("");
+            assertThat(page.getByLabel("Password")).isFocused();
             visitor.holds();
             visitor.logIn(name, HostedAccounts.PASSWORD);
             assertThat(visitor.heading("Events")).isVisible();
@@ -49,7 +50,7 @@ class AccountsTest {
             assertThat(visitor.link("My account, " + name)).hasText(name);
             assertThat(visitor.link("Accounts")).hasCount(0);
             visitor.holds();
-            visitor.button("Log out").click();
+            visitor.follow(visitor.button("Log out"));
             assertThat(page.getByRole(AriaRole.STATUS)).hasText("You are logged out.");
             visitor.holds();
             visitor.at("/events");
@@ -67,24 +68,29 @@ class AccountsTest {
             assertThat(visitor.heading("My account")).isVisible();
             visitor.holds();
             page.getByLabel("For how many days").fill("400");
-            visitor.button("Make a token").click();
+            visitor.follow(visitor.button("Make a token"));
             assertThat(page.locator("#name-wrong, #days-wrong").first()).isVisible();
             visitor.holds();
             page.getByLabel("What it is for").fill("spreadsheet");
             page.getByLabel("For how many days").fill("30");
-            visitor.button("Make a token").click();
+            visitor.follow(visitor.button("Make a token"));
             Locator secret = page.locator(".accounts-once code");
             assertThat(secret).isVisible();
             assertThat(page.getByLabel("What it is for")).hasValue("");
+            assertThat(page.locator(".accounts-once")).isFocused();
             String text = secret.textContent();
             visitor.holds();
+            if (visit.scripts()) {
+                visitor.button("Copy the token").click();
+                assertThat(page.getByRole(AriaRole.STATUS)).hasText("Copied.");
+            }
             visitor.at("/account");
             assertThat(page.getByRole(AriaRole.ROWHEADER)).hasText("spreadsheet");
             assertThat(page.content()).doesNotContain(text);
             visitor.holds();
-            visitor.button("Revoke spreadsheet").click();
+            visitor.follow(visitor.button("Revoke spreadsheet"));
             assertThat(page.getByRole(AriaRole.ROWHEADER)).hasCount(0);
-            visitor.link("Change the password").click();
+            visitor.follow(visitor.link("Change the password"));
             visitor.holds();
             choosePassword(visitor, "not what it is", NEXT_PASSWORD);
             assertThat(page.locator("#now-wrong")).hasText("This is not the password of your account");
@@ -106,14 +112,18 @@ class AccountsTest {
                 Visitor owner = new Visitor(visit, port)) {
             Page page = visitor.at("/");
             visitor.logIn(HostedAccounts.FIRST, HostedAccounts.PASSWORD);
-            visitor.link("Accounts").click();
+            visitor.follow(visitor.link("Accounts"));
             visitor.holds();
             page.getByLabel("Name").fill("No name!");
-            visitor.button("Make an account").click();
+            visitor.follow(visitor.button("Make an account"));
             assertThat(page.locator("#name-wrong")).isVisible();
             visitor.holds();
-            page.getByLabel("Name").fill(name);
+            page.getByLabel("Maker").uncheck();
             visitor.button("Make an account").click();
+            assertThat(page.getByText("Tick one at least").first()).isVisible();
+            page.getByLabel("Maker").check();
+            page.getByLabel("Name").fill(name);
+            visitor.follow(visitor.button("Make an account"));
             assertThat(visitor.heading("A one-time password")).isVisible();
             visitor.holds();
             String once = page.locator(".accounts-once code").textContent();
@@ -126,24 +136,24 @@ class AccountsTest {
             owner.logIn(name, NEXT_PASSWORD);
             assertThat(owner.link("My account, " + name)).isVisible();
 
-            visitor.link("All accounts").click();
-            visitor.link(name).click();
+            visitor.follow(visitor.link("All accounts"));
+            visitor.follow(visitor.link(name));
             visitor.holds();
             page.getByLabel("Marshal").check();
-            visitor.button("Keep").click();
+            visitor.follow(visitor.button("Keep"));
             assertThat(page.getByRole(AriaRole.STATUS)).hasText("Done.");
             assertThat(page.getByLabel("Marshal")).isChecked();
             owner.at("/account");
             assertThat(owner.page().getByRole(AriaRole.DEFINITION).nth(1)).hasText("Maker, Marshal");
             page.getByLabel("Closed").check();
-            visitor.button("Keep").click();
-            visitor.link("All accounts").click();
-            assertThat(page.getByRole(AriaRole.ROW).filter(new Locator.FilterOptions().setHasText(name)))
+            visitor.follow(visitor.button("Keep"));
+            visitor.follow(visitor.link("All accounts"));
+            assertThat(page.getByRole(AriaRole.ROW).filter(new Locator.FilterOptions().setHas(visitor.link(name))))
                     .containsText("closed");
             visitor.holds();
             owner.at("/account");
             assertThat(owner.path()).startsWith("/login");
-            visitor.link("Audit log").click();
+            visitor.follow(visitor.link("Audit log"));
             assertThat(page.getByRole(AriaRole.TABLE)).containsText(name);
             visitor.holds();
         }
@@ -166,6 +176,6 @@ class AccountsTest {
         page.getByLabel("New password", new Page.GetByLabelOptions().setExact(true))
                 .fill(next);
         page.getByLabel("New password once more").fill(next);
-        visitor.button("Change the password").click();
+        visitor.follow(visitor.button("Change the password"));
     }
 }

@@ -67,6 +67,7 @@ final class Browsers {
                     .launch(new BrowserType.LaunchOptions()
                             .setExecutablePath(chromium().orElseThrow())
                             .setHeadless(true)
+                            .setTimeout(2 * PATIENCE_MS)
                             .setArgs(FLAGS));
             PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
             Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));

@@ -37,22 +37,22 @@ class DemoTest {
             visitor.at("/events");
             assertThat(page.getByText(NOTE)).isVisible();
             visitor.holds();
-            visitor.link("Wendlow river camp (demo)").click();
+            visitor.follow(visitor.link("Wendlow river camp (demo)"));
             assertThat(page.getByText("This event is invented")).isVisible();
             visitor.holds();
-            visitor.link("Fire rules to hang up").click();
+            visitor.follow(visitor.link("Fire rules to hang up"));
             visitor.holds();
             visitor.at("/");
-            visitor.button("Remove the demo").click();
-            visitor.comesTo("/demo");
+            visitor.follow(visitor.button("Remove the demo"));
+            assertThat(visitor.path()).isEqualTo("/demo");
             assertThat(page.getByText("Removed").first()).isVisible();
             visitor.holds();
             assertThat(demo.things()).extracting(DemoThing::standing).containsOnly(Standing.REMOVED);
             visitor.at("/");
             assertThat(page.getByText(NOTE)).not().isVisible();
             visitor.at("/events");
-            visitor.link("About the demo").click();
-            visitor.button("Bring the demo back").click();
+            visitor.follow(visitor.link("About the demo"));
+            visitor.follow(visitor.button("Bring the demo back"));
             assertThat(page.getByText("There, as the demo put it in").first()).isVisible();
             assertThat(demo.things()).extracting(DemoThing::standing).containsOnly(Standing.AS_PUT_IN);
         }

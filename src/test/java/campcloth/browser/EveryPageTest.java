@@ -121,8 +121,7 @@ class EveryPageTest {
                 sheet() + "/layout.svg",
                 "/events/" + event.id() + "/pictures/fire.svg?fire=0",
                 "/plan/pictures/course.svg?" + asked() + "&cloth=" + cloth.id(),
-                "/plan/pictures/fire.svg?" + asked() + "&fire=0&cloth=" + cloth.id(),
-                "/plan/pictures/firmness.svg?text=gnol&" + asked())) {
+                "/plan/pictures/fire.svg?" + asked() + "&fire=0&cloth=" + cloth.id())) {
             PictureRules.read(new String(over.get(drawing).body(), StandardCharsets.UTF_8), drawing);
         }
     }
@@ -149,7 +148,8 @@ class EveryPageTest {
     }
 
     private String asked() {
-        return "event=" + event.id() + "&design=tunic&size=M-M";
+        return "event=" + event.id() + "&design=tunic&size=M-M&under%5B0%5D.kind=SHIRT&under%5B0%5D.named="
+                + SheetSamples.encoded(HOSTILE) + "&over%5B0%5D.kind=CLOAK&over%5B0%5D.cloth=FLEECE";
     }
 
     private String sheet() {

@@ -30,8 +30,7 @@ class FireRulesOnPaperTest {
         KeptEvent kept = events.add(Camps.named("Wendlow river camp", seasons));
         try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             Page page = visitor.at("/events/" + kept.id() + "/fire-rules");
-            page.evaluate(
-                    "Promise.all([...document.images].map(image => { image.loading = 'eager'; return image.decode(); }))");
+            page.locator("img").all().forEach(visitor::isDrawn);
             Printed printed =
                     Printed.of(page.pdf(new Page.PdfOptions().setFormat(format).setPreferCSSPageSize(false)));
             assertThat(printed.pages()).hasSizeBetween(1, 2);

@@ -43,14 +43,14 @@ class FoundOutTest {
             Locator pair = page.getByRole(AriaRole.GROUP, new Page.GetByRoleOptions().setName("Along (warp), pair 1"));
             pair.getByLabel("Before").fill("50");
             pair.getByLabel("After wash 1").fill("53");
-            visitor.button("Work it out and keep it").click();
+            visitor.follow(visitor.button("Work it out and keep it"));
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("longer than before");
             assertThat(pair.getByLabel("Before")).hasValue("50");
             visitor.holds();
 
             pair.getByLabel("After wash 1").fill("47,5");
             pair.getByLabel("After wash 2").fill("47");
-            visitor.button("Work it out and keep it").click();
+            visitor.follow(visitor.button("Work it out and keep it"));
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                     .hasText("What the swatch says");
             Locator row = page.getByRole(AriaRole.ROW).filter(new Locator.FilterOptions().setHasText("6 %"));
@@ -60,10 +60,10 @@ class FoundOutTest {
             visitor.holds();
             assertThat(shrinkage(id)).isEqualTo(6);
 
-            visitor.link("Remove this swatch").click();
+            visitor.follow(visitor.link("Remove this swatch"));
             visitor.holds();
-            visitor.button("Remove it").click();
-            visitor.comesTo("/cloths/" + id);
+            visitor.follow(visitor.button("Remove it"));
+            assertThat(visitor.path()).isEqualTo("/cloths/" + id);
             assertThat(shrinkage(id)).isEqualTo(1);
         }
     }
@@ -74,12 +74,12 @@ class FoundOutTest {
         String id = linen();
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/cloths/" + id + "/swatches/new");
-            visitor.button("Work it out and keep it").click();
+            visitor.follow(visitor.button("Work it out and keep it"));
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("every other measurement");
             page.getByLabel("Drop 1", new Page.GetByLabelOptions().setExact(false))
                     .first()
                     .fill("60");
-            visitor.button("More rows").click();
+            visitor.follow(visitor.button("More rows"));
             assertThat(page.getByLabel("Drop 8")).isVisible();
             assertThat(page.getByLabel("Drop 1").first()).hasValue("60");
         }
@@ -101,8 +101,8 @@ class FoundOutTest {
                     page,
                     "What is left when it is cold?",
                     "A hard bead or crust that does not crush between the fingers when it is cold.");
-            visitor.button("What can it be?").click();
-            visitor.comesTo("/burn-test?warp.approach=melts&warp.residue=hard-bead");
+            visitor.follow(visitor.button("What can it be?"));
+            assertThat(visitor.path()).isEqualTo("/burn-test?warp.approach=melts&warp.residue=hard-bead");
             assertThat(page.getByText("Molten cloth sticks to skin: treat it as cloth that melts")
                             .first())
                     .isVisible();
@@ -111,7 +111,7 @@ class FoundOutTest {
             visitor.holds();
 
             page.getByLabel("What you call it").fill("<b>from the attic</b>");
-            visitor.button("Keep it as unknown fibre").click();
+            visitor.follow(visitor.button("Keep it as unknown fibre"));
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                     .hasText("<b>from the attic</b>");
             String id = visitor.path().substring("/cloths/".length());
@@ -126,7 +126,13 @@ class FoundOutTest {
     void unsureStaysUnsure(Visit visit) {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/burn-test");
-            visitor.button("What can it be?").click();
+            visitor.follow(visitor.button("What can it be?"));
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("Nothing was answered yet");
+            assertThat(page.getByRole(AriaRole.ALERT)).isFocused();
+            assertThat(visitor.heading("What it tells")).hasCount(0);
+            visitor.holds();
+            answer(page, "What does it do when it is taken out of the flame?", "It goes out by itself.");
+            visitor.follow(visitor.button("What can it be?"));
             assertThat(page.getByText("Unsure. Answer the next question").first())
                     .isVisible();
             assertThat(page.getByText("That does not show that it does not").first())

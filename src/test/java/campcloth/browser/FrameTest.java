@@ -22,7 +22,7 @@ class FrameTest {
         try (Visitor visitor = new Visitor(visit, port)) {
             assertThat(title(visitor.at("/"))).isVisible();
             visitor.holds();
-            visitor.button("Show inches and ounces").click();
+            visitor.follow(visitor.button("Show inches and ounces"));
             assertThat(visitor.button("Show centimetres and grams")).isVisible();
         }
     }

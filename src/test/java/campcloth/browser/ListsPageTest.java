@@ -53,13 +53,13 @@ class ListsPageTest {
             assertThat(page.getByRole(AriaRole.TABLE).first()).containsText("weight");
             visitor.holds();
             String address = visitor.path();
-            visitor.button("Take it over").click();
+            visitor.follow(visitor.button("Take it over"));
             comes(page, "The list is taken over");
             assertThat(visitor.path()).startsWith("/cloths/import/").isNotEqualTo(address);
             assertThat(page.getByText("New", new Page.GetByTextOptions().setExact(true)))
                     .isVisible();
             visitor.holds();
-            visitor.link("To the cloths that were added").click();
+            visitor.follow(visitor.link("To the cloths that were added"));
             assertThat(page.locator("#origin-OWN")).isChecked();
             assertThat(page.locator(".hit .hint").first()).containsText("added here");
             assertThat(page.locator(".hit .hint").filter(new Locator.FilterOptions().setHasText("from the catalogue")))
@@ -82,7 +82,7 @@ class ListsPageTest {
             assertThat(page.getByRole(AriaRole.ROWHEADER, new Page.GetByRoleOptions().setName("4")))
                     .isVisible();
             visitor.holds();
-            visitor.button("Take it over").click();
+            visitor.follow(visitor.button("Take it over"));
             comes(page, "The list is taken over");
             visitor.holds();
         }
@@ -96,7 +96,7 @@ class ListsPageTest {
             send(visitor, "Mill", "no list at all\n".getBytes(StandardCharsets.UTF_8));
             comes(page, "The list cannot be read");
             visitor.holds();
-            visitor.button("Send another list").click();
+            visitor.follow(visitor.button("Send another list"));
             send(visitor, " ", "a;b\n1;2\n".getBytes(StandardCharsets.UTF_8));
             assertThat(page.getByRole(AriaRole.ALERT)).containsText("printable characters");
             visitor.holds();
@@ -140,7 +140,7 @@ class ListsPageTest {
 
     private static void look(Visitor visitor, String supplier) {
         visitor.page().getByLabel("Who sells by it").fill(supplier);
-        visitor.button("Look at it").click();
+        visitor.follow(visitor.button("Look at it"));
     }
 
     /** Waits until the page, which looks again by itself, says so. */

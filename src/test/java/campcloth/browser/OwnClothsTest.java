@@ -8,6 +8,7 @@ import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.cloth.ToldFigure;
+import campcloth.fibre.Fibres;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import com.microsoft.playwright.Locator;
@@ -32,6 +33,9 @@ class OwnClothsTest {
     @Autowired
     private Cloths cloths;
 
+    @Autowired
+    private Fibres fibres;
+
     @ParameterizedTest
     @EnumSource
     void aClothIsReadFromItsLabelKeptChangedAndRemoved(Visit visit) {
@@ -40,36 +44,36 @@ class OwnClothsTest {
             visitor.holds();
             page.locator("#name").fill("Market stall " + visit);
             page.locator("#label").fill("70% linen 30%");
-            visitor.button("Read the label").click();
+            visitor.follow(visitor.button("Read the label"));
             assertThat(page.locator("#label-wrong")).isVisible();
             visitor.holds();
             page.locator("#label").fill("70% linen 30% polyester");
-            visitor.button("Read the label").click();
+            visitor.follow(visitor.button("Read the label"));
             assertThat(page.getByText("The label was read.")).isVisible();
             assertThat(page.locator("#blend0\\.percent")).hasValue("70");
             page.locator("#figures\\.weightGsm").fill("1900");
             visitor.holds();
-            visitor.button("Keep it").click();
+            visitor.follow(visitor.button("Keep it"));
             assertThat(visitor.heading("Market stall " + visit).first()).isVisible();
             assertThat(page.getByText("Far from what such cloth lets expect")).isVisible();
             assertThat(page.getByText("Melts or must be taken to: 30 % of its mass."))
                     .isVisible();
             visitor.holds();
-            visitor.link("Edit").click();
+            visitor.follow(visitor.link("Edit"));
             page.locator("#figures\\.weightGsm").fill("190");
             page.locator("#name").fill("");
-            visitor.button("Keep it").click();
+            visitor.follow(visitor.button("Keep it"));
             assertThat(page.locator("#name-wrong")).isVisible();
             assertThat(page.locator("#figures\\.weightGsm")).hasValue("190");
             page.locator("#name").fill("Market stall " + visit);
-            visitor.button("Keep it").click();
+            visitor.follow(visitor.button("Keep it"));
             assertThat(visitor.link("Remove")).isVisible();
             String id = visitor.path().substring("/cloths/".length());
             assertThat(cloths.byId(id).orElseThrow().cloth().figure(Property.WEIGHT_GSM))
                     .contains(ToldFigure.declared(190));
-            visitor.link("Remove").click();
+            visitor.follow(visitor.link("Remove"));
             visitor.holds();
-            visitor.button("Yes, remove it").click();
+            visitor.follow(visitor.button("Yes, remove it"));
             assertThat(page.getByText("The cloth was removed.")).isVisible();
             assertThat(cloths.byId(id)).isEmpty();
         }
@@ -80,28 +84,28 @@ class OwnClothsTest {
     void whatIsLeftAsItIsKeepsItsSourceAndAStaleFormLosesNothing(Visit visit) {
         Figure usual = new Figure(190.3333, 180, 205, Basis.TYPICAL, "catalogue-weight");
         KeptCloth kept = cloths.add(
-                NamedCloth.of(cloths, "Shared bale " + visit, "cotton").with(Property.WEIGHT_GSM, usual));
+                NamedCloth.of(cloths, fibres, "Shared bale " + visit, "cotton").with(Property.WEIGHT_GSM, usual));
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/cloths/" + kept.id() + "/edit");
-            visitor.button("Show inches and ounces").click();
+            visitor.follow(visitor.button("Show inches and ounces"));
             page.locator("#note").fill("Third shelf");
-            visitor.button("Keep it").click();
+            visitor.follow(visitor.button("Keep it"));
             assertThat(page.getByText("Third shelf")).isVisible();
             KeptCloth changed = cloths.byId(kept.id()).orElseThrow();
             assertThat(changed.cloth().figure(Property.WEIGHT_GSM)).contains(usual);
-            visitor.link("Edit").click();
+            visitor.follow(visitor.link("Edit"));
             page.locator("#note").fill("Fourth shelf");
             Cloth theirs = changed.cloth().with(Property.WIDTH_CM, ToldFigure.declared(150));
             cloths.replace(kept.id(), changed.version(), theirs);
-            visitor.button("Keep it").click();
+            visitor.follow(visitor.button("Keep it"));
             assertThat(visitor.heading("Somebody changed this cloth while you typed"))
                     .isVisible();
             assertThat(page.locator("#note")).hasValue("Fourth shelf");
             assertThat(page.locator("td").filter(new Locator.FilterOptions().setHasText("Third shelf")))
                     .isVisible();
             visitor.holds();
-            visitor.button("Keep it").click();
-            visitor.comesTo("/cloths/" + kept.id());
+            visitor.follow(visitor.button("Keep it"));
+            assertThat(visitor.path()).isEqualTo("/cloths/" + kept.id());
             Cloth both = cloths.byId(kept.id()).orElseThrow().cloth();
             assertThat(both.note()).isEqualTo("Fourth shelf");
             assertThat(both.figure(Property.WIDTH_CM)).contains(ToldFigure.declared(150));
@@ -116,7 +120,7 @@ class OwnClothsTest {
         String mark = "Hostilely" + visit.ordinal();
         String long200 = (mark + " " + "w".repeat(200)).substring(0, 200);
         String script = mark + " " + SCRIPT + TURNED;
-        Cloth plain = NamedCloth.of(cloths, "any", "wool");
+        Cloth plain = NamedCloth.of(cloths, fibres, "any", "wool");
         Cloth worst = new Cloth(
                 script,
                 plain.blend(),
@@ -128,7 +132,7 @@ class OwnClothsTest {
                 Map.of(Property.WEIGHT_GSM, Figure.exact(250, Basis.DECLARED, DRAWING)),
                 DRAWING + SCRIPT + TURNED + "w".repeat(1500));
         String one = cloths.add(worst).id();
-        String other = cloths.add(NamedCloth.of(cloths, long200, "wool")).id();
+        String other = cloths.add(NamedCloth.of(cloths, fibres, long200, "wool")).id();
         try (Visitor visitor = new Visitor(visit, port)) {
             for (String address : new String[] {
                 "/cloths?text=" + mark,

@@ -1,5 +1,6 @@
 package campcloth.browser;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.cloth.Cloth;
@@ -89,8 +90,7 @@ class PrintTest {
                         "event=" + ruled(4, 120) + "&design=" + design + "&size=" + size,
                         CLOTH,
                         "&sewnBy=" + by + others);
-        fitsBothPapers(path);
-        assertThat(Printed.of(pdf(path, "a4")).text()).contains(design + " 5", "Companion");
+        assertThat(fitsBothPapers(path).text()).contains(design + " 5", "Companion");
     }
 
     @ParameterizedTest
@@ -102,21 +102,12 @@ class PrintTest {
     void asManyRulesAsAnEventTakesFitToo(int rules, int characters, String cloth) {
         String path =
                 new SheetSamples(port).made("event=" + ruled(rules, characters) + "&design=tunic&size=M-M", cloth, "");
-        fitsBothPapers(path);
-        assertThat(Printed.of(pdf(path, "a4")).text())
-                .contains("are on the page of this sheet and on the event's page");
+        assertThat(fitsBothPapers(path).text()).contains("are on the page of this sheet and on the event's page");
         try (Visitor visitor = new Visitor(Visit.PHONE, port)) {
-            visitor.at(path);
-            assertThat(visitor.page()
-                            .getByText("Rule number " + (rules - 1) + " ")
-                            .first()
-                            .isVisible())
-                    .isTrue();
-            assertThat(visitor.page()
-                            .getByText("are on the page of this sheet")
-                            .first()
-                            .isVisible())
-                    .isFalse();
+            Page page = visitor.at(path);
+            assertThat(page.getByText("Rule number " + (rules - 1) + " ").first())
+                    .isVisible();
+            assertThat(page.getByText("are on the page of this sheet").first()).isHidden();
             visitor.holds();
         }
     }
@@ -175,14 +166,13 @@ class PrintTest {
                         "event=" + event + "&design=tunic&size=M-M",
                         cloth,
                         "&title=" + SheetSamples.encoded(SheetSamples.HOSTILE));
-        fitsBothPapers(path);
+        String text = fitsBothPapers(path).text();
         try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
             visitor.at(path);
             assertThat(visitor.page().title()).startsWith("</text><script>");
             visitor.at(path + "/layout.svg");
             assertThat(visitor.page().title()).doesNotContain("taken'</script><");
         }
-        String text = Printed.of(pdf(path, "a4")).text();
         assertThat(text).contains("<script>document.title='taken'</script>").doesNotContain("root:");
     }
 
@@ -200,11 +190,19 @@ class PrintTest {
         assertThat(unknown).contains("□□ apron □").contains("has no signs for");
     }
 
-    private void fitsBothPapers(String path) {
-        holds(Printed.of(printed(path, "A4")), A4_WIDTH_MM, A4_HEIGHT_MM, true);
-        holds(Printed.of(printed(path, "Letter")), LETTER_WIDTH_MM, LETTER_HEIGHT_MM, true);
-        holds(Printed.of(pdf(path, "a4")), A4_WIDTH_MM, A4_HEIGHT_MM, false);
+    /** The PDF on A4, once all four papers were held to what they have to be. */
+    private Printed fitsBothPapers(String path) {
+        try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
+            Page page = visitor.at(path);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+            visitor.isDrawn(page.locator(".layout-picture img"));
+            holds(printed(page, "A4"), A4_WIDTH_MM, A4_HEIGHT_MM, true);
+            holds(printed(page, "Letter"), LETTER_WIDTH_MM, LETTER_HEIGHT_MM, true);
+        }
+        Printed a4 = Printed.of(pdf(path, "a4"));
+        holds(a4, A4_WIDTH_MM, A4_HEIGHT_MM, false);
         holds(Printed.of(pdf(path, "letter")), LETTER_WIDTH_MM, LETTER_HEIGHT_MM, false);
+        return a4;
     }
 
     private static void holds(Printed printed, double widthMm, double heightMm, boolean drawingHasLetters) {
@@ -223,13 +221,8 @@ class PrintTest {
         }
     }
 
-    private byte[] printed(String path, String paper) {
-        try (Visitor visitor = new Visitor(Visit.DESKTOP, port)) {
-            Page page = visitor.at(path);
-            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-            page.locator(".layout-picture img").evaluate("img => { img.loading = 'eager'; return img.decode(); }");
-            return page.pdf(new Page.PdfOptions().setFormat(paper));
-        }
+    private static Printed printed(Page page, String paper) {
+        return Printed.of(page.pdf(new Page.PdfOptions().setFormat(paper)));
     }
 
     private byte[] pdf(String path, String paper) {

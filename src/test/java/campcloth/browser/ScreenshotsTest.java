@@ -43,8 +43,8 @@ class ScreenshotsTest {
             visitor.at("/plan/compare?" + asked + "&cloth=linen-plain-185-washed&cloth=polycotton-65-35-200");
             taken(visitor.page(), "side-by-side", "h1", 1000);
             visitor.at("/plan/buy?" + asked + "&cloth=linen-plain-185-washed");
-            visitor.button("Make the plan sheet").click();
-            visitor.page().locator(".layout-picture img").waitFor();
+            visitor.follow(visitor.button("Make the plan sheet"));
+            visitor.isDrawn(visitor.page().locator(".layout-picture img"));
             taken(visitor.page(), "plan-sheet", ".layout-picture", 720);
             visitor.at("/events/" + camp + "/fire-rules");
             taken(visitor.page(), "fire-rules", "h1", 1000);

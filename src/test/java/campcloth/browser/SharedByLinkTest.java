@@ -9,6 +9,8 @@ import campcloth.journey.HostedService;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,13 +42,14 @@ class SharedByLinkTest {
             page.getByLabel("Name", new Page.GetByLabelOptions().setExact(true)).fill("Wendlow river camp");
             owner.button("Add a rule").click();
             page.locator("#rules0\\.statement").fill("Wool at the fires.");
-            owner.button("Keep the event").last().click();
+            owner.follow(owner.button("Keep the event").last());
             assertThat(owner.heading("Wendlow river camp")).isVisible();
             String plain = owner.path();
             owner.holds();
             stranger.at(plain);
             assertThat(stranger.path()).startsWith("/login");
             String shared = shared(owner);
+            theAddressIsCopiedWhereScriptsRun(owner, visit);
 
             Page read = stranger.at(shared);
             assertThat(stranger.heading("Wendlow river camp")).isVisible();
@@ -55,14 +58,14 @@ class SharedByLinkTest {
             assertThat(read.locator("main a[href*='/edit'], main a[href*='/remove']"))
                     .hasCount(0);
             assertThat(stranger.link("Log in")).isVisible();
-            isDrawn(read);
+            stranger.isDrawn(read.locator("main img").first());
             stranger.holds();
-            read.locator("main a[href*='/fire-rules']").click();
+            stranger.follow(read.locator("main a[href*='/fire-rules']"));
             assertThat(read.getByText("Wool at the fires.")).isVisible();
-            isDrawn(read);
+            stranger.isDrawn(read.locator("main img").first());
             stranger.holds();
 
-            owner.button("Stop sharing").click();
+            owner.follow(owner.button("Stop sharing"));
             assertThat(owner.button("Share by link")).isVisible();
             stranger.at(shared);
             assertThat(stranger.heading("Wendlow river camp")).hasCount(0);
@@ -77,10 +80,10 @@ class SharedByLinkTest {
                 Visitor stranger = new Visitor(visit, port)) {
             owner.at("/plan/buy?" + ASKED + "&cloth=" + CLOTH);
             owner.logIn(maker(), HostedAccounts.PASSWORD);
-            owner.button("Make the plan sheet").click();
+            owner.follow(owner.button("Make the plan sheet"));
             owner.holds();
             Page read = stranger.at(shared(owner));
-            isDrawn(read);
+            stranger.isDrawn(read.locator("main img").first());
             stranger.holds();
             assertThat(stranger.button("Delete")).hasCount(0);
             Locator papers = read.locator("main a[href*='.pdf'], main a[href*='layout.svg']");
@@ -100,18 +103,26 @@ class SharedByLinkTest {
 
     /** Shares what is shown, and tells the address that is then to be passed on, without the server. */
     private static String shared(Visitor owner) {
-        owner.button("Share by link").click();
+        owner.follow(owner.button("Share by link"));
         Locator address = owner.page().getByLabel("Address to pass on");
         assertThat(address).isVisible();
         owner.holds();
         return address.inputValue().replaceFirst("^http://[^/]*", "");
     }
 
-    private static void isDrawn(Page page) {
-        Object width = page.locator("main img")
-                .first()
-                .evaluate(
-                        "image => { image.loading = 'eager'; return image.decode().then(() => image.naturalWidth); }");
-        assertThat(((Number) width).intValue()).isPositive();
+    private static void theAddressIsCopiedWhereScriptsRun(Visitor owner, Visit visit) {
+        Page page = owner.page();
+        if (!visit.scripts()) {
+            assertThat(page.locator(".copy button")).isHidden();
+            return;
+        }
+        page.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+        Locator button = owner.button("Copy the address");
+        button.click();
+        assertThat(page.locator(".copy").getByRole(AriaRole.STATUS)).hasText("Copied.");
+        assertThat(button).isFocused();
+        assertThat(page.evaluate("navigator.clipboard.readText()"))
+                .isEqualTo(page.locator("#shared").inputValue());
+        owner.holds();
     }
 }

@@ -2,6 +2,7 @@ package campcloth.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
@@ -14,6 +15,7 @@ import campcloth.job.LayoutGate;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -54,7 +56,7 @@ class SheetTest {
             Page page = visitor.at("/plan/buy?" + ASKED + "&cloth=" + CLOTH);
             visitor.holds();
             page.getByLabel("Width from selvedge to selvedge").fill("20");
-            visitor.button("Make the plan sheet").click();
+            visitor.follow(visitor.button("Make the plan sheet"));
             assertThat(page.getByText("Something cannot be used as it stands")).isVisible();
             assertThat(page.getByLabel("Width from selvedge to selvedge")).hasValue("20");
             assertThat(page.getByLabel("Width from selvedge to selvedge")).hasAttribute("aria-invalid", "true");
@@ -63,7 +65,7 @@ class SheetTest {
             page.getByLabel("Price").fill("20");
             page.getByLabel("A length at hand").fill("150");
             page.getByLabel("Name of the sheet").fill("Tunic for the river " + visit);
-            visitor.button("Make the plan sheet").click();
+            visitor.follow(visitor.button("Make the plan sheet"));
             assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                     .hasText("Tunic for the river " + visit);
             assertThat(page.getByText("140 cm wide").first()).isVisible();
@@ -77,11 +79,12 @@ class SheetTest {
             assertThat(kept.cloth().cloth().figures().toString()).contains("told by the shop");
             visitor.at("/sheets");
             visitor.holds();
-            visitor.link("Tunic for the river " + visit).click();
-            visitor.button("Delete").click();
+            visitor.follow(visitor.link("Tunic for the river " + visit));
+            visitor.follow(visitor.button("Delete"));
             assertThat(page.getByText("It cannot be brought back.")).isVisible();
             visitor.holds();
-            visitor.button("Yes, delete it").click();
+            visitor.follow(visitor.button("Yes, delete it"));
+            assertThat(visitor.path()).isEqualTo("/sheets");
             assertThat(visitor.link("Tunic for the river " + visit)).hasCount(0);
             visitor.at(path);
             assertThat(visitor.heading("There is nothing here")).isVisible();
@@ -170,6 +173,7 @@ class SheetTest {
     void whereAllPlacesAreTakenTheFormIsSentAwayInTime() throws InterruptedException {
         CountDownLatch inside = new CountDownLatch(LayoutGate.PLACES);
         CountDownLatch done = new CountDownLatch(1);
+        await().atMost(Duration.ofMinutes(2)).until(() -> gate.load().working() == 0);
         ExecutorService searching = Executors.newFixedThreadPool(LayoutGate.PLACES);
         try {
             for (int i = 0; i < LayoutGate.PLACES; i++) {

@@ -77,8 +77,7 @@ class ShopTest {
             if (visit.name().startsWith("PHONE")) {
                 onTheFirstScreen(page);
             }
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("80% acrylic 20% WO"))
-                    .click();
+            visitor.follow(visitor.link("80% acrylic 20% WO"));
             assertThat(page.locator("#may")).not().containsText("cannot be read");
             assertThat(page.locator("#answer")).containsText("80 % acrylic, 20 % wool");
         }
@@ -94,8 +93,8 @@ class ShopTest {
             ask(visitor, "Tunic", "Summer");
             assertThat(verdict(page)).not().hasText("Ruled out");
             page.getByLabel("Name, to keep it by").fill("Leinen vom Markt");
-            visitor.button("Keep as a cloth of mine").click();
-            page.waitForURL(Pattern.compile(".*/cloths/[^/]+$"));
+            visitor.follow(visitor.button("Keep as a cloth of mine"));
+            assertThat(visitor.path()).matches("/cloths/[^/]+");
         }
     }
 
@@ -104,7 +103,7 @@ class ShopTest {
     void inchesAndYards(Visit visit) {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/shop");
-            visitor.button("Show inches and ounces").click();
+            visitor.follow(visitor.button("Show inches and ounces"));
             page.getByLabel("What the label says").fill("100% wool");
             page.getByLabel("Width").fill("59");
             page.getByLabel("Weight, if it stands there").fill("8.5");
@@ -182,6 +181,7 @@ class ShopTest {
                 .selectOption(new SelectOption().setLabel(season));
         visitor.button("May I?").click();
         assertThat(page.locator("#answer")).isVisible();
+        visitor.rests();
     }
 
     private static Locator verdict(Page page) {

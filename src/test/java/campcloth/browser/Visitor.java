@@ -10,14 +10,21 @@ import com.microsoft.playwright.options.AriaRole;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Somebody at a page, who complains where the console does, where a dialog opens, and where anything is asked from another server. */
+/**
+ * Somebody at a page, who complains where the console does, where a dialog opens, and where anything is asked from another server. A click
+ * is over before the page that it leads to is there: {@link #follow} goes to that page, {@link #rests} waits for what a script puts in.
+ */
 final class Visitor implements AutoCloseable {
+
+    /** The classes by which htmx marks what it asks for, puts in and has put in. */
+    private static final String UNDER_WAY = ".htmx-request, .htmx-swapping, .htmx-settling";
 
     private final BrowserContext context;
     private final Page page;
     private final Visit visit;
     private final String server;
     private final List<String> complaints = new ArrayList<>();
+    private int arrivals;
 
     Visitor(Visit visit, int port) {
         this.visit = visit;
@@ -34,6 +41,7 @@ final class Visitor implements AutoCloseable {
             complaints.add("dialog: " + dialog.message());
             dialog.dismiss();
         });
+        page.onDOMContentLoaded(there -> arrivals++);
         page.onRequest(request -> {
             if (!request.url().startsWith(server + "/")) {
                 complaints.add(request.url());
@@ -62,6 +70,28 @@ final class Visitor implements AutoCloseable {
         return page;
     }
 
+    /** Presses what leads to another page, and waits until that is there and at rest. */
+    void follow(Locator way) {
+        followed(way::click);
+    }
+
+    /** Does what leads to another page, and waits until that is there and at rest. */
+    void followed(Runnable way) {
+        page.waitForLoadState();
+        int before = arrivals;
+        way.run();
+        page.waitForCondition(() -> arrivals > before);
+        rests();
+    }
+
+    /** Waits until all of the page is there and htmx has put in what it asked for and scrolled to it. */
+    void rests() {
+        page.waitForLoadState();
+        if (visit.scripts()) {
+            PlaywrightAssertions.assertThat(page.locator(UNDER_WAY)).hasCount(0);
+        }
+    }
+
     Locator button(String name) {
         return page.getByRole(
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
@@ -81,20 +111,25 @@ final class Visitor implements AutoCloseable {
         return page.url().substring(server.length());
     }
 
-    /** Waits until the page is there, as where a form that was sent leads to. */
-    void comesTo(String path) {
-        PlaywrightAssertions.assertThat(page).hasURL(server + path);
-    }
-
-    /** Fills in the login that is shown, and sends it. */
+    /** Fills in the login that is shown, sends it, and comes to the page that answers. */
     void logIn(String name, String password) {
         page.getByLabel("Name").fill(name);
         page.getByLabel("Password").fill(password);
-        button("Log in").click();
+        follow(button("Log in"));
     }
 
-    /** The page as it stands is usable by everybody. */
+    /** The picture is fetched, wherever on the page it stands, and shows something. */
+    void isDrawn(Locator picture) {
+        Object width = picture.evaluate(
+                "image => { image.loading = 'eager'; return image.decode().then(() => image.naturalWidth); }");
+        assertThat(((Number) width).intValue())
+                .as("pixels of a picture on %s", page.url())
+                .isPositive();
+    }
+
+    /** The page as it stands, once it is at rest, is usable by everybody. */
     void holds() {
+        rests();
         visit.holds(page);
     }
 

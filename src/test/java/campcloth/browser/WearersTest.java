@@ -35,22 +35,22 @@ class WearersTest {
         try (Visitor visitor = new Visitor(visit, port)) {
             Page page = visitor.at("/plan/buy?season=SUMMER&design=tunic&cloth=" + CLOTH);
             visitor.holds();
-            visitor.button("Make the plan sheet").click();
+            visitor.follow(visitor.button("Make the plan sheet"));
             assertThat(page.getByText("Something cannot be used as it stands")).isVisible();
             assertThat(page.getByLabel("Round the finished garment")).hasAttribute("aria-invalid", "true");
             page.getByLabel("Size").selectOption("M-M");
             page.getByLabel("Name, for the sheet").fill("Ansel " + visit);
-            visitor.button("Add another wearer").click();
+            visitor.follow(visitor.button("Add another wearer"));
             Locator second = wearer(page, 2);
             second.getByLabel("Size").selectOption("W-S");
             second.getByLabel("Name, for the sheet").fill("Berit <b>");
             visitor.holds();
-            visitor.button("Add another wearer").click();
+            visitor.follow(visitor.button("Add another wearer"));
             wearer(page, 3).getByLabel("Name, for the sheet").fill("Nobody");
-            visitor.button("Remove wearer 3").click();
+            visitor.follow(visitor.button("Remove wearer 3"));
             assertThat(wearer(page, 3)).hasCount(0);
             assertThat(wearer(page, 2).getByLabel("Size")).hasValue("W-S");
-            visitor.button("Make the plan sheet").click();
+            visitor.follow(visitor.button("Make the plan sheet"));
             assertThat(visitor.heading("Who wears them")).isVisible();
             assertThat(page.getByText("Ansel " + visit).first()).isVisible();
             assertThat(page.getByText("Berit <b>").first()).isVisible();

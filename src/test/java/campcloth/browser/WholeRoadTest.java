@@ -32,35 +32,35 @@ class WholeRoadTest {
             Page page = visitor.at("/");
             visitor.holds();
             anEventIsMade(visitor, camp);
-            visitor.link("Plan a garment for it").click();
+            visitor.follow(visitor.link("Plan a garment for it"));
             visitor.holds();
             garmentAndSize(visitor, visit, camp);
-            visitor.button("Rank the cloths").click();
+            visitor.follow(visitor.button("Rank the cloths"));
             assertThat(visitor.heading("Cloths for this garment: Tunic")).isVisible();
             visitor.holds();
             String chosen = twoAreComparedAndOneChosen(visitor);
             theShopTells(visitor, "Tunic, " + visit);
-            theSheetSaysWhatToBuy(visitor, visit, chosen);
+            theSheetSaysWhatToBuy(visitor, chosen);
             theBargainIsRuledOut(visitor, camp);
         }
     }
 
     private void anEventIsMade(Visitor visitor, String camp) {
         Page page = visitor.page();
-        visitor.heading("Events").getByRole(AriaRole.LINK).click();
+        visitor.follow(visitor.heading("Events").getByRole(AriaRole.LINK));
         visitor.holds();
-        visitor.link("Describe an event").click();
+        visitor.follow(visitor.link("Describe an event"));
         page.locator("#name").fill(camp);
         page.locator("#spells1\\.name").fill("evening at the fire");
-        opened(page, "#spells1\\.fireRole").selectOption("SEATED");
+        opened(visitor, "#spells1\\.fireRole").selectOption("SEATED");
         page.locator("#spells1\\.fireDistanceM").fill("2");
         visitor.button("Add a rule").click();
         assertThat(page.locator("fieldset:focus")).containsText("Rule 1");
         page.locator("#rules0\\.statement").fill(RULE);
-        opened(page, "#rules0\\.maxMeltablePercent").fill("33");
+        opened(visitor, "#rules0\\.maxMeltablePercent").fill("33");
         page.locator("#rules0\\.withinM").fill("3");
         visitor.holds();
-        visitor.button("Keep the event").last().click();
+        visitor.follow(visitor.button("Keep the event").last());
         assertThat(visitor.heading(camp)).isVisible();
         assertThat(page.locator("#rules")).containsText(RULE);
         visitor.holds();
@@ -71,7 +71,7 @@ class WholeRoadTest {
         assertThat(page.getByLabel("Which event").locator("option:checked")).containsText(camp);
         page.getByLabel("Tunic").check();
         if (!visit.scripts()) {
-            visitor.button("Show what this garment needs").click();
+            visitor.follow(visitor.button("Show what this garment needs"));
         }
         assertThat(page.getByText("Measurements for this garment: Tunic")).isVisible();
         size(page).selectOption("M-M");
@@ -82,17 +82,17 @@ class WholeRoadTest {
         Page page = visitor.page();
         page.getByLabel("Compare: ").nth(0).check();
         page.getByLabel("Compare: ").nth(1).check();
-        visitor.button("Compare those ticked").click();
+        visitor.follow(visitor.button("Compare those ticked"));
         assertThat(visitor.heading("Side by side for this garment: Tunic")).isVisible();
         assertThat(page.getByRole(AriaRole.TABLE).first().getByRole(AriaRole.COLUMNHEADER))
                 .hasCount(2);
         visitor.holds();
-        visitor.link("To the ranking").first().click();
+        visitor.follow(visitor.link("To the ranking").first());
         assertThat(visitor.heading("Cloths for this garment: Tunic")).isVisible();
         Locator best = page.getByRole(AriaRole.ARTICLE).first();
         String name = best.getByRole(AriaRole.HEADING).locator("bdi").first().innerText();
-        best.getByRole(AriaRole.LINK, new Locator.GetByRoleOptions().setName("Choose this cloth"))
-                .click();
+        visitor.follow(
+                best.getByRole(AriaRole.LINK, new Locator.GetByRoleOptions().setName("Choose this cloth")));
         return name;
     }
 
@@ -103,12 +103,12 @@ class WholeRoadTest {
         page.getByLabel("Width from selvedge to selvedge").fill("150");
         page.getByLabel("Price").fill("18.50");
         page.getByLabel("Name of the sheet").fill(title);
-        visitor.button("Make the plan sheet").click();
+        visitor.follow(visitor.button("Make the plan sheet"));
         assertThat(visitor.heading(title)).isVisible();
         visitor.holds();
     }
 
-    private void theSheetSaysWhatToBuy(Visitor visitor, Visit visit, String cloth) {
+    private void theSheetSaysWhatToBuy(Visitor visitor, String cloth) {
         Page page = visitor.page();
         Locator main = page.getByRole(AriaRole.MAIN);
         assertThat(main).containsText(cloth);
@@ -118,15 +118,12 @@ class WholeRoadTest {
         assertThat(main).containsText("Any clothing can burn");
         Locator layout = page.getByRole(AriaRole.IMG).first();
         assertThat(layout).isVisible();
-        if (visit.scripts()) {
-            layout.scrollIntoViewIfNeeded();
-            page.waitForCondition(() -> ((Number) layout.evaluate("image => image.naturalWidth")).intValue() > 0);
-        }
+        visitor.isDrawn(layout);
     }
 
     private void theBargainIsRuledOut(Visitor visitor, String camp) {
         Page page = visitor.page();
-        visitor.link("At the shop").click();
+        visitor.follow(visitor.link("At the shop"));
         visitor.holds();
         page.getByLabel("What the label says").fill("65/35 polyester/cotton");
         page.getByLabel("Garment").selectOption("tunic");
@@ -147,25 +144,28 @@ class WholeRoadTest {
             assertThat(focused(page)).hasText("To the contents");
             page.keyboard().press("Enter");
             tabTo(page, visitor.heading("Plan a garment").getByRole(AriaRole.LINK));
-            page.keyboard().press("Enter");
+            visitor.followed(() -> page.keyboard().press("Enter"));
             assertThat(visitor.button("Rank the cloths")).isVisible();
             tabTo(page, page.locator("#season"));
             page.keyboard().type("autumn");
             assertThat(page.locator("#season")).hasValue("AUTUMN");
+            visitor.rests();
             tabTo(page, page.locator("input[name=design]"));
             page.keyboard().press("Space");
             tabTo(page, size(page));
             page.keyboard().press("ArrowDown");
             assertThat(size(page)).not().hasValue("");
             tabTo(page, visitor.button("Rank the cloths"));
-            page.keyboard().press("Enter");
+            visitor.followed(() -> page.keyboard().press("Enter"));
             assertThat(page.getByRole(AriaRole.ARTICLE).first()).isVisible();
             visitor.holds();
         }
     }
 
     /** A field that may lie in a part that is still folded. */
-    private static Locator opened(Page page, String field) {
+    private static Locator opened(Visitor visitor, String field) {
+        visitor.rests();
+        Page page = visitor.page();
         Locator wanted = page.locator(field);
         if (!wanted.isVisible()) {
             page.locator("details", new Page.LocatorOptions().setHas(wanted))

@@ -1,30 +1,26 @@
 package campcloth.journey;
 
+import static campcloth.journey.OperationCalls.PATH;
+import static campcloth.journey.OperationCalls.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.journey.AccessRule.Answer;
 import campcloth.journey.AccessTable.Row;
 import campcloth.journey.DescribedApi.Operation;
-import campcloth.journey.DescribedCalls.Call;
 import campcloth.journey.KeptThings.Thing;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.beans.factory.config.AutowireCapableBeanFactory;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Every operation that the service describes, asked by everybody about things that belong to everybody: what comes of it is what
@@ -33,43 +29,29 @@ import tools.jackson.databind.node.ObjectNode;
 @HostedService
 class AccessMatrixTest {
 
-    private static final JsonMapper JSON = new JsonMapper();
     private static final AccessTable TABLE = AccessTable.read("operations.csv");
-    private static final String PATH = "path";
-    private static final String ANY_KEY = "q7dXK0pJ3sVbN1yTgR5mAw";
-    private static final int TAKEN_IN = 202;
 
     @LocalServerPort
     private int port;
 
     @Autowired
-    private AutowireCapableBeanFactory beans;
+    private KeptThings kept;
 
     @Autowired
     private HostedAccounts accounts;
 
     private DescribedApi api;
-    private DescribedCalls calls;
     private NamedPlaces places;
-    private ExampleCalls examples;
     private ThingsOfAll things;
+    private OperationCalls calls;
 
     @BeforeEach
     void readTheDocument() {
         String address = "http://127.0.0.1:" + port;
-        api = new DescribedApi(
-                JSON.readTree(DescribedCalls.get(address + "/v3/api-docs").body()));
-        calls = new DescribedCalls(address, api);
+        api = DescribedApi.of(address);
         places = new NamedPlaces(api);
-        examples = new ExampleCalls(places);
-        things = new ThingsOfAll(
-                (KeptThings) beans.autowire(KeptThings.class, AutowireCapableBeanFactory.AUTOWIRE_CONSTRUCTOR, false),
-                accounts);
-    }
-
-    @AfterEach
-    void endWhatStillWorks() {
-        things.end();
+        things = new ThingsOfAll(kept, accounts);
+        calls = new OperationCalls(new DescribedCalls(address, api), places, things, accounts);
     }
 
     @Test
@@ -109,36 +91,40 @@ class AccessMatrixTest {
 
     private void ask(Operation operation) {
         List<String> wrong = new ArrayList<>();
-        for (Row row : TABLE.of(name(operation))) {
-            for (Knocker who : Knocker.values()) {
-                wrong.addAll(row.namesAThing() ? aboutThings(operation, row, who) : plain(operation, row, who));
+        try {
+            for (Row row : TABLE.of(name(operation))) {
+                for (Knocker who : Knocker.values()) {
+                    wrong.addAll(row.namesAThing() ? aboutThings(operation, row, who) : plain(operation, row, who));
+                }
             }
+        } finally {
+            things.end();
         }
         assertThat(wrong).isEmpty();
     }
 
     private List<String> plain(Operation operation, Row row, Knocker who) {
         Answer expected = row.rule().of(who, Whose.OWN, KeptThings.Kind.CLOTH);
-        Call call = as(who, examples.of(operation));
         if (who.isStranger()) {
-            List<String> wrong = misfit(row, who, Whose.NOWHERE, expected, calls.send(withKey(call, ANY_KEY)));
+            List<String> wrong = misfit(row, who, Whose.NOWHERE, expected, calls.sendWithAnyKey(operation, who));
             if (!wrong.isEmpty()) {
                 return wrong;
             }
         }
-        return misfit(row, who, Whose.OWN, expected, send(call));
+        return misfit(row, who, Whose.OWN, expected, calls.send(operation, who));
     }
 
     private List<String> aboutThings(Operation operation, Row row, Knocker who) {
         List<String> wrong = new ArrayList<>();
-        String missing = told(calls.send(call(operation, row, who, KeptThings.nowhere(row.kind()), Whose.NOWHERE)));
+        String missing =
+                told(calls.send(operation, row, who, KeptThings.nowhere(row.kind()), Whose.NOWHERE));
         for (Whose whose : row.kind().ways()) {
             if (whose == Whose.OWN && who.isStranger()) {
                 continue;
             }
             Thing thing = things.of(row.kind(), who, whose);
             String before = whose == Whose.NOWHERE ? "" : things.state(thing);
-            HttpResponse<String> answer = send(call(operation, row, who, thing, whose));
+            HttpResponse<String> answer = calls.send(operation, row, who, thing, whose);
             Answer expected = row.rule().of(who, whose, row.kind());
             wrong.addAll(misfit(row, who, whose, expected, answer));
             if (expected != Answer.DONE) {
@@ -153,7 +139,7 @@ class AccessMatrixTest {
                             + missing);
                 }
             }
-            if (isUsed(operation, row, expected)) {
+            if (isChanged(operation, row, expected)) {
                 things.used(thing, who, whose);
             }
         }
@@ -186,72 +172,9 @@ class AccessMatrixTest {
                         + answer.body().substring(0, Math.min(300, answer.body().length())));
     }
 
-    private Call call(Operation operation, Row row, Knocker who, Thing thing, Whose whose) {
-        Call call = examples.of(operation);
-        if (row.place().equals(PATH)) {
-            call = call.at(call.path().replace("{swatchId}", thing.id()).replace("{id}", thing.within()));
-            if (operation.takesIfMatch()) {
-                call = call.with("If-Match", things.tag(thing));
-            }
-        } else {
-            call = call.at(call.path()
-                            .replace(
-                                    "{id}",
-                                    things.of(KeptThings.Kind.SWATCH, known(who), Whose.OWN)
-                                            .within()))
-                    .sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
-        }
-        String key = things.shown(thing, whose);
-        return as(who, key.isEmpty() ? call : withKey(call, key));
-    }
-
-    private static Call withKey(Call call, String key) {
-        return call.at(call.path() + (call.path().contains("?") ? "&" : "?") + "key=" + key);
-    }
-
-    /** Whose cloth a swatch is of that names another cloth: one with a swatch, so that it is not the other one. */
-    private static Knocker known(Knocker who) {
-        return who.isStranger() ? Knocker.MAKER : who;
-    }
-
-    /** Sends it; a job that was taken in need not be worked on. */
-    private HttpResponse<String> send(Call call) {
-        HttpResponse<String> answer = calls.send(call);
-        if (answer.statusCode() == TAKEN_IN) {
-            answer.headers()
-                    .firstValue("Location")
-                    .ifPresent(job -> calls.send(new Call("delete", job, "", call.headers())));
-        }
-        return answer;
-    }
-
-    private Call as(Knocker who, Call call) {
-        return who.isStranger() ? call : call.with("Authorization", accounts.bearer(things.account(who)));
-    }
-
-    /** Whether the next who asks needs another thing: this one was changed, or is a job, which works on by itself. */
-    private static boolean isUsed(Operation operation, Row row, Answer expected) {
-        boolean isChanged = row.place().equals(PATH) && !operation.method().equals("get") && expected == Answer.DONE;
-        return isChanged || row.kind() == KeptThings.Kind.JOB;
-    }
-
-    /** What an answer tells, but for the id that was asked for. */
-    private static String told(HttpResponse<String> answer) {
-        String type = answer.headers().firstValue("Content-Type").orElse("");
-        if (answer.statusCode() < 400) {
-            return answer.statusCode() + type;
-        }
-        ObjectNode problem = (ObjectNode) JSON.readTree(answer.body());
-        Set<String> fields = new HashSet<>(problem.propertyNames());
-        String detail = problem.path("detail").asString("").replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "ID");
-        String errors = problem.path("errors").toString();
-        return answer.statusCode()
-                + type
-                + new TreeSet<>(fields)
-                + problem.path("type")
-                + problem.path("title")
-                + detail
-                + errors;
+    /** Whether the next who asks needs another thing. */
+    private static boolean isChanged(Operation operation, Row row, Answer expected) {
+        return row.place().equals(PATH) && !operation.method().equals("get") && expected == Answer.DONE;
     }
 
     private static String name(Operation operation) {

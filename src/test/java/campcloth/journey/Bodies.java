@@ -31,7 +31,7 @@ final class Bodies {
 
     /** Every measurement is in it. */
     static final String SWATCH = """
-            {"measuredOn": "2026-11-24", "note": "Wendlow sewing table, letter scale and steel ruler",
+            {"measuredOn": "2024-05-04", "note": "Wendlow sewing table, letter scale and steel ruler",
              "conditioned": false,
              "weighed": {"pieces": [{"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.86}, {"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.91},
                {"lengthCm": 10.0, "widthCm": 10.0, "massG": 1.88}], "scaleStepG": 0.01, "rulerStepMm": 1.0},

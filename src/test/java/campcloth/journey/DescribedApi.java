@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** An OpenAPI 3.1 document: its operations, and whether a value is of the shape that a schema in it says. */
 final class DescribedApi {
@@ -16,6 +17,12 @@ final class DescribedApi {
 
     DescribedApi(JsonNode document) {
         this.document = document;
+    }
+
+    /** That of the service at the address. */
+    static DescribedApi of(String address) {
+        String document = DescribedCalls.get(address + "/v3/api-docs").body();
+        return new DescribedApi(new JsonMapper().readTree(document));
     }
 
     /** One operation. */

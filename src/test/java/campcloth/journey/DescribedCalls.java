@@ -1,6 +1,5 @@
 package campcloth.journey;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import campcloth.journey.DescribedApi.Operation;
@@ -11,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,37 +18,19 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
-/** The calls that a document describes, made on the running service: as they should be, and wrong in each way it names. */
+/** The calls that a document describes, made on the running service as they should be. */
 final class DescribedCalls {
 
     private static final JsonMapper JSON = new JsonMapper();
     private static final HttpClient HTTP = HttpClient.newHttpClient();
 
-    /** By schema, a word of the example that makes it well-formed and unusable when another stands in its place. */
-    private static final Map<String, List<String>> UNUSABLE = Map.ofEntries(
-            Map.entry("LabelRequest", List.of("30%", "60%")),
-            Map.entry("FlameRequest", List.of("\"celery\"", "\"moonlight\"")),
-            Map.entry("SupplierList", List.of("100% linen", "100% moonlight")),
-            Map.entry("Cloth", List.of("\"flax\"", "\"moonlight\"")),
-            Map.entry("Swatch", List.of("\"afterCm\":[47.3]", "\"afterCm\":[97.3]")),
-            Map.entry("Event", List.of("\"humidityPercent\":50", "\"humidityPercent\":500")),
-            Map.entry("Rules", List.of("\"maxMeltablePercent\":33", "\"maxMeltablePercent\":330")),
-            Map.entry("AdviceRequest", List.of("\"tunic\"", "\"armour\"")),
-            Map.entry("CourseRequest", List.of("\"tunic\"", "\"armour\"")),
-            Map.entry("CuttingPlanRequest", List.of("\"tunic\"", "\"armour\"")),
-            Map.entry("ClothComparisonRequest", List.of("\"tunic\"", "\"armour\"")),
-            Map.entry("SideBySideRequest", List.of("\"linen-plain-185\"", "\"moonlight\"")),
-            Map.entry("FireRequest", List.of("\"cotton\"", "\"moonlight\"")),
-            Map.entry("LayoutRequest", List.of("\"seconds\":0.2", "\"seconds\":121")),
-            Map.entry("ComfortRequest", List.of("\"humidityPercent\":70", "\"humidityPercent\":101")));
-
-    private static final String JOBS = "/api/jobs";
+    static final String JOBS = "/api/jobs";
     private static final String SWATCH = "{swatchId}";
 
     private final String address;
     private final DescribedApi api;
+    private final List<Call> longJobs = new ArrayList<>();
 
     DescribedCalls(String address, DescribedApi api) {
         this.address = address;
@@ -87,7 +69,7 @@ final class DescribedCalls {
             return call;
         }
         String parent = operation.path().substring(0, id);
-        HttpResponse<String> kept = send(parent.equals(JOBS) ? longJob() : right(api.operation("post", parent)));
+        HttpResponse<String> kept = parent.equals(JOBS) ? longJob() : send(right(api.operation("post", parent)));
         Call found = withSwatch(
                 operation,
                 call.at(operation
@@ -113,19 +95,27 @@ final class DescribedCalls {
                         .orElse(Map.of()));
     }
 
-    /** A job that goes on while it is looked at and cancelled. */
-    private Call longJob() {
+    /** Hands in a job that goes on while it is looked at and cancelled. */
+    private HttpResponse<String> longJob() {
         Call layout = right(api.operation("post", JOBS + "/layouts"));
-        return layout.sending(layout.body().replace("\"seconds\":0.2", "\"seconds\":60"));
+        HttpResponse<String> taken = send(layout.sending(layout.body().replace("\"seconds\":0.2", "\"seconds\":60")));
+        longJobs.add(
+                new Call("delete", taken.headers().firstValue("Location").orElseThrow(), "", Map.of()));
+        return taken;
     }
 
-    /** The call with its job cancelled before, and that come to its end. */
-    private Call ended(Call cancel) {
+    /** Ends the jobs that were handed in to be asked for, so that they take no place from the calls to come. */
+    void endLongJobs() {
+        longJobs.forEach(this::end);
+        longJobs.clear();
+    }
+
+    /** Cancels a job, and waits for its end. */
+    void end(Call cancel) {
         send(cancel);
         await("the job ends")
                 .atMost(2, TimeUnit.MINUTES)
                 .until(() -> !get(address + cancel.path()).body().contains("\"endedAt\":null"));
-        return cancel;
     }
 
     /** The same call with a swatch told before it, where it asks for one. */
@@ -143,25 +133,6 @@ final class DescribedCalls {
                 .replace(SWATCH, JSON.readTree(told.body()).path("id").asString()));
     }
 
-    /** The same call gone wrong in the way of that status. */
-    Call wrong(Operation operation, String status) {
-        Call right = right(operation);
-        return switch (status) {
-            case "400" -> malformed(operation, right);
-            case "404" ->
-                operation.path().contains("{id}")
-                        ? right.at(operation.path().replaceAll("\\{[^}]+}", "nowhere"))
-                        : right.sending(namingNothingKept(operation));
-            case "409" -> ended(right);
-            case "412" -> right.with("If-Match", "\"999\"");
-            case "413" -> right.sending(right.body() + " ".repeat(isList(operation) ? 16 * 1024 * 1024 : 1024 * 1024));
-            case "415" -> right.with("Content-Type", "text/xml");
-            case "422" -> unusable(operation, right);
-            case "428" -> right.without("If-Match");
-            default -> throw new AssertionError(operation + " describes " + status + ", which nothing provokes");
-        };
-    }
-
     /** The parameters of the query that must be there, as their examples have them. */
     private static String needed(Operation operation) {
         String query = operation
@@ -171,72 +142,6 @@ final class DescribedCalls {
                         + URLEncoder.encode(parameter.path("example").asString(), StandardCharsets.UTF_8))
                 .collect(Collectors.joining("&"));
         return query.isEmpty() ? "" : "?" + query;
-    }
-
-    private static boolean isList(Operation operation) {
-        return operation.bodyMediaType().filter("text/csv"::equals).isPresent();
-    }
-
-    private static Call malformed(Operation operation, Call right) {
-        if (isList(operation)) {
-            return right.at(operation.path());
-        }
-        if (!right.body().isEmpty()) {
-            return right.sending("[]");
-        }
-        return operation
-                        .parameters("query")
-                        .anyMatch(p -> p.at("/schema/minimum").isNumber())
-                ? withNumber(operation, right, "many")
-                : right.at(right.path() + "?"
-                        + operation
-                                .parameters("query")
-                                .filter(p -> p.at("/schema/enum").isArray())
-                                .findFirst()
-                                .orElseThrow()
-                                .path("name")
-                                .asString()
-                        + "=many");
-    }
-
-    private String namingNothingKept(Operation operation) {
-        ObjectNode body = (ObjectNode) operation.bodyExample().orElseThrow().deepCopy();
-        api.resolved(operation.bodySchema().orElseThrow()).path("properties").propertyNames().stream()
-                .filter(name -> name.endsWith("Id"))
-                .forEach(name -> {
-                    body.remove(name.substring(0, name.length() - "Id".length()));
-                    body.put(name, "nowhere");
-                });
-        return body.toString();
-    }
-
-    private static Call unusable(Operation operation, Call right) {
-        if (right.body().isEmpty()) {
-            return operation.takesIfMatch()
-                    ? right.with("If-Match", "yesterday's")
-                    : withNumber(operation, right, "-1");
-        }
-        if (operation.path().equals(JOBS + "/lists")) {
-            return right.at(operation.path() + "?supplier=%20");
-        }
-        String schema =
-                operation.bodySchema().orElseThrow().path("$ref").asString().replaceAll(".*/", "");
-        assertThat(UNUSABLE).as(operation + " needs an unusable example").containsKey(schema);
-        List<String> words = UNUSABLE.get(schema);
-        String bent = right.body().replace(words.get(0), words.get(1));
-        assertThat(bent).as(operation.toString()).isNotEqualTo(right.body());
-        return right.sending(bent);
-    }
-
-    /** The same call with that value for the last of the numbers that it takes in its query. */
-    private static Call withNumber(Operation operation, Call right, String value) {
-        String name = operation
-                .parameters("query")
-                .filter(parameter -> parameter.at("/schema/minimum").isNumber())
-                .map(parameter -> parameter.path("name").asString())
-                .reduce((one, next) -> next)
-                .orElseThrow();
-        return right.at(right.path() + "?" + name + "=" + value);
     }
 
     HttpResponse<String> send(Call call) {

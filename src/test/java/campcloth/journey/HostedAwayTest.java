@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import campcloth.access.Role;
+import campcloth.outage.CutLine;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -27,7 +29,7 @@ import org.springframework.test.context.ContextConfiguration;
             "campcloth.admin-name=" + HostedAccounts.FIRST,
             "campcloth.admin-password=" + HostedAccounts.PASSWORD
         })
-@ContextConfiguration(initializers = DatabaseAwayTest.OverTheLine.class)
+@ContextConfiguration(initializers = BehindALine.class)
 @Import(HostedAccounts.class)
 @DirtiesContext
 @Timeout(180)
@@ -36,10 +38,18 @@ class HostedAwayTest {
     @Autowired
     private HostedAccounts accounts;
 
+    @Autowired
+    private CutLine line;
+
     @LocalServerPort
     private int port;
 
     private final HttpClient http = HttpClient.newHttpClient();
+
+    @AfterEach
+    void mend() {
+        line.mend();
+    }
 
     @Test
     void whoHasATokenOrASessionIsToldThatTheDatabaseIsAway() throws Exception {
@@ -51,7 +61,7 @@ class HostedAwayTest {
                 .firstValue("Set-Cookie")
                 .orElseThrow()
                 .split(";")[0];
-        DatabaseAwayTest.line().cut();
+        line.cut();
         HttpResponse<String> program = get("/api/cloths?size=1", "Authorization", bearer);
         assertThat(program.statusCode()).as(program.body()).isEqualTo(503);
         assertThat(program.headers().firstValue("Content-Type")).hasValue("application/problem+json");
@@ -60,7 +70,7 @@ class HostedAwayTest {
         assertThat(page.statusCode()).as(page.body()).isEqualTo(503);
         assertThat(page.headers().firstValue("Content-Type").orElse("")).startsWith("text/html");
         assertThat(page.body()).contains("The database does not answer");
-        DatabaseAwayTest.line().mend();
+        line.mend();
         await().atMost(1, TimeUnit.MINUTES)
                 .until(() -> get("/api/cloths?size=1", "Authorization", bearer).statusCode() == 200);
     }

@@ -11,7 +11,7 @@ import org.springframework.context.annotation.Import;
 
 /**
  * The whole service for many, on a port of its own over a real PostgreSQL, started once for all tests that carry this. Accounts of every role
- * come from {@link HostedAccounts}, which such a test has injected; nobody is held up by limits, nor by a search for a short layout.
+ * come from {@link HostedAccounts}, things that they keep from {@link KeptThings}, which such a test has injected; nobody is held up by limits, nor by a search for a short layout.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
@@ -26,5 +26,5 @@ import org.springframework.context.annotation.Import;
             "campcloth.limits.logins-per-minute=1000000"
         })
 @OnRealPostgres
-@Import({HostedAccounts.class, QuickPlans.class})
+@Import({HostedAccounts.class, KeptThings.class, QuickPlans.class})
 public @interface HostedService {}

@@ -1,26 +1,22 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import java.io.ByteArrayOutputStream;
+import campcloth.journey.BentBody.Spot;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Every field of every request, bent in every way: always a 4xx that names a field, never a 5xx, never silence. */
@@ -28,41 +24,43 @@ import tools.jackson.databind.node.ObjectNode;
 class HostileInputTest {
 
     private static final JsonMapper JSON = new JsonMapper();
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private static final Map<String, String> REQUESTS = Map.ofEntries(
-            Map.entry("/api/labels", Bodies.LABEL),
-            Map.entry("/api/burn-tests", Bodies.BURN_TEST),
-            Map.entry("/api/cloths", Bodies.CLOTH),
-            Map.entry("/api/cloths/acrylic-tweed-look-300/swatches", Bodies.SWATCH),
-            Map.entry("/api/cloths/alike", Bodies.CLOTH),
-            Map.entry("/api/cloths/comparison", Bodies.SIDE_BY_SIDE),
-            Map.entry("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
-            Map.entry("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
-            Map.entry("/api/advice/course", Bodies.COURSE),
-            Map.entry("/api/advice/course.svg", Bodies.COURSE),
-            Map.entry("/api/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
-            Map.entry("/api/cutting-plans/comparison", Bodies.CLOTH_COMPARISON),
-            Map.entry("/api/fire", Bodies.FIRE_IN_AN_OUTFIT),
-            Map.entry("/api/layouts", Bodies.LAYOUT),
-            Map.entry("/api/jobs/layouts", Bodies.LAYOUT),
-            Map.entry("/api/jobs/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
-            Map.entry("/api/comfort", Bodies.COMFORT));
+    /** Addresses and bodies that are right; the cloth of an address is one of the test's own. */
+    private static final List<Arguments> REQUESTS = List.of(
+            arguments("/api/labels", Bodies.LABEL),
+            arguments("/api/burn-tests", Bodies.BURN_TEST),
+            arguments("/api/cloths", Bodies.CLOTH),
+            arguments("/api/cloths/{id}/swatches", Bodies.SWATCH),
+            arguments("/api/cloths/alike", Bodies.CLOTH),
+            arguments("/api/cloths/comparison", Bodies.SIDE_BY_SIDE),
+            arguments("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION),
+            arguments("/api/advice", Bodies.ADVICE_WITH_AN_OUTFIT),
+            arguments("/api/advice/course", Bodies.COURSE),
+            arguments("/api/advice/course.svg", Bodies.COURSE),
+            arguments("/api/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
+            arguments("/api/cutting-plans/comparison", Bodies.CLOTH_COMPARISON),
+            arguments("/api/fire", Bodies.FIRE_IN_AN_OUTFIT),
+            arguments("/api/layouts", Bodies.LAYOUT),
+            arguments("/api/jobs/layouts", Bodies.LAYOUT),
+            arguments("/api/jobs/cutting-plans", Bodies.CUTTING_PLAN_WITH_LENGTHS),
+            arguments("/api/comfort", Bodies.COMFORT));
 
     private final HttpClient http = HttpClient.newHttpClient();
 
     @LocalServerPort
     private int port;
 
-    static Stream<Arguments> requests() {
-        return REQUESTS.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));
+    private String cloth = "";
+
+    static List<Arguments> requests() {
+        return REQUESTS;
     }
 
     @ParameterizedTest
     @MethodSource("requests")
     void aFieldOfTheWrongTypeIsRefusedByName(String path, String body) throws Exception {
-        for (Spot spot : spots(JSON.readTree(body))) {
-            for (JsonNode wrong : wrongTypes(spot.value())) {
+        for (Spot spot : BentBody.spots(JSON.readTree(body))) {
+            for (JsonNode wrong : BentBody.wrongTypes(spot.value())) {
                 String sent = spot.replacedIn(JSON.readTree(body), wrong);
                 refused(path, sent, spot.path() + " = " + wrong);
             }
@@ -73,9 +71,7 @@ class HostileInputTest {
     @MethodSource("requests")
     void anUnknownFieldIsRefusedByName(String path, String body) throws Exception {
         JsonNode tree = JSON.readTree(body);
-        List<ObjectNode> objects = new ArrayList<>();
-        collect(tree, objects);
-        for (ObjectNode object : objects) {
+        for (ObjectNode object : BentBody.objects(tree)) {
             object.put("surpriseCm", 3);
             if (!isMapOfNames(object)) {
                 assertThat(refused(path, tree.toString(), "unknown field")).contains("surpriseCm");
@@ -87,13 +83,13 @@ class HostileInputTest {
     @ParameterizedTest
     @MethodSource("requests")
     void numbersThatCannotBeAreRefusedOrHarmless(String path, String body) throws Exception {
-        for (Spot spot : spots(JSON.readTree(body))) {
+        for (Spot spot : BentBody.spots(JSON.readTree(body))) {
             if (!spot.value().isNumber()) {
                 continue;
             }
             for (String number :
                     List.of("-1", "-1e9", "1e9", "1e308", "1e99999", "\"NaN\"", "\"Infinity\"", "1e-320")) {
-                String sent = spot.replacedIn(JSON.readTree(body), NODES.stringNode("@@"))
+                String sent = spot.replacedIn(JSON.readTree(body), JSON.getNodeFactory().stringNode("@@"))
                         .replace("\"@@\"", number);
                 HttpResponse<String> answer = post(path, sent.getBytes(StandardCharsets.UTF_8));
                 assertThat(answer.statusCode())
@@ -117,7 +113,7 @@ class HostileInputTest {
                 (body + "{}").getBytes(StandardCharsets.UTF_8),
                 "{\"a\":NaN}".getBytes(StandardCharsets.UTF_8),
                 "[".repeat(5000).getBytes(StandardCharsets.UTF_8),
-                badUtf8(body));
+                BentBody.badUtf8(body));
         for (byte[] bytes : hostile) {
             HttpResponse<String> answer = post(path, bytes);
             isProblemWithAField(answer, path + " with a body that is no JSON");
@@ -176,6 +172,11 @@ class HostileInputTest {
         assertThat(answer.body()).doesNotContain("Exception").doesNotContain("tools.jackson");
     }
 
+    /** Measurements are a map by key: what a design does not use is told in a note, not refused. */
+    private static boolean isMapOfNames(ObjectNode object) {
+        return object.has("chestCm") || object.has("finishedChestCm");
+    }
+
     private static String shortened(HttpResponse<String> answer) {
         return answer.body().substring(0, Math.min(500, answer.body().length()));
     }
@@ -188,83 +189,17 @@ class HostileInputTest {
         return http.send(request, HttpResponse.BodyHandlers.ofString());
     }
 
-    private URI uri(String path) {
-        return URI.create("http://127.0.0.1:" + port + path);
+    private URI uri(String path) throws IOException, InterruptedException {
+        return URI.create(
+                "http://127.0.0.1:" + port + (path.contains("{id}") ? path.replace("{id}", ownCloth()) : path));
     }
 
-    /** A place in a request that holds a plain value, by its JSON pointer. */
-    private record Spot(String path, JsonNode value) {
-
-        String replacedIn(JsonNode tree, JsonNode other) {
-            int slash = path.lastIndexOf('/');
-            JsonNode parent = tree.at(path.substring(0, slash));
-            String last = path.substring(slash + 1);
-            if (parent instanceof ArrayNode array) {
-                array.set(Integer.parseInt(last), other);
-            } else {
-                ((ObjectNode) parent).set(last, other);
-            }
-            return tree.toString();
+    /** What is taken of the measurements that are sent changes no cloth that others ask for. */
+    private String ownCloth() throws IOException, InterruptedException {
+        if (cloth.isEmpty()) {
+            HttpResponse<String> made = post("/api/cloths", Bodies.CLOTH.getBytes(StandardCharsets.UTF_8));
+            cloth = JSON.readTree(made.body()).path("id").asString();
         }
-    }
-
-    private static List<Spot> spots(JsonNode tree) {
-        List<Spot> spots = new ArrayList<>();
-        walk("", tree, spots);
-        return spots;
-    }
-
-    private static void walk(String path, JsonNode node, List<Spot> spots) {
-        if (!path.isEmpty() && !node.isNull()) {
-            spots.add(new Spot(path, node));
-        }
-        if (node instanceof ObjectNode object) {
-            object.properties().forEach(field -> walk(path + "/" + field.getKey(), field.getValue(), spots));
-        } else if (node instanceof ArrayNode array) {
-            for (int i = 0; i < array.size(); i++) {
-                walk(path + "/" + i, array.get(i), spots);
-            }
-        }
-    }
-
-    private static List<JsonNode> wrongTypes(JsonNode value) {
-        JsonNode text = NODES.stringNode("x");
-        JsonNode number = NODES.numberNode(7);
-        JsonNode yes = NODES.booleanNode(true);
-        JsonNode list = NODES.arrayNode().add(1);
-        JsonNode object = NODES.objectNode().put("a", 1);
-        if (value.isNumber()) {
-            return List.of(text, yes, list, object, NODES.stringNode("12"));
-        }
-        if (value.isString()) {
-            return List.of(number, yes, list, object);
-        }
-        if (value.isBoolean()) {
-            return List.of(text, list, object);
-        }
-        return value.isArray() ? List.of(text, number, yes, object) : List.of(text, number, yes, list);
-    }
-
-    private static void collect(JsonNode node, List<ObjectNode> objects) {
-        if (node instanceof ObjectNode object) {
-            objects.add(object);
-        }
-        node.forEach(child -> collect(child, objects));
-    }
-
-    /** Measurements are a map by key: what a design does not use is told in a note, not refused. */
-    private static boolean isMapOfNames(ObjectNode object) {
-        return object.has("chestCm") || object.has("finishedChestCm");
-    }
-
-    private static byte[] badUtf8(String body) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        byte[] good = body.getBytes(StandardCharsets.UTF_8);
-        int quote = body.indexOf('"') + 1;
-        bytes.write(good, 0, quote);
-        bytes.write(0xC3);
-        bytes.write(0x28);
-        bytes.write(good, quote, good.length - quote);
-        return bytes.toByteArray();
+        return cloth;
     }
 }

@@ -1,6 +1,7 @@
 package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import campcloth.store.postgres.PostgresToKill;
 import java.net.URI;
@@ -12,11 +13,12 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.Statement;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,10 +28,17 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class KilledCallIT {
 
-    /** Longer than a claim of one that is gone is left alone, much shorter than a claim holds. */
-    private static final Duration SOON = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofMinutes(4);
 
+    /** Longer than a claim of one that is gone is left alone. */
     private static final Duration LONG_ENOUGH_TO_DOUBT = Duration.ofSeconds(6);
+
+    /** Whoever is kept waiting here is kept waiting however slow the machine is. */
+    private static final List<String> OPTIONS = List.of(
+            "-Xmx256m",
+            "-Dcampcloth.database.statement-timeout=10min",
+            "-Dcampcloth.database.lock-timeout=10min",
+            "-Dspring.datasource.hikari.data-source-properties.socketTimeout=600");
 
     @TempDir
     Path folder;
@@ -53,14 +62,11 @@ class KilledCallIT {
         try (Connection blocking = postgres.connect()) {
             block(blocking);
             first = sent(one, key);
-            long end = System.nanoTime() + LONG_ENOUGH_TO_DOUBT.toNanos();
             awaitClaimed(postgres);
-            while (System.nanoTime() < end) {
-                HttpResponse<String> busy = sent(other, key).get();
-                assertThat(busy.statusCode()).as(busy.body()).isEqualTo(409);
-                assertThat(busy.headers().firstValue("Retry-After")).isPresent();
-                TimeUnit.MILLISECONDS.sleep(200);
-            }
+            await().during(LONG_ENOUGH_TO_DOUBT)
+                    .atMost(PATIENCE)
+                    .pollInSameThread()
+                    .until(() -> isBusy(sent(other, key).get()));
         }
         assertThat(first.get().statusCode()).as(first.get().body()).isEqualTo(201);
         assertThat(sent(other, key).get().body()).isEqualTo(first.get().body());
@@ -77,12 +83,13 @@ class KilledCallIT {
             one.kill();
         }
         long killed = System.nanoTime();
-        HttpResponse<String> answer = sent(other, key).get();
-        while (answer.statusCode() == 409) {
-            assertThat(System.nanoTime() - killed).as(answer.body()).isLessThan(SOON.toNanos());
-            TimeUnit.MILLISECONDS.sleep(100);
-            answer = sent(other, key).get();
-        }
+        Instant heldUntil = instant(postgres, "select max(busy_until) from keyed_call where claimed_by is not null");
+        HttpResponse<String> answer = await().atMost(PATIENCE)
+                .pollInSameThread()
+                .until(() -> sent(other, key).get(), answered -> answered.statusCode() != 409);
+        assertThat(instant(postgres, "select clock_timestamp()"))
+                .as("the claim of the one that was killed would have held on")
+                .isBefore(heldUntil);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(201);
         assertThat(events(postgres, key)).isEqualTo(1);
         System.out.printf(
@@ -98,7 +105,7 @@ class KilledCallIT {
                 "CAMPCLOTH_DEMO", "false",
                 // The server has place for one program with a pool of the usual size.
                 "SPRING_DATASOURCE_HIKARI_MAXIMUM_POOL_SIZE", "6");
-        return PackedProgram.start(folder.resolve("unused"), environment, List.of("-Xmx256m"))
+        return PackedProgram.start(folder.resolve("unused"), environment, OPTIONS)
                 .ready();
     }
 
@@ -115,18 +122,23 @@ class KilledCallIT {
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + program.port() + "/api/events"))
                 .header("Content-Type", "application/json")
                 .header("Idempotency-Key", key)
-                .timeout(Duration.ofSeconds(60))
+                .timeout(PATIENCE)
                 .POST(HttpRequest.BodyPublishers.ofString(body))
                 .build();
         return http.sendAsync(request, HttpResponse.BodyHandlers.ofString());
     }
 
-    private static void awaitClaimed(PostgresToKill postgres) throws Exception {
-        long end = System.nanoTime() + SOON.toNanos();
-        while (number(postgres, "select count(*) from keyed_call where claimed_by is not null") == 0) {
-            assertThat(System.nanoTime()).as("claimed in time").isLessThan(end);
-            TimeUnit.MILLISECONDS.sleep(20);
-        }
+    /** A call that is answered gives its claim up, so only the one that waits has one. */
+    private static void awaitClaimed(PostgresToKill postgres) {
+        await().atMost(PATIENCE)
+                .pollInSameThread()
+                .until(() -> number(postgres, "select count(*) from keyed_call where claimed_by is not null") == 1);
+    }
+
+    private static boolean isBusy(HttpResponse<String> answer) {
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(409);
+        assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+        return true;
     }
 
     private static long events(PostgresToKill postgres, String name) throws Exception {
@@ -134,11 +146,19 @@ class KilledCallIT {
     }
 
     private static long number(PostgresToKill postgres, String query) throws Exception {
+        return told(postgres, query, Long.class);
+    }
+
+    private static Instant instant(PostgresToKill postgres, String query) throws Exception {
+        return told(postgres, query, OffsetDateTime.class).toInstant();
+    }
+
+    private static <T> T told(PostgresToKill postgres, String query, Class<T> kind) throws Exception {
         try (Connection connection = postgres.connect();
                 Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(query)) {
             row.next();
-            return row.getLong(1);
+            return row.getObject(1, kind);
         }
     }
 }

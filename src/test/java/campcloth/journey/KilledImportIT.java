@@ -2,6 +2,7 @@ package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import campcloth.store.postgres.PostgresOfAProgram;
 import campcloth.supply.GeneratedList;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -12,6 +13,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -26,6 +29,10 @@ class KilledImportIT {
     private static final int ROWS = Integer.getInteger("rows", 20_000);
     private static final String SUPPLIER = "supplier=Wendlow%20Mill";
 
+    /** Whoever writes the last row of the list waits until this is taken back. */
+    private static final String LAST_ROW_TAKEN = "insert into cloth_listing (supplier, supplier_key, cloth_id, said)"
+            + " select 'Wendlow Mill', 'K" + ROWS + "', min(id), '{}' from cloth";
+
     @TempDir
     Path folder;
 
@@ -39,7 +46,7 @@ class KilledImportIT {
         long before;
         try (PackedProgram program = started(data)) {
             before = cloths(program);
-            killedWhileWriting(program, csv);
+            killedWhileWriting(program, data, csv);
         }
         try (PackedProgram again = started(data)) {
             assertThat(cloths(again)).as("cloths after the kill").isEqualTo(before);
@@ -56,8 +63,17 @@ class KilledImportIT {
         return PackedProgram.start(data, Map.of(), List.of("-Xmx256m")).ready();
     }
 
-    /** Kills it once some rows were written, and long before all are. */
-    private static void killedWhileWriting(PackedProgram program, Path csv) throws Exception {
+    /** Kills it once some rows were written, and before all are, however fast it is. */
+    private static void killedWhileWriting(PackedProgram program, Path data, Path csv) throws Exception {
+        try (Connection holding = PostgresOfAProgram.connect(data);
+                Statement statement = holding.createStatement()) {
+            holding.setAutoCommit(false);
+            assertThat(statement.executeUpdate(LAST_ROW_TAKEN)).isEqualTo(1);
+            killedOnceItTellsOfWriting(program, csv);
+        }
+    }
+
+    private static void killedOnceItTellsOfWriting(PackedProgram program, Path csv) throws Exception {
         HttpResponse<InputStream> answer = program.list(SUPPLIER, csv);
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(answer.body(), StandardCharsets.UTF_8))) {
             long written = 0;

@@ -2,7 +2,7 @@ package campcloth.journey;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.ServerSocket;
+import java.net.ConnectException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -15,23 +15,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** The packed program as a process of its own, as a user starts it. */
+/**
+ * The packed program as a process of its own, as a user starts it. It takes a free port itself and prints which: one that was looked for
+ * beforehand could be another's by the time it listens.
+ */
 final class PackedProgram implements AutoCloseable {
 
     static final Path JAR = Path.of("target", "campcloth.jar").toAbsolutePath();
-    private static final Duration PATIENCE = Duration.ofSeconds(240);
+    private static final Duration PATIENCE = Duration.ofMinutes(8);
+    private static final Pattern LISTENS = Pattern.compile("Tomcat started on port (\\d+) \\(http\\)");
+    private static final List<String> SETTINGS = List.of("SPRING_", "SERVER_", "MANAGEMENT_", "CAMPCLOTH_");
 
     private final HttpClient http =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
     private final Process process;
     private final Path log;
-    private final int port;
 
-    private PackedProgram(Process process, Path log, int port) {
+    /** Zero until it is known. */
+    private volatile int port;
+
+    private PackedProgram(Process process, Path log) {
         this.process = process;
         this.log = log;
-        this.port = port;
     }
 
     /** Starts it without waiting. */
@@ -47,10 +56,6 @@ final class PackedProgram implements AutoCloseable {
     /** The same of a jar that lies elsewhere. */
     static PackedProgram start(Path jar, Path dataFolder, Map<String, String> more, List<String> options)
             throws IOException {
-        int port;
-        try (ServerSocket free = new ServerSocket(0)) {
-            port = free.getLocalPort();
-        }
         Path log = Files.createTempFile("campcloth", ".log");
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -58,13 +63,11 @@ final class PackedProgram implements AutoCloseable {
         command.addAll(List.of("-jar", jar.toString()));
         ProcessBuilder builder =
                 new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
-        builder.environment().keySet().removeIf(name -> name.startsWith("SPRING_") || name.startsWith("SERVER_"));
-        builder.environment().put("SERVER_PORT", Integer.toString(port));
-        // Health is asked for where the pages are, in either mode.
-        builder.environment().put("MANAGEMENT_SERVER_PORT", Integer.toString(port));
+        builder.environment().keySet().removeIf(name -> SETTINGS.stream().anyMatch(name::startsWith));
+        builder.environment().put("SERVER_PORT", "0");
         builder.environment().put("CAMPCLOTH_DATA_DIR", dataFolder.toString());
         builder.environment().putAll(more);
-        return new PackedProgram(builder.start(), log, port);
+        return new PackedProgram(builder.start(), log);
     }
 
     /** Waits until it answers as healthy. */
@@ -79,20 +82,22 @@ final class PackedProgram implements AutoCloseable {
                     return this;
                 }
             } catch (IOException notYet) {
-                process.waitFor(200, TimeUnit.MILLISECONDS);
+                // asked again below
             }
+            process.waitFor(200, TimeUnit.MILLISECONDS);
         }
         throw new AssertionError("it was not ready in time:\n" + printed());
     }
 
     HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        return http.send(HttpRequest.newBuilder(uri(path)).build(), HttpResponse.BodyHandlers.ofString());
+        HttpRequest request = HttpRequest.newBuilder(uri(path)).timeout(PATIENCE).build();
+        return http.send(request, HttpResponse.BodyHandlers.ofString());
     }
 
     HttpResponse<String> post(String path, String json) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(uri(path))
                 .header("Content-Type", "application/json")
-                .timeout(Duration.ofSeconds(30))
+                .timeout(PATIENCE)
                 .POST(HttpRequest.BodyPublishers.ofString(json))
                 .build();
         return http.send(request, HttpResponse.BodyHandlers.ofString());
@@ -109,6 +114,9 @@ final class PackedProgram implements AutoCloseable {
     }
 
     int port() {
+        if (port == 0) {
+            throw new IllegalStateException("it does not listen yet");
+        }
         return port;
     }
 
@@ -140,15 +148,29 @@ final class PackedProgram implements AutoCloseable {
         return Files.readString(log, StandardCharsets.UTF_8);
     }
 
-    private URI uri(String path) {
+    private URI uri(String path) throws IOException {
+        if (port == 0) {
+            port = printedPort();
+        }
         return URI.create("http://127.0.0.1:" + port + path);
     }
 
+    private int printedPort() throws IOException {
+        try (Stream<String> lines = Files.lines(log, StandardCharsets.UTF_8)) {
+            return lines.map(LISTENS::matcher)
+                    .filter(Matcher::find)
+                    .map(found -> Integer.parseInt(found.group(1)))
+                    .findFirst()
+                    .orElseThrow(() -> new ConnectException("it does not listen yet"));
+        }
+    }
+
+    /** It ends in order however long that takes here: one that was cut off would leave its database at work in a folder that is to go. */
     @Override
     public void close() throws InterruptedException, IOException {
         process.destroy();
-        if (!process.waitFor(30, TimeUnit.SECONDS)) {
-            process.destroyForcibly();
+        if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
+            kill();
         }
         Files.deleteIfExists(log);
     }

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Qualifier;
-import org.springframework.beans.factory.config.AutowireCapableBeanFactory;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
@@ -54,7 +53,7 @@ class PagesMatrixTest {
     private int port;
 
     @Autowired
-    private AutowireCapableBeanFactory beans;
+    private KeptThings kept;
 
     @Autowired
     private HostedAccounts accounts;
@@ -68,9 +67,7 @@ class PagesMatrixTest {
 
     @BeforeEach
     void begin() {
-        things = new ThingsOfAll(
-                (KeptThings) beans.autowire(KeptThings.class, AutowireCapableBeanFactory.AUTOWIRE_CONSTRUCTOR, false),
-                accounts);
+        things = new ThingsOfAll(kept, accounts);
         calls = new PageCalls(port, things);
     }
 

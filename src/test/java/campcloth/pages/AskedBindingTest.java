@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import campcloth.access.Asker;
 import campcloth.access.Askers;
+import campcloth.cloth.OutfitPart;
 import campcloth.event.Season;
 import campcloth.pages.plan.AskedForm;
+import campcloth.pages.plan.PlainCloth;
+import campcloth.pages.plan.WornForm;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -51,6 +54,9 @@ class AskedBindingTest {
                 "evening.fireRole", "COOKING",
                 "evening.fireDistanceM", "0.8",
                 "night.airC", "-3"));
+        form.under.add(shirt());
+        form.over.add(new WornForm());
+        form.over.add(cloak());
         String written = form.query();
         assertThat(written)
                 .contains("measures%5BchestCm%5D=98.25")
@@ -63,6 +69,7 @@ class AskedBindingTest {
             request.addParameter(sides[0], sides[1]);
         }
         assertThat(bind(again, request).hasErrors()).isFalse();
+        form.over.remove(0);
         assertThat(again).usingRecursiveComparison().isEqualTo(withoutEmpty(form));
         assertThat(again.season).isEqualTo(Season.AUTUMN);
         assertThat(again.nextToSkin).isFalse();
@@ -76,6 +83,30 @@ class AskedBindingTest {
         assertThat(result.hasFieldErrors("night.airC")).isTrue();
         assertThat(result.hasFieldErrors("season")).isTrue();
         assertThat(result.getErrorCount()).isEqualTo(3);
+    }
+
+    @Test
+    void whatIsNoLayerIsToldAtItsRow() {
+        BindingResult result = bound(Map.of("under[1].kind", "SPACESUIT", "over[0].cloth", "lead", "over[0].when", "X"));
+        assertThat(result.hasFieldErrors("under[1].kind")).isTrue();
+        assertThat(result.hasFieldErrors("over[0].cloth")).isTrue();
+        assertThat(result.hasFieldErrors("over[0].when")).isTrue();
+        assertThat(result.getErrorCount()).isEqualTo(3);
+    }
+
+    private static WornForm shirt() {
+        WornForm shirt = new WornForm();
+        shirt.kind = OutfitPart.Kind.SHIRT;
+        shirt.named = "shirt linen & <b>";
+        return shirt;
+    }
+
+    private static WornForm cloak() {
+        WornForm cloak = new WornForm();
+        cloak.kind = OutfitPart.Kind.CLOAK;
+        cloak.cloth = PlainCloth.WOOL_HEAVY;
+        cloak.when = WornForm.When.COOL;
+        return cloak;
     }
 
     private static AskedForm withoutEmpty(AskedForm form) {

@@ -60,7 +60,6 @@ class PageBenchmark {
         pages.put("one event", "/events/" + event);
         pages.put("fire rules", "/events/" + event + "/fire-rules");
         pages.put("how firm the order is", "/plan/firmness?" + asked);
-        pages.put("its picture", "/plan/pictures/firmness.svg?" + asked);
         pages.put("plan sheet as PDF", pages.get("plan sheet") + ".pdf");
         double[] baseline = times(BASELINE);
         for (Map.Entry<String, String> page : pages.entrySet()) {

@@ -48,8 +48,6 @@ class RankingGateTest {
             isSentAway(advice.post(question));
             isSentAwayOnAPage(page("/plan/cloths?" + ASKED));
             isSentAwayOnAPage(page("/plan/firmness?" + ASKED));
-            assertThat(page("/plan/pictures/firmness.svg?" + ASKED).statusCode())
-                    .isEqualTo(503);
             assertThat(new BareCalls(port, "/api/layouts")
                             .answer(SQUARE)
                             .path("lengthCm")

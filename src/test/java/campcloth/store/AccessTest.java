@@ -31,8 +31,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 @WholeService
 class AccessTest {
 
-    private static final Proof.Password PASSWORD = new Proof.Password("{made up}", false);
-
     @Autowired
     private Accounts accounts;
 
@@ -56,8 +54,8 @@ class AccessTest {
     void theLastAdministratorStaysOne(Role role, boolean disabled) {
         transaction.executeWithoutResult(status -> {
             sql.update("delete from account");
-            Account last = made(Set.of(Role.MAKER, Role.ADMINISTRATOR));
-            made(Set.of(Role.KEEPER));
+            Account last = made(Role.MAKER, Role.ADMINISTRATOR);
+            made(Role.KEEPER);
             assertThatThrownBy(() -> accounts.change(last.id(), 0, Set.of(role), disabled))
                     .isInstanceOf(Refused.class)
                     .hasMessageContaining("nobody who keeps the accounts");
@@ -67,9 +65,9 @@ class AccessTest {
 
     @Test
     void aNameIsTakenInEveryCase() {
-        Account account = made(Set.of(Role.MAKER));
+        Account account = made(Role.MAKER);
         AccountName same = new AccountName(account.name().text().toUpperCase(Locale.ROOT));
-        assertThatThrownBy(() -> accounts.make(same, Set.of(Role.MAKER), PASSWORD))
+        assertThatThrownBy(() -> accounts.make(same, Set.of(Role.MAKER), MadeAccounts.PASSWORD))
                 .hasMessageContaining("taken");
         assertThat(accounts.byName(same)).hasValue(account);
     }
@@ -78,7 +76,7 @@ class AccessTest {
     void whoComesTwiceAtOnceFromAnotherServiceHasOneAccount() {
         Proof.Vouched somebody =
                 new Proof.Vouched("https://provider.example", UUID.randomUUID().toString());
-        AccountName name = new AccountName("v" + UUID.randomUUID().toString().substring(0, 30));
+        AccountName name = MadeAccounts.name();
         Account first = askers.as(Asker.LOCAL, () -> accounts.make(name, Set.of(Role.MAKER), somebody));
         assertThat(askers.as(Asker.LOCAL, () -> accounts.make(name, Set.of(Role.MAKER), somebody)))
                 .isEqualTo(first);
@@ -86,7 +84,7 @@ class AccessTest {
 
     @Test
     void ofATokenOnlyItsDigestIsKept() {
-        Account account = made(Set.of(Role.MAKER));
+        Account account = made(Role.MAKER);
         TokenSecret secret = tokens.make(account.id(), "script", Duration.ofDays(2));
         assertThat(tokens.use(secret)).hasValue(account);
         assertThat(sql.queryForObject(
@@ -101,7 +99,7 @@ class AccessTest {
 
     @Test
     void oneAccountHasABoundedNumberOfTokens() {
-        Account account = made(Set.of(Role.MAKER));
+        Account account = made(Role.MAKER);
         for (int i = 0; i < Tokens.MOST; i++) {
             tokens.make(account.id(), "script", Duration.ofDays(2));
         }
@@ -109,8 +107,7 @@ class AccessTest {
                 .isInstanceOf(Refused.class);
     }
 
-    private Account made(Set<Role> roles) {
-        String name = "a" + UUID.randomUUID().toString().substring(0, 30);
-        return askers.as(Asker.LOCAL, () -> accounts.make(new AccountName(name), roles, PASSWORD));
+    private Account made(Role... roles) {
+        return MadeAccounts.made(accounts, askers, roles);
     }
 }

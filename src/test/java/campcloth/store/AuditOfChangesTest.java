@@ -3,24 +3,18 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.access.Account;
-import campcloth.access.AccountName;
 import campcloth.access.Accounts;
-import campcloth.access.Accounts.Proof;
 import campcloth.access.Asker;
-import campcloth.access.Askers;
 import campcloth.access.AuditEntry;
 import campcloth.access.AuditTrail;
 import campcloth.access.Role;
 import campcloth.access.ShareKey;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.MarkPair;
 import campcloth.cloth.SwatchSamples;
 import campcloth.cloth.Swatches;
 import campcloth.errand.ErrandSamples;
 import campcloth.event.Event;
-import campcloth.event.Events;
 import campcloth.journey.SeveralAskers;
 import campcloth.supply.ListDesk;
 import campcloth.supply.ListOrder;
@@ -30,18 +24,16 @@ import campcloth.supply.SupplierLists.OnBadRow;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** What others rely on is noted in the audit log with its change; what is one's own and nobody else's is not. */
 @SeveralAskers
-class AuditOfChangesTest {
+class AuditOfChangesTest extends KeptThings {
 
     @Autowired
     private Accounts accounts;
@@ -50,19 +42,7 @@ class AuditOfChangesTest {
     private AuditTrail trail;
 
     @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Cloths cloths;
-
-    @Autowired
     private Swatches swatches;
-
-    @Autowired
-    private Events events;
-
-    @Autowired
-    private Shares shares;
 
     @Autowired
     private ListDesk desk;
@@ -169,20 +149,13 @@ class AuditOfChangesTest {
     }
 
     private Account account(Role role) {
-        AccountName name = new AccountName("a" + UUID.randomUUID().toString().substring(0, 30));
-        return ask(
-                Asker.LOCAL, () -> accounts.make(name, EnumSet.of(Role.MAKER, role), new Proof.Password("{-}", false)));
+        return MadeAccounts.made(accounts, askers, Role.MAKER, role);
     }
 
     /** Newest first. */
     private List<AuditEntry> notes(String thing) {
-        return trail.latest(0, 100_000).stream()
-                .filter(entry ->
-                        entry.thingId().equals(thing) && !entry.action().equals("share"))
+        return MadeAccounts.notes(trail, thing).stream()
+                .filter(entry -> !entry.action().equals("share"))
                 .toList();
-    }
-
-    private <T> T ask(Asker asker, Supplier<T> work) {
-        return askers.as(asker, work);
     }
 }

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.access.Account;
-import campcloth.access.AccountName;
 import campcloth.access.Accounts;
-import campcloth.access.Accounts.Proof;
-import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.AuditEntry;
 import campcloth.access.AuditLog;
@@ -29,8 +26,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** The audit log as the database keeps it. */
 @WholeService
 class AuditTest {
-
-    private static final Proof.Password PASSWORD = new Proof.Password("{made up}", false);
 
     @Autowired
     private Accounts accounts;
@@ -69,7 +64,7 @@ class AuditTest {
 
     @Test
     void aNoteSaysWhoDidIt() {
-        Account account = made(Set.of(Role.KEEPER));
+        Account account = made(Role.KEEPER);
         String thing = UUID.randomUUID().toString();
         askers.as(account.asker(), () -> {
             transaction.executeWithoutResult(status -> audit.note("removed", "cloth", thing, "x".repeat(2000)));
@@ -82,7 +77,7 @@ class AuditTest {
 
     @Test
     void aChangeOfAnAccountThatIsRefusedLeavesNoNote() {
-        Account account = made(Set.of(Role.MAKER));
+        Account account = made(Role.MAKER);
         int before = notes(account.id().toString()).size();
         assertThatThrownBy(() -> accounts.change(account.id(), account.version(), Set.of(), false))
                 .isInstanceOf(Refused.class);
@@ -97,21 +92,22 @@ class AuditTest {
         String thing = UUID.randomUUID().toString();
         MovedClock clock = new MovedClock(Instant.now().minus(Duration.ofDays(399)));
         AuditInPostgres then = new AuditInPostgres(sql, askers, clock);
-        then.note("changed", "cloth", thing, "younger");
-        clock.pass(Duration.ofDays(-2));
-        then.note("changed", "cloth", thing, "older");
-        assertThat(trail.purge()).isPositive();
+        transaction.executeWithoutResult(status -> {
+            then.note("changed", "cloth", thing, "younger");
+            clock.pass(Duration.ofDays(-2));
+            then.note("changed", "cloth", thing, "older");
+            assertThat(trail.purge())
+                    .as("in the same transaction, so that no other broom sees it")
+                    .isPositive();
+        });
         assertThat(notes(thing)).extracting(AuditEntry::what).containsExactly("younger");
     }
 
-    private Account made(Set<Role> roles) {
-        String name = "a" + UUID.randomUUID().toString().substring(0, 30);
-        return askers.as(Asker.LOCAL, () -> accounts.make(new AccountName(name), roles, PASSWORD));
+    private Account made(Role... roles) {
+        return MadeAccounts.made(accounts, askers, roles);
     }
 
     private List<AuditEntry> notes(String thing) {
-        return trail.latest(0, 100_000).stream()
-                .filter(entry -> entry.thingId().equals(thing))
-                .toList();
+        return MadeAccounts.notes(trail, thing);
     }
 }

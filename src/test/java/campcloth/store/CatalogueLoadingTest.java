@@ -22,10 +22,14 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.TestPropertySource;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** What users did to the catalogue survives every loading of it. */
+/** What users did to the catalogue survives every loading of it. On a database of its own, where cloths that others ask for may be changed and gone. */
 @WholeService
+@TestPropertySource(properties = "a.database=of the catalogue's loading")
+@DirtiesContext
 class CatalogueLoadingTest {
 
     @Autowired

@@ -6,10 +6,10 @@ import campcloth.access.ShareKey;
 import campcloth.access.Shares;
 import campcloth.access.ThingKind;
 import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothSearch;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
+import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.KeptEvent;
@@ -33,6 +33,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 class ConcurrentChangesTest {
 
     private static final int AT_ONCE = 8;
+    private static final Cloth LINEN = ShippedCatalogue.get().cloth("linen-plain-185");
 
     @Autowired
     private Cloths cloths;
@@ -48,7 +49,7 @@ class ConcurrentChangesTest {
 
     @Test
     void ofManyChangesToOneClothOnTheSameVersionExactlyOneGoesThrough() throws Exception {
-        KeptCloth kept = cloths.add(anyCloth());
+        KeptCloth kept = cloths.add(LINEN);
         List<Cloths.Change> outcomes = together(() -> cloths.replace(
                 kept.id(),
                 kept.version(),
@@ -68,7 +69,7 @@ class ConcurrentChangesTest {
 
     @Test
     void whoeverSharesAtTheSameTimeGetsTheSameLinkAndNoChangeOfTheClothLosesIt() throws Exception {
-        KeptCloth kept = cloths.add(anyCloth());
+        KeptCloth kept = cloths.add(LINEN);
         KeptEvent event = events.add(new Event("Wendlow", Season.SPRING, seasons.spells(Season.SPRING), List.of()));
         List<Optional<ShareKey>> keys = together(() -> {
             cloths.byId(kept.id())
@@ -97,22 +98,18 @@ class ConcurrentChangesTest {
 
     @Test
     void clothsAddedAtTheSameTimeAreAllSeen() throws Exception {
-        List<KeptCloth> added = together(() -> cloths.add(anyCloth()));
+        List<KeptCloth> added = together(() -> cloths.add(LINEN));
         assertThat(cloths.byIds(added.stream().map(KeptCloth::id).toList())).containsExactlyInAnyOrderElementsOf(added);
     }
 
     @Test
     void aChangedFigureIsServedAtOnce() {
-        KeptCloth kept = cloths.add(anyCloth());
+        KeptCloth kept = cloths.add(LINEN);
         Figure heavier = Figure.exact(777, Basis.MEASURED, "own scales");
         cloths.replace(kept.id(), kept.version(), kept.cloth().with(Property.WEIGHT_GSM, heavier));
         KeptCloth seen = cloths.byId(kept.id()).orElseThrow();
         assertThat(seen.cloth().figure(Property.WEIGHT_GSM)).contains(heavier);
         assertThat(seen.version()).isGreaterThan(kept.version());
-    }
-
-    private Cloth anyCloth() {
-        return cloths.matching(ClothSearch.EVERYTHING).get(0).cloth();
     }
 
     private static <T> List<T> together(Callable<T> change) throws Exception {

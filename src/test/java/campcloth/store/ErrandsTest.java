@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
@@ -21,41 +22,53 @@ class ErrandsTest {
     @Autowired
     private Errands errands;
 
+    private final List<KeptErrand> made = new ArrayList<>();
+
+    /** Some are of days to come, and would be the newest of all in the lists of other tests. */
+    @AfterEach
+    void removeAll() {
+        made.forEach(kept -> errands.remove(kept.id()));
+    }
+
+    private KeptErrand add(Errand errand) {
+        KeptErrand kept = errands.add(errand);
+        made.add(kept);
+        return kept;
+    }
+
     @Test
     void whatIsKeptComesBackAsItWas() {
         Errand errand = ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00.123456Z"));
-        KeptErrand kept = errands.add(errand);
+        KeptErrand kept = add(errand);
         assertThat(kept.errand()).isEqualTo(errand);
         assertThat(errands.byId(kept.id())).contains(kept);
-        assertThat(errands.add(errand).id()).isNotEqualTo(kept.id());
+        assertThat(add(errand).id()).isNotEqualTo(kept.id());
     }
 
     @Test
     void theNewestComesFirstAndNoMoreThanAskedFor() {
         Instant late = Instant.parse("2997-01-01T00:00:00Z");
-        KeptErrand older = errands.add(ErrandSamples.tunic(late));
-        KeptErrand newest = errands.add(ErrandSamples.tunic(late.plusSeconds(60)));
-        KeptErrand oldest = errands.add(ErrandSamples.tunic(late.minusSeconds(60)));
+        KeptErrand older = add(ErrandSamples.tunic(late));
+        KeptErrand newest = add(ErrandSamples.tunic(late.plusSeconds(60)));
+        KeptErrand oldest = add(ErrandSamples.tunic(late.minusSeconds(60)));
         assertThat(errands.latest(3)).containsExactly(newest, older, oldest);
         assertThat(errands.latest(2)).containsExactly(newest, older);
         List<KeptErrand> all = new ArrayList<>();
         errands.each(all::add);
         assertThat(all).endsWith(oldest, older, newest);
-        List.of(newest, older, oldest).forEach(kept -> errands.remove(kept.id()));
     }
 
     @Test
     void aGroupIsReadAsItWasKept() {
         Errand group = ErrandSamples.group(Instant.parse("2027-05-02T09:30:00Z"));
-        KeptErrand kept = errands.add(group);
+        KeptErrand kept = add(group);
         assertThat(errands.byId(kept.id()).map(KeptErrand::errand)).contains(group);
-        errands.remove(kept.id());
     }
 
     @Test
     void whatIsRemovedIsGoneOnce() {
-        KeptErrand kept = errands.add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));
-        KeptErrand other = errands.add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));
+        KeptErrand kept = add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));
+        KeptErrand other = add(ErrandSamples.tunic(Instant.parse("2027-05-02T09:30:00Z")));
         assertThat(errands.remove(kept.id())).isTrue();
         assertThat(errands.byId(kept.id())).isEmpty();
         assertThat(errands.remove(kept.id())).isFalse();

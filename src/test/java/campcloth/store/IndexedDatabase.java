@@ -7,6 +7,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.ClothSearch;
 import campcloth.cloth.ClothTraiter;
 import campcloth.cloth.Cloths;
+import campcloth.cloth.KeptCloth;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelVocabulary;
@@ -53,6 +54,7 @@ final class IndexedDatabase implements AutoCloseable {
         source.setUsername(database.user());
         source.setPassword(database.password());
         source.setMaximumPoolSize(6);
+        source.setMinimumIdle(1);
         Flyway.configure().dataSource(source).load().migrate();
     }
 
@@ -74,11 +76,18 @@ final class IndexedDatabase implements AutoCloseable {
         return new ClothSnapshot(sql, transactions, new ClothReader(sql, json, fibres), mostWhole, Optional.empty());
     }
 
-    /** One instance's watch over its catalogue in memory. */
-    ClothWatch watch(ClothSnapshot snapshot, Duration atLeastEvery) {
+    /** Every cloth that is in it, by its id. */
+    static Map<String, KeptCloth> all(ClothSnapshot snapshot) {
+        Map<String, KeptCloth> all = new TreeMap<>();
+        snapshot.byIds(snapshot.columns().ids()).forEach(kept -> all.put(kept.id(), kept));
+        return all;
+    }
+
+    /** One instance's watch, which has something brought up to date. */
+    ClothWatch watch(Runnable bringUpToDate, Duration atLeastEvery) {
         return new ClothWatch(
                 () -> BesideThePool.open(database.url(), database.user(), database.password(), ClothWatch.NAME),
-                snapshot::bringUpToDate,
+                bringUpToDate,
                 atLeastEvery);
     }
 
@@ -210,6 +219,11 @@ final class IndexedDatabase implements AutoCloseable {
     @Override
     public void close() {
         source.close();
+    }
+
+    long newestTick() {
+        Long tick = sql.queryForObject("select tick from cloth_clock", Long.class);
+        return tick == null ? -1 : tick;
     }
 
     long nextTick() {

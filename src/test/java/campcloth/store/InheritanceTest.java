@@ -3,20 +3,14 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.access.Asker;
-import campcloth.access.Askers;
 import campcloth.access.Inheritance;
 import campcloth.access.Role;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
 import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.demo.Demo;
 import campcloth.demo.DemoThing.Standing;
-import campcloth.errand.Errands;
-import campcloth.event.Events;
 import campcloth.journey.WholeService;
-import campcloth.plan.Plans;
 import campcloth.supply.ListOrder;
 import campcloth.supply.ListReader;
 import campcloth.supply.SupplierLists;
@@ -36,30 +30,12 @@ import org.springframework.test.context.TestPropertySource;
 @WholeService
 @TestPropertySource(properties = {"campcloth.demo=true", "a.database=for heirs"})
 @DirtiesContext
-class InheritanceTest {
+class InheritanceTest extends KeptThings {
 
     private static final UUID HEIR = new UUID(8, 1);
 
     @Autowired
     private Inheritance inheritance;
-
-    @Autowired
-    private Shares shares;
-
-    @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Cloths cloths;
-
-    @Autowired
-    private Events events;
-
-    @Autowired
-    private Plans plans;
-
-    @Autowired
-    private Errands errands;
 
     @Autowired
     private Demo demo;
@@ -72,7 +48,6 @@ class InheritanceTest {
 
     @Test
     void whatWasMadeBeforeIsTheHeirsAndTheRestStaysCommon() throws Exception {
-        OwnedThings things = new OwnedThings(cloths, events, plans, errands);
         lists.take(
                 new SupplierLists.Order("Wendlow Mill", OnBadRow.SKIP, false),
                 rows -> reader.read(

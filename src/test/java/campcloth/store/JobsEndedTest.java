@@ -28,7 +28,8 @@ class JobsEndedTest extends WorkedJobs {
             }
             return request;
         });
-        until(() -> kept(poison).state().hasEnded() && kept(other).state().hasEnded());
+        Awaited.until(
+                () -> kept(poison).state().hasEnded() && kept(other).state().hasEnded());
         assertThat(tried).hasValue(Job.MOST_ATTEMPTS);
         assertThat(kept(poison).state()).isEqualTo(JobState.FAILED);
         assertThat(kept(poison).failure().orElseThrow().reason())
@@ -43,7 +44,7 @@ class JobsEndedTest extends WorkedJobs {
         workers((request, run) -> {
             throw Refused.of("pieces[0]", "is \u0000 wide", "take wider cloth");
         });
-        until(() -> kept(job).state().hasEnded());
+        Awaited.until(() -> kept(job).state().hasEnded());
         assertThat(kept(job).attempts()).isEqualTo(1);
         assertThat(kept(job).failure().orElseThrow().refusals().get(0).field()).isEqualTo("pieces[0]");
     }
@@ -54,7 +55,7 @@ class JobsEndedTest extends WorkedJobs {
         workers((request, run) -> {
             throw new NotAllowed("Ask a keeper.");
         });
-        until(() -> kept(job).state().hasEnded());
+        Awaited.until(() -> kept(job).state().hasEnded());
         assertThat(kept(job).attempts()).isEqualTo(1);
         assertThat(kept(job).failure().orElseThrow().reason()).isEqualTo("Ask a keeper.");
     }
@@ -70,9 +71,9 @@ class JobsEndedTest extends WorkedJobs {
 
         Job running = jobs.add(NewJob.of(JobKind.LAYOUT, "2"));
         workers(WorkedJobs::untilStopped);
-        until(() -> kept(running).state() == JobState.RUNNING);
+        Awaited.until(() -> kept(running).state() == JobState.RUNNING);
         jobs.cancel(running.id().toString());
-        until(() -> kept(running).state() == JobState.CANCELLED);
+        Awaited.until(() -> kept(running).state() == JobState.CANCELLED);
         assertThat(kept(running).cancelAsked()).isTrue();
     }
 }

@@ -14,11 +14,11 @@ import campcloth.job.NewJob;
 import campcloth.job.TooManyJobs;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 
 /** What is kept of jobs: how many, whose, which bytes, how long. */
@@ -59,12 +59,12 @@ class JobsKeptTest extends WorkedJobs {
             assertThat(jobs.latest(10)).isEmpty();
             return id;
         });
-        List<Asker> askedFor = new ArrayList<>();
+        List<Asker> askedFor = new CopyOnWriteArrayList<>();
         workers((request, run) -> {
             askedFor.add(askers.now());
             return request;
         });
-        until(() -> as(one, () -> jobs.byId(id)).orElseThrow().job().state() == JobState.DONE);
+        Awaited.until(() -> as(one, () -> jobs.byId(id)).orElseThrow().job().state() == JobState.DONE);
         assertThat(askedFor).containsExactly(one);
         assertThat(as(one, () -> jobs.remove(id))).isTrue();
     }

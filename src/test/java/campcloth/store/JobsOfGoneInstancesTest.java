@@ -8,7 +8,6 @@ import campcloth.job.JobKind;
 import campcloth.job.JobQueue;
 import campcloth.job.JobState;
 import campcloth.job.NewJob;
-import campcloth.job.Pace;
 import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -19,9 +18,6 @@ import org.springframework.core.env.Environment;
 
 /** A job whose instance is there no more is begun again long before its time has run out; one whose instance lives is not. */
 class JobsOfGoneInstancesTest extends WorkedJobs {
-
-    private static final Pace PATIENT = new Pace(
-            Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofHours(1), Duration.ofMinutes(2), Duration.ZERO);
 
     @Autowired
     private Environment database;
@@ -35,8 +31,8 @@ class JobsOfGoneInstancesTest extends WorkedJobs {
     void twoInstances() {
         one = new OtherInstance(database);
         other = new OtherInstance(database);
-        atOne = new JobQueueInPostgres(sql, json, one.presence(), PATIENT);
-        atOther = new JobQueueInPostgres(sql, json, other.presence(), PATIENT);
+        atOne = new JobQueueInPostgres(sql, json, one.presence(), BRISK);
+        atOther = new JobQueueInPostgres(sql, json, other.presence(), BRISK);
     }
 
     @AfterEach
@@ -86,7 +82,7 @@ class JobsOfGoneInstancesTest extends WorkedJobs {
         silentFor(3);
         assertThat(atOther.claim(LAYOUTS)).isEmpty();
         try (OtherInstance justBack = new OtherInstance(database, Duration.ofHours(1))) {
-            assertThat(new JobQueueInPostgres(sql, json, justBack.presence(), PATIENT).claim(LAYOUTS))
+            assertThat(new JobQueueInPostgres(sql, json, justBack.presence(), BRISK).claim(LAYOUTS))
                     .isEmpty();
         }
         other.mend();
@@ -100,7 +96,7 @@ class JobsOfGoneInstancesTest extends WorkedJobs {
         one.cut();
         silentFor(3);
         Job job = jobs.byId(claim.id().toString()).orElseThrow().job();
-        until(() -> {
+        Awaited.until(() -> {
             assertThat(atOther.claim(LAYOUTS)).isEmpty();
             return kept(job).state() == JobState.CANCELLED;
         });
@@ -120,7 +116,7 @@ class JobsOfGoneInstancesTest extends WorkedJobs {
     /** The server notices within a moment that a connection has ended. */
     private Claim untilClaimed() {
         Claim[] claimed = new Claim[1];
-        until(() -> atOther.claim(LAYOUTS)
+        Awaited.until(() -> atOther.claim(LAYOUTS)
                 .map(claim -> {
                     claimed[0] = claim;
                     return true;

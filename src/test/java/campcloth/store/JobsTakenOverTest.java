@@ -35,7 +35,7 @@ class JobsTakenOverTest extends WorkedJobs {
                 return request;
             });
         }
-        until(() -> number("select count(*) from job where state = 'DONE'") == count);
+        Awaited.until(() -> number("select count(*) from job where state = 'DONE'") == count);
         assertThat(done).hasSize(count);
         assertThat(done.values()).allMatch(times -> times.get() == 1);
         assertThat(number("select count(*) from job where attempts = 1 and result::text = request::text"))
@@ -85,12 +85,12 @@ class JobsTakenOverTest extends WorkedJobs {
     void whatRunsAtShutdownIsGivenBackAtOnceAndDoneByAnother() throws Exception {
         Job job = jobs.add(NewJob.of(JobKind.LAYOUT, "1"));
         Workers leaving = workers(WorkedJobs::untilStopped);
-        until(() -> kept(job).state() == JobState.RUNNING);
-        leaving.stop(PATIENCE);
+        Awaited.until(() -> kept(job).state() == JobState.RUNNING);
+        leaving.stop(Awaited.PATIENCE);
         assertThat(kept(job).state()).isEqualTo(JobState.QUEUED);
         assertThat(kept(job).attempts()).isZero();
         workers((request, run) -> request);
-        until(() -> kept(job).state() == JobState.DONE);
+        Awaited.until(() -> kept(job).state() == JobState.DONE);
     }
 
     @Test
@@ -101,10 +101,10 @@ class JobsTakenOverTest extends WorkedJobs {
             await(deaf);
             return "\"late\"";
         });
-        until(() -> kept(job).state() == JobState.RUNNING);
+        Awaited.until(() -> kept(job).state() == JobState.RUNNING);
         leaving.stop(Duration.ofMillis(100));
         List<Claim> claims = new ArrayList<>();
-        until(() -> queue.claim(LAYOUTS).map(claims::add).orElse(false));
+        Awaited.until(() -> queue.claim(LAYOUTS).map(claims::add).orElse(false));
         Claim next = claims.get(0);
         deaf.countDown();
         assertThat(queue.done(next, "\"next\"")).isTrue();

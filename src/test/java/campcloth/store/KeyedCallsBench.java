@@ -1,5 +1,7 @@
 package campcloth.store;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import campcloth.access.Asker;
 import campcloth.access.KeyedCall;
 import campcloth.access.KeyedCalls;
@@ -12,26 +14,18 @@ import campcloth.event.KeptEvent;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.job.Pace;
-import campcloth.store.postgres.OnRealPostgres;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.PlatformTransactionManager;
 
 /** Calls with keys on a real database, and instances that begin them, each of which makes an event. */
-@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
-@OnRealPostgres
+@WithoutWorkers
 abstract class KeyedCallsBench {
-
-    /** Claims run out by their time long after the test has ended. */
-    static final Pace PATIENT = new Pace(
-            Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofHours(1), Duration.ofMinutes(2), Duration.ZERO);
 
     @Autowired
     Environment database;
@@ -70,6 +64,10 @@ abstract class KeyedCallsBench {
 
     Instance instance(Pace pace) {
         return instance(pace, transactions);
+    }
+
+    Instance instance() {
+        return instance(WorkedJobs.BRISK);
     }
 
     /** No beat goes by itself. */
@@ -111,8 +109,12 @@ abstract class KeyedCallsBench {
         return found == null ? -1 : found;
     }
 
-    /** As though nothing had been heard of any claim for so long. */
-    void silentFor(int minutes) {
-        sql.update("update keyed_call set busy_until = busy_until - make_interval(mins => ?)", minutes);
+    /** As though nothing had been heard for so long of the claim under which the call is worked on. */
+    void silentFor(Turn turn, int minutes) {
+        int claims = sql.update(
+                "update keyed_call set busy_until = busy_until - make_interval(mins => ?) where claim = ?",
+                minutes,
+                turn.claim());
+        assertThat(claims).isEqualTo(1);
     }
 }

@@ -44,7 +44,7 @@ class KeyedCallsRaceTest extends KeyedCallsBench {
     private final AtomicInteger takenOver = new AtomicInteger();
 
     @Test
-    @Timeout(value = 5, unit = TimeUnit.MINUTES)
+    @Timeout(value = 15, unit = TimeUnit.MINUTES)
     void eachCallMakesOneThingWhoeverTakesItFromWhom() throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         List<Instance> instances = new ArrayList<>();

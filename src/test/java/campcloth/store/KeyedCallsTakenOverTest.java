@@ -9,8 +9,6 @@ import campcloth.access.KeyedCalls.Start;
 import campcloth.access.TakenOver;
 import campcloth.access.Turn;
 import campcloth.event.KeptEvent;
-import campcloth.job.Pace;
-import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -34,12 +32,12 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
 
     @Test
     void aCallOfOneThatIsGoneGoesOnFromItsSeedOnceNothingWasHeardOfItForALittleWhile() throws Exception {
-        Instance one = instance(PATIENT);
-        Instance other = instance(PATIENT);
+        Instance one = instance();
+        Instance other = instance();
         Turn first = one.turn(call);
         one.line().cut();
         assertThat(other.calls().begin(call)).as("it may come back").isInstanceOf(Start.Running.class);
-        silentFor(3);
+        silentFor(first, 3);
         Turn next = untilBegun(other);
         assertThat(next.seed()).isEqualTo(first.seed());
         assertThat(next.claim()).isNotEqualTo(first.claim());
@@ -47,34 +45,35 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
 
     @Test
     void aCallOfOneThatLivesIsWaitedForHoweverLittleIsHeardOfIt() {
-        Instance one = instance(PATIENT);
+        Instance one = instance();
         Turn first = one.turn(call);
-        silentFor(3);
-        assertThat(instance(PATIENT).calls().begin(call)).isInstanceOf(Start.Running.class);
+        silentFor(first, 3);
+        assertThat(instance().calls().begin(call)).isInstanceOf(Start.Running.class);
         assertThat(one.calls().begin(call)).isInstanceOf(Start.Running.class);
         one.calls().answered(call, first, ANSWER);
-        assertThat(instance(PATIENT).calls().begin(call)).isEqualTo(new Start.Answered(ANSWER));
+        assertThat(instance().calls().begin(call)).isEqualTo(new Start.Answered(ANSWER));
     }
 
     @Test
-    void beatsHoldACallThatTakesLongerThanAClaimHolds() throws Exception {
-        Duration beat = Duration.ofMillis(50);
-        Pace brisk = new Pace(beat, beat, Duration.ofSeconds(2), Duration.ofSeconds(2), Duration.ZERO);
-        Instance one = instance(brisk);
-        one.atWork().afterSingletonsInstantiated();
-        one.turn(call);
-        TimeUnit.SECONDS.sleep(4);
-        assertThat(instance(brisk).calls().begin(call)).isInstanceOf(Start.Running.class);
+    void beatsHoldACallThatTakesLongerThanAClaimHolds() {
+        Instance one = instance();
+        Turn turn = one.turn(call);
+        for (int time = 0; time < 3; time++) {
+            silentFor(turn, 2 * (int) WorkedJobs.BRISK.lease().toMinutes());
+            if (time == 0) {
+                one.atWork().afterSingletonsInstantiated();
+            }
+            Awaited.until(() -> isHeld(turn));
+            assertThat(instance().calls().begin(call)).isInstanceOf(Start.Running.class);
+        }
     }
 
     @Test
     void whoIsThoughtGoneAndLivesMakesNothingTwiceAndHasNoMoreSay() throws Exception {
-        Instance one = instance(PATIENT);
-        Instance other = instance(PATIENT);
+        Instance one = instance();
+        Instance other = instance();
         Turn late = one.turn(call);
-        one.line().cut();
-        silentFor(3);
-        Turn next = untilBegun(other);
+        Turn next = takenOver(one, late, other);
         assertThatThrownBy(() -> made(late)).isInstanceOf(TakenOver.class);
         assertThat(kept(late)).isZero();
         made(next);
@@ -88,12 +87,10 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
 
     @Test
     void whatWasRemovedSinceDoesNotComeBackByALateCommit() throws Exception {
-        Instance one = instance(PATIENT);
-        Instance other = instance(PATIENT);
+        Instance one = instance();
+        Instance other = instance();
         Turn late = one.turn(call);
-        one.line().cut();
-        silentFor(3);
-        Turn next = untilBegun(other);
+        Turn next = takenOver(one, late, other);
         KeptEvent event = made(next);
         other.calls().answered(call, next, ANSWER);
         events.remove(event.id(), event.version());
@@ -103,10 +100,10 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
 
     @Test
     void whoWouldTakeACallOverWaitsForACommitUnderWayAndFindsWhatItMade() throws Exception {
-        Instance one = instance(PATIENT);
-        Instance other = instance(PATIENT);
+        Instance one = instance();
+        Instance other = instance();
         Turn late = one.turn(call);
-        silentFor(3);
+        silentFor(late, 3);
         CountDownLatch looked = new CountDownLatch(1);
         CountDownLatch goOn = new CountDownLatch(1);
         CompletableFuture<KeptEvent> making = CompletableFuture.supplyAsync(() -> ids.under(
@@ -121,37 +118,33 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
         waitFor(looked);
         one.line().cut();
         CompletableFuture<Turn> taking = CompletableFuture.supplyAsync(() -> untilBegun(other));
-        TimeUnit.MILLISECONDS.sleep(500);
+        Awaited.until(this::somebodyWaitsForALock);
         assertThat(taking).isNotDone();
         goOn.countDown();
-        KeptEvent event = making.get(20, TimeUnit.SECONDS);
-        assertThat(made(taking.get(20, TimeUnit.SECONDS)).id()).isEqualTo(event.id());
+        KeptEvent event = making.get(3, TimeUnit.MINUTES);
+        assertThat(made(taking.get(3, TimeUnit.MINUTES)).id()).isEqualTo(event.id());
         assertThat(kept(late)).isEqualTo(1);
     }
 
     @Test
     void whoseEndCouldNotBeToldGoesOnWhereItWasBegun() {
         AtomicBoolean away = new AtomicBoolean();
-        Instance one = instance(PATIENT, new Breaking(transactions, away));
+        Instance one = instance(WorkedJobs.BRISK, new Breaking(transactions, away));
         Turn first = one.turn(call);
         away.set(true);
         assertThatThrownBy(() -> one.calls().leave(call, first)).isInstanceOf(CannotCreateTransactionException.class);
         away.set(false);
-        assertThat(instance(PATIENT).calls().begin(call))
-                .as("nobody else can know")
-                .isInstanceOf(Start.Running.class);
+        assertThat(instance().calls().begin(call)).as("nobody else can know").isInstanceOf(Start.Running.class);
         assertThat(one.turn(call).seed()).isEqualTo(first.seed());
     }
 
     @Test
     void whatMayHaveBeenMadeBeforeKeepsItsSeedThoughTheNextMakesNothing() throws Exception {
-        Instance one = instance(PATIENT);
-        Instance other = instance(PATIENT);
+        Instance one = instance();
+        Instance other = instance();
         Turn first = one.turn(call);
         KeptEvent event = made(first);
-        one.line().cut();
-        silentFor(3);
-        other.calls().forget(call, untilBegun(other));
+        other.calls().forget(call, takenOver(one, first, other));
         Turn again = other.turn(call);
         assertThat(made(again).id()).isEqualTo(event.id());
         KeyedCall unused = call();
@@ -160,9 +153,27 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
         assertThat(other.turn(unused).seed()).isNotEqualTo(refused.seed());
     }
 
+    /** One is thought gone that has begun the call, and another goes on with it. */
+    private Turn takenOver(Instance one, Turn begun, Instance other) throws Exception {
+        one.line().cut();
+        silentFor(begun, 3);
+        return untilBegun(other);
+    }
+
+    private boolean isHeld(Turn turn) {
+        return Boolean.TRUE.equals(sql.queryForObject(
+                "select busy_until > clock_timestamp() from keyed_call where claim = ?", Boolean.class, turn.claim()));
+    }
+
+    private boolean somebodyWaitsForALock() {
+        return Boolean.TRUE.equals(sql.queryForObject(
+                "select exists (select 1 from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock')",
+                Boolean.class));
+    }
+
     private Turn untilBegun(Instance instance) {
         Turn[] begun = new Turn[1];
-        WorkedJobs.until(() -> {
+        Awaited.until(() -> {
             if (instance.calls().begin(call) instanceof Start.First first) {
                 begun[0] = first.turn();
             }
@@ -173,7 +184,7 @@ class KeyedCallsTakenOverTest extends KeyedCallsBench {
 
     private static void waitFor(CountDownLatch latch) {
         try {
-            assertThat(latch.await(30, TimeUnit.SECONDS)).isTrue();
+            assertThat(latch.await(3, TimeUnit.MINUTES)).isTrue();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(stopped);

@@ -5,52 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.cloth.Cloth;
-import campcloth.cloth.ClothSearch;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
 import campcloth.cloth.Property;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.figure.Refused;
-import campcloth.journey.WholeService;
-import campcloth.supply.ListOrder;
-import campcloth.supply.ListReader;
 import campcloth.supply.ListReport;
 import campcloth.supply.ListReport.Outcome;
-import campcloth.supply.ListWriter;
 import campcloth.supply.SupplierLists;
 import campcloth.supply.SupplierLists.OnBadRow;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 
 /** Lists that are taken over: what comes of their rows, once and again, and what users did in between. */
-@WholeService
-class ListsTest {
-
-    private static final String HEAD = "key,name,composition,weight g/m2,width cm\n";
-
-    @Autowired
-    private SupplierLists lists;
-
-    @Autowired
-    private ListReader reader;
-
-    @Autowired
-    private Cloths cloths;
-
-    private final String supplier = "Mill " + UUID.randomUUID();
+class ListsTest extends TakenLists {
 
     @Test
     void theSameListTwiceChangesNothing() throws IOException {
@@ -148,31 +118,6 @@ class ListsTest {
     }
 
     @Test
-    void whatIsExportedAndReadBackChangesNothing() throws IOException {
-        take(HEAD + "=A,=Linen A,100% linen,180,150\n@B,'-Wool B,100% wool,300,140\n");
-        Map<String, Cloth> before = catalogue();
-        ListReport report = take(exported(), OnBadRow.REFUSE_ALL, false);
-        assertThat(report.rows())
-                .filteredOn(row -> row.outcome() != Outcome.UNCHANGED)
-                .isEmpty();
-        assertThat(report.counts().unchanged())
-                .isEqualTo(report.counts().rows())
-                .isEqualTo(before.size());
-        assertThat(catalogue()).isEqualTo(before);
-    }
-
-    @Test
-    void anExportThatWasEditedChangesTheClothItNames() throws IOException {
-        KeptCloth own = cloths.add(named(
-                "Mine " + supplier,
-                cloths.matching(ClothSearch.EVERYTHING).get(0).cloth()));
-        ListReport report = take(exported().replace("Mine " + supplier, "Renamed"), OnBadRow.REFUSE_ALL, false);
-        assertThat(report.counts().changed()).isEqualTo(1);
-        assertThat(cloths.byId(own.id()).orElseThrow().cloth()).isEqualTo(named("Renamed", own.cloth()));
-        assertThat(kept()).isEmpty();
-    }
-
-    @Test
     void theOutcomesAddUpToTheRowsAndASecondTimeNothingIsAddedOrChanged() throws IOException {
         for (long seed = 1; seed <= 10; seed++) {
             String list = drawn(new SplittableRandom(seed));
@@ -201,57 +146,5 @@ class ListsTest {
                     .append("\n");
         }
         return list.toString();
-    }
-
-    private ListReport take(String list) throws IOException {
-        return take(list, OnBadRow.REFUSE_ALL, false);
-    }
-
-    private ListReport take(String list, OnBadRow onBadRow, boolean dryRun) throws IOException {
-        return take(list, new SupplierLists.Order(supplier, onBadRow, dryRun));
-    }
-
-    private ListReport take(String list, SupplierLists.Order order) throws IOException {
-        ListOrder how = new ListOrder(order.supplier(), Optional.empty(), Optional.empty());
-        return lists.take(
-                order,
-                rows -> reader.read(new ByteArrayInputStream(list.getBytes(StandardCharsets.UTF_8)), how, rows),
-                SupplierLists.Watcher.NONE);
-    }
-
-    /** What is kept of the supplier's list, by its keys. */
-    private Map<String, KeptCloth> kept() {
-        Map<String, KeptCloth> kept = new HashMap<>();
-        for (ListWriter.Line line : lines()) {
-            if (line.supplier().equals(Optional.of(supplier))) {
-                kept.put(line.key().orElseThrow(), line.kept());
-            }
-        }
-        return kept;
-    }
-
-    private KeptCloth kept(String key) {
-        return Objects.requireNonNull(kept().get(key));
-    }
-
-    private Map<String, Cloth> catalogue() {
-        Map<String, Cloth> all = new HashMap<>();
-        lines().forEach(line -> all.put(line.kept().id(), line.kept().cloth()));
-        return all;
-    }
-
-    private String exported() throws IOException {
-        StringBuilder out = new StringBuilder();
-        ListWriter writer = new ListWriter(out);
-        for (ListWriter.Line line : lines()) {
-            writer.write(line);
-        }
-        return out.toString();
-    }
-
-    private List<ListWriter.Line> lines() {
-        List<ListWriter.Line> lines = new ArrayList<>();
-        lists.each(EnumSet.allOf(KeptCloth.Origin.class), lines::add);
-        return lines;
     }
 }

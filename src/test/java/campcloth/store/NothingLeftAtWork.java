@@ -10,11 +10,11 @@ import org.springframework.test.context.support.AbstractTestExecutionListener;
 
 /**
  * After each test nobody works on a job any more and none is kept: the next test has every worker, every place and an empty queue,
- * whichever test it is. Where no workers run the tests hand jobs out themselves, and put them away themselves.
+ * whichever test it is. Where no workers run, whoever worked was the test's own and has ended with it.
  */
 public final class NothingLeftAtWork extends AbstractTestExecutionListener {
 
-    private static final Duration PATIENCE = Duration.ofMinutes(2);
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
 
     /** After the tests' own ends and before the context is closed. */
     @Override
@@ -25,9 +25,14 @@ public final class NothingLeftAtWork extends AbstractTestExecutionListener {
     @Override
     public void afterTestMethod(TestContext test) {
         ApplicationContext service = test.getApplicationContext();
-        if (service.getBeansOfType(JobWorkers.class).values().stream().anyMatch(JobWorkers::isRunning)) {
-            putAway(service.getBean(JdbcTemplate.class));
-        }
+        service.getBeansOfType(JobWorkers.class).values().forEach(workers -> {
+            JdbcTemplate sql = service.getBean(JdbcTemplate.class);
+            if (workers.isRunning()) {
+                putAway(sql);
+            } else {
+                sql.update("delete from job");
+            }
+        });
     }
 
     private static void putAway(JdbcTemplate sql) {

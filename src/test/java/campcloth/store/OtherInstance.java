@@ -60,7 +60,7 @@ final class OtherInstance implements AutoCloseable {
                 open.abort(Runnable::run);
             }
         }
-        WorkedJobs.until(() -> presence.number().isEmpty());
+        Awaited.until(() -> presence.number().isEmpty());
     }
 
     void mend() {
@@ -69,7 +69,7 @@ final class OtherInstance implements AutoCloseable {
     }
 
     private void awaitPresent() {
-        WorkedJobs.until(() -> presence.number().isPresent());
+        Awaited.until(() -> presence.number().isPresent());
     }
 
     @Override

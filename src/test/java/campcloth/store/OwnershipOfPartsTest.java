@@ -4,23 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.access.Asker;
-import campcloth.access.Askers;
 import campcloth.access.NotAllowed;
 import campcloth.access.Role;
 import campcloth.access.ShareKey;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
-import campcloth.cloth.Cloths;
 import campcloth.cloth.MarkPair;
 import campcloth.cloth.SwatchSamples;
 import campcloth.cloth.Swatches;
 import campcloth.errand.ErrandSamples;
-import campcloth.errand.Errands;
 import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.Season;
 import campcloth.journey.SeveralAskers;
-import campcloth.plan.Plans;
 import campcloth.store.OwnedThings.Outcome;
 import campcloth.supply.SupplierLists;
 import campcloth.supply.SupplierLists.OnBadRow;
@@ -29,49 +24,22 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Supplier;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** What follows from whom something else belongs to: rules of an event, swatches of a cloth, the plan of a sheet, lists of the catalogue. */
 @SeveralAskers
-class OwnershipOfPartsTest {
+class OwnershipOfPartsTest extends KeptThings {
 
     private static final UUID OWNER = new UUID(7, 1);
     private static final UUID OTHER = new UUID(7, 2);
     private static final Asker MAKER = Asker.of(OWNER, Set.of(Role.MAKER));
 
     @Autowired
-    private Shares shares;
-
-    @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Cloths cloths;
-
-    @Autowired
     private Swatches swatches;
 
     @Autowired
-    private Events events;
-
-    @Autowired
-    private Plans plans;
-
-    @Autowired
-    private Errands errands;
-
-    @Autowired
     private SupplierLists lists;
-
-    private OwnedThings things;
-
-    @BeforeEach
-    void ofEveryKind() {
-        things = new OwnedThings(cloths, events, plans, errands);
-    }
 
     @Test
     void aMarshalWithTheLinkChangesTheRulesAndNothingElse() {
@@ -167,9 +135,5 @@ class OwnershipOfPartsTest {
         Set<String> ids = new HashSet<>();
         swatches.each(kept -> ids.add(kept.id()));
         return ids;
-    }
-
-    private <T> T ask(Asker asker, Supplier<T> work) {
-        return askers.as(asker, work);
     }
 }

@@ -3,18 +3,12 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.access.Asker;
-import campcloth.access.Askers;
 import campcloth.access.Holding;
 import campcloth.access.NotAllowed;
 import campcloth.access.Role;
 import campcloth.access.ShareKey;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
-import campcloth.cloth.Cloths;
-import campcloth.errand.Errands;
-import campcloth.event.Events;
 import campcloth.journey.SeveralAskers;
-import campcloth.plan.Plans;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,37 +20,18 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 
 /**
  * Drawn askers make, share, hand over, read and list drawn things: nobody ever reads what {@link Holding} denies, nothing is listed or
  * counted that is not theirs or common, and what is allowed is there. The rules are kept beside, in memory.
  */
 @SeveralAskers
-class OwnershipPropertiesTest {
+class OwnershipPropertiesTest extends KeptThings {
 
     private static final long SEED = 20_271_105;
     private static final int STEPS = 700;
 
     private record Thing(ThingKind kind, String id) {}
-
-    @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Shares shares;
-
-    @Autowired
-    private Cloths cloths;
-
-    @Autowired
-    private Events events;
-
-    @Autowired
-    private Plans plans;
-
-    @Autowired
-    private Errands errands;
 
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final Map<Thing, Holding> held = new HashMap<>();
@@ -65,7 +40,6 @@ class OwnershipPropertiesTest {
 
     @Test
     void nobodyReadsOrListsWhatIsNotTheirs() {
-        OwnedThings things = new OwnedThings(cloths, events, plans, errands);
         List<Asker> people = DrawnAskers.of(SEED);
         int[] refused = {0};
         int[] read = {0};
@@ -73,11 +47,11 @@ class OwnershipPropertiesTest {
             Asker asker = showingKeys(one(people));
             String what = "seed " + SEED + ", step " + step + ", " + asker.roles();
             switch (random.nextInt(made.isEmpty() ? 1 : 8)) {
-                case 0, 1 -> make(things, asker);
+                case 0, 1 -> make(asker);
                 case 2 -> share(asker, one(made), what);
                 case 3 -> unshare(asker, one(made), what);
                 case 4 -> handOver(asker, one(made), what);
-                case 5 -> listed(things, asker, one(List.of(ThingKind.values())), what);
+                case 5 -> listed(asker, one(List.of(ThingKind.values())), what);
                 default -> {
                     Thing thing = one(made);
                     boolean may = holdingOf(thing).mayRead(asker);
@@ -92,7 +66,7 @@ class OwnershipPropertiesTest {
         assertThat(refused[0]).as("looks that were not").isGreaterThan(50);
     }
 
-    private void make(OwnedThings things, Asker asker) {
+    private void make(Asker asker) {
         ThingKind kind = one(List.of(ThingKind.values()));
         if (asker.is(Role.MAKER)) {
             Thing thing = new Thing(kind, ask(asker, () -> things.add(kind)));
@@ -144,7 +118,7 @@ class OwnershipPropertiesTest {
         }
     }
 
-    private void listed(OwnedThings things, Asker asker, ThingKind kind, String what) {
+    private void listed(Asker asker, ThingKind kind, String what) {
         Set<String> ids = ask(asker, () -> things.listed(kind));
         made.stream()
                 .filter(thing -> thing.kind() == kind)
@@ -173,10 +147,6 @@ class OwnershipPropertiesTest {
 
     private <T> T one(List<T> of) {
         return of.get(random.nextInt(of.size()));
-    }
-
-    private <T> T ask(Asker asker, Supplier<T> work) {
-        return askers.as(asker, work);
     }
 
     private Holding holdingOf(Thing thing) {

@@ -4,34 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import campcloth.access.Asker;
-import campcloth.access.Askers;
 import campcloth.access.NotAllowed;
 import campcloth.access.Role;
 import campcloth.access.ShareKey;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
-import campcloth.cloth.Cloths;
-import campcloth.errand.Errands;
-import campcloth.event.Events;
 import campcloth.journey.SeveralAskers;
-import campcloth.plan.Plans;
 import campcloth.store.OwnedThings.Outcome;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.springframework.beans.factory.annotation.Autowired;
 
 /** Who reads, lists, changes, removes and shares what belongs to whom, for every kind of thing. */
 @SeveralAskers
-class OwnershipTest {
+class OwnershipTest extends KeptThings {
 
     private static final UUID OWNER = new UUID(7, 1);
     private static final UUID OTHER = new UUID(7, 2);
@@ -52,31 +43,6 @@ class OwnershipTest {
             "stranger common yes  true  false NOT_ALLOWED",
             "local    common no   true  true  DONE",
             "local    other  no   false false MISSING");
-
-    @Autowired
-    private Shares shares;
-
-    @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Cloths cloths;
-
-    @Autowired
-    private Events events;
-
-    @Autowired
-    private Plans plans;
-
-    @Autowired
-    private Errands errands;
-
-    private OwnedThings things;
-
-    @BeforeEach
-    void ofEveryKind() {
-        things = new OwnedThings(cloths, events, plans, errands);
-    }
 
     static Stream<Arguments> cases() {
         return Arrays.stream(ThingKind.values())
@@ -185,9 +151,5 @@ class OwnershipTest {
             case "local" -> Asker.LOCAL;
             default -> Asker.STRANGER;
         };
-    }
-
-    private <T> T ask(Asker asker, Supplier<T> work) {
-        return askers.as(asker, work);
     }
 }

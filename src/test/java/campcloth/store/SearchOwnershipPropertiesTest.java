@@ -3,8 +3,6 @@ package campcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import campcloth.access.Asker;
-import campcloth.access.Askers;
-import campcloth.access.Shares;
 import campcloth.access.ThingKind;
 import campcloth.cloth.Alike;
 import campcloth.cloth.Cloth;
@@ -24,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -32,19 +29,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 
 /** Drawn askers search, count, compare and export drawn cloths: what they get holds nothing that is not theirs or common. */
 @SeveralAskers
-class SearchOwnershipPropertiesTest {
+class SearchOwnershipPropertiesTest extends KeptThings {
 
     private static final long SEED = 20_271_105;
     private static final int LOOKS_AT_CLOTHS = 60;
-
-    @Autowired
-    private Askers askers;
-
-    @Autowired
-    private Shares shares;
-
-    @Autowired
-    private Cloths cloths;
 
     @Autowired
     private SupplierLists lists;
@@ -96,7 +84,7 @@ class SearchOwnershipPropertiesTest {
                     .map(KeptCloth::id)
                     .collect(Collectors.toSet());
             assertThat(matching).as(what).isEqualTo(expected.ids(search));
-            Cloths.Page page = ask(asker, () -> cloths.page(search, 0, 1000));
+            Cloths.Page page = ask(asker, () -> cloths.page(search, 0, all.size()));
             assertThat(visible.keySet())
                     .as(what)
                     .containsAll(page.cloths().stream().map(KeptCloth::id).toList());
@@ -152,9 +140,5 @@ class SearchOwnershipPropertiesTest {
 
     private <T> T one(List<T> of) {
         return of.get(random.nextInt(of.size()));
-    }
-
-    private <T> T ask(Asker asker, Supplier<T> work) {
-        return askers.as(asker, work);
     }
 }

@@ -24,20 +24,7 @@ import campcloth.event.SafetyRule;
 import campcloth.event.Shelter;
 import campcloth.event.Sky;
 import campcloth.event.Spell;
-import campcloth.garment.Measurements;
-import campcloth.garment.Options;
-import campcloth.garment.SewnBy;
-import campcloth.layout.AtHand;
-import campcloth.layout.Repeat;
-import campcloth.plan.ClothToCut;
-import campcloth.plan.CuttingOrder;
-import campcloth.plan.CuttingPlan;
-import campcloth.plan.CuttingPlanner;
-import campcloth.plan.Fold;
-import campcloth.plan.GarmentWork;
-import campcloth.plan.Particulars;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -111,7 +98,7 @@ class StoredFormatTest {
 
     @Test
     void anEventOfTheSecondFormIsRead() throws IOException {
-        Event event = json.read(read("v2/event"), Event.class);
+        Event event = json.read(StoredSamples.read("v2/event"), Event.class);
         assertThat(event.dates()).contains(new EventDates(LocalDate.of(2027, 7, 16), LocalDate.of(2027, 7, 18)));
         SafetyRule rule = event.rules().get(0);
         RuleConditions asked = new RuleConditions(
@@ -159,69 +146,8 @@ class StoredFormatTest {
     }
 
     @Test
-    void aPlanOfTheFirstSchemaIsReadAndDrawsTheSameLayout() throws IOException {
-        CuttingPlan plan = json.read(sample("cutting-plan"), CuttingPlan.class);
-        assertThat(plan.placements()).hasSize(4);
-        assertThat(plan.layout().lengthCm()).isEqualTo(plan.netLengthCm());
-        assertThat(plan.cloth()).isEmpty();
-        assertThat(plan.sheet().parts()).hasSize(4);
-        assertThat(plan.cost().orElseThrow().currency()).isEqualTo("EUR");
-        assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
-    }
-
-    @Test
-    void aPlanOfTheFirstSchemaTellsNothingOfItsMakingAndANewOneKeepsIt() throws IOException {
-        CuttingPlan old = json.read(sample("cutting-plan"), CuttingPlan.class);
-        assertThat(old.making()).isEmpty();
-        CuttingPlan plan = new CuttingPlanner(0.05)
-                .plan(new CuttingOrder(
-                        ClothToCut.plain(140, 6, 4, 200, true),
-                        List.of(new CuttingOrder.Line(
-                                "tunic", 1, Measurements.of(Map.of("finishedChestCm", 126.0)), Options.USUAL)),
-                        Optional.empty(),
-                        Fold.ANY,
-                        10,
-                        new Particulars(
-                                SewnBy.HAND,
-                                List.of(new AtHand(80, Optional.empty(), Optional.empty())),
-                                Optional.of(Repeat.every(Optional.of(6.0), Optional.empty())))));
-        assertThat(plan.making().orElseThrow().matched()).isPresent();
-        assertThat(plan.making().orElseThrow().lengthsAtHand()).isPresent();
-        assertThat(json.read(json.write(plan), CuttingPlan.class)).isEqualTo(plan);
-        String without = json.write(plan).replaceAll(",\"(lineFromCutCm|lineFromSelvedgeCm|atHand)\":[^,}]*", "");
-        CuttingPlan older = json.read(without, CuttingPlan.class);
-        assertThat(without).doesNotContain("lineFrom", "atHand\":");
-        assertThat(older.matchedSheet().orElseThrow().stripes()).hasSize(1);
-        assertThat(older.making().orElseThrow().matched().orElseThrow().lineFromCutCm())
-                .isEmpty();
-    }
-
-    @Test
-    void aPlanFromBeforeStepsNamedTheirSeamsIsReadWithoutThem() {
-        CuttingPlan plan = new CuttingPlanner(0.02)
-                .plan(CuttingOrder.of(
-                        ClothToCut.plain(140, 6, 4, 200, true),
-                        new CuttingOrder.Line("apron", 1, Measurements.of(Map.of()), Options.USUAL)));
-        GarmentWork work = plan.making().orElseThrow().garments().get(0);
-        assertThat(work.order().orElseThrow()).hasSameSizeAs(work.steps());
-        assertThat(work.scraps().orElseThrow()).isNotEmpty();
-        String text = json.write(plan);
-        String without =
-                text.substring(0, text.indexOf(",\"order\":[")) + text.substring(text.indexOf("}],\"smallPieces\""));
-        assertThat(without).doesNotContain("\"order\"", "\"scraps\"");
-        GarmentWork old = json.read(without, CuttingPlan.class)
-                .making()
-                .orElseThrow()
-                .garments()
-                .get(0);
-        assertThat(old.steps()).isEqualTo(work.steps());
-        assertThat(old.order()).isEmpty();
-        assertThat(old.scraps()).isEmpty();
-    }
-
-    @Test
     void anErrandOfItsFirstFormIsReadAndKeptAlike() throws IOException {
-        Errand errand = errand(read("v4/errand"));
+        Errand errand = errand(StoredSamples.read("v4/errand"));
         assertThat(errand.title()).isEqualTo("Tunics for the cooks");
         assertThat(errand.event().onFile()).contains(new TakenEvent.OnFile("0f6d3c5e-6a4e-4f4e-9c39-1f0f9f7f2b11", 3));
         assertThat(errand.event().event().spells()).hasSize(2);
@@ -242,7 +168,7 @@ class StoredFormatTest {
 
     @Test
     void anErrandThatLacksWhatCanBeLackedIsOneAsUsual() throws IOException {
-        String bare = read("v4/errand-bare");
+        String bare = StoredSamples.read("v4/errand-bare");
         Errand errand = errand(bare);
         assertThat(errand.garment()).isEqualTo(WantedGarment.usual("tunic", Map.of()));
         assertThat(errand.event().onFile()).isEmpty();
@@ -255,7 +181,7 @@ class StoredFormatTest {
 
     @Test
     void aSwatchOfItsFirstFormIsReadAndSaysTheSame() throws IOException {
-        Swatch swatch = json.read(read("v3/swatch"), Swatch.class);
+        Swatch swatch = json.read(StoredSamples.read("v3/swatch"), Swatch.class);
         assertThat(swatch.washed().orElseThrow().warp().get(0).afterCm()).containsExactly(47.3);
         assertThat(swatch.washed().orElseThrow().washing().drying()).contains(Washing.Drying.LINE);
         SwatchFigures found = SwatchFigures.of(swatch);
@@ -273,12 +199,6 @@ class StoredFormatTest {
     }
 
     private static String sample(String name) throws IOException {
-        return read("v1/" + name);
-    }
-
-    private static String read(String name) throws IOException {
-        try (var file = StoredFormatTest.class.getResourceAsStream("/stored/" + name + ".json")) {
-            return new String(java.util.Objects.requireNonNull(file).readAllBytes(), StandardCharsets.UTF_8);
-        }
+        return StoredSamples.read("v1/" + name);
     }
 }

@@ -1,7 +1,5 @@
 package campcloth.store;
 
-import static org.awaitility.Awaitility.await;
-
 import campcloth.access.Asker;
 import campcloth.access.Askers;
 import campcloth.access.NewIds;
@@ -15,7 +13,6 @@ import campcloth.job.Jobs;
 import campcloth.job.Pace;
 import campcloth.job.Work;
 import campcloth.job.Workers;
-import campcloth.store.postgres.OnRealPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -23,21 +20,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Jobs on a real database, and workers for them that do what a test says. */
-@SpringBootTest(properties = {"campcloth.jobs.run=false", "spring.datasource.hikari.maximum-pool-size=5"})
-@OnRealPostgres
+@WithoutWorkers
 abstract class WorkedJobs {
 
-    static final Duration PATIENCE = Duration.ofSeconds(30);
+    /** Looks and beats come at once; claims run out by their time long after the test has ended, however slow the machine. */
     static final Pace BRISK = new Pace(
-            Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofSeconds(30), Duration.ofSeconds(3), Duration.ZERO);
+            Duration.ofMillis(30), Duration.ofMillis(30), Duration.ofHours(1), Duration.ofMinutes(2), Duration.ZERO);
+
     static final Set<JobKind> LAYOUTS = Set.of(JobKind.LAYOUT);
 
     @Autowired
@@ -60,17 +55,16 @@ abstract class WorkedJobs {
 
     JobQueue queue;
     final Bell bell = new Bell();
-    final List<Workers> begun = new ArrayList<>();
+    private final List<Workers> begun = new ArrayList<>();
 
     @BeforeEach
-    void nothingToDo() {
-        sql.update("delete from job");
+    void briskly() {
         queue = new JobQueueInPostgres(sql, json, presence, BRISK);
     }
 
     @AfterEach
     void end() {
-        begun.forEach(workers -> workers.stop(PATIENCE));
+        begun.forEach(workers -> workers.stop(Awaited.PATIENCE));
     }
 
     static String untilStopped(String request, JobRun run) {
@@ -96,14 +90,18 @@ abstract class WorkedJobs {
                 return does.run(request, run);
             }
         };
-        Workers workers = new Workers(queue, List.of(work), askers, ids, bell, BRISK, 2);
+        return workers(List.of(work));
+    }
+
+    Workers workers(List<Work> works) {
+        Workers workers = new Workers(queue, works, askers, ids, bell, BRISK, 2);
         begun.add(workers);
         workers.start();
         return workers;
     }
 
     void leaseRunsOut() {
-        sql.update("update job set lease_until = lease_until - interval '1 minute' where state = 'RUNNING'");
+        sql.update("update job set lease_until = lease_until - interval '2 hours' where state = 'RUNNING'");
     }
 
     Job kept(Job job) {
@@ -131,13 +129,6 @@ abstract class WorkedJobs {
                 throw new UncheckedIOException(broken);
             }
         });
-    }
-
-    static void until(Callable<Boolean> there) {
-        await().pollInSameThread()
-                .pollInterval(Duration.ofMillis(20))
-                .atMost(Duration.ofMinutes(2))
-                .until(there);
     }
 
     static void pause() {

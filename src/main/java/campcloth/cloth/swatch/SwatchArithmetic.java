@@ -19,7 +19,7 @@ public final class SwatchArithmetic {
 
     private static final double TAKEN_UP_S = 5;
     private static final String AS_IT_LAY =
-            "It had not lain at 20 C and 65 % humidity (ISO 139): fibres that take up water weigh and measure a little more"
+            "It had not lain at 20 degrees Celsius and 65 % humidity (ISO 139): fibres that take up water weigh and measure a little more"
                     + " on damp days than on dry ones.";
 
     private final Swatch swatch;

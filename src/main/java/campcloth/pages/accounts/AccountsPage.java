@@ -54,6 +54,7 @@ class AccountsPage {
     @PostMapping("/accounts")
     String make(
             @ModelAttribute("form") AccountForm form, BindingResult errors, Model model, HttpServletResponse response) {
+        mayDoSomething(form, errors);
         Optional<AccountKeeping.Handed> made = errors.hasErrors()
                 ? Optional.empty()
                 : FormErrors.caught(
@@ -82,10 +83,14 @@ class AccountsPage {
             Model model,
             HttpServletResponse response) {
         Account account = account(id);
+        mayDoSomething(form, errors);
         long version = Objects.requireNonNullElse(form.version, -1L);
         Optional<Accounts.Change> change = errors.hasErrors()
                 ? Optional.empty()
-                : FormErrors.caught(errors, () -> accounts.change(account.id(), version, form.roles(), form.disabled));
+                : FormErrors.caught(
+                        errors,
+                        AccountsPage::field,
+                        () -> accounts.change(account.id(), version, form.roles(), form.disabled));
         if (change.isPresent() && change.get() instanceof Accounts.Change.Done) {
             return done(id);
         }
@@ -105,6 +110,17 @@ class AccountsPage {
     @PostMapping("/accounts/{id}/password")
     String reset(@PathVariable String id, Model model, HttpServletResponse response) {
         return handed(keeping.reset(account(id)), model, response);
+    }
+
+    private static void mayDoSomething(AccountForm form, BindingResult errors) {
+        if (form.roles().isEmpty()) {
+            errors.rejectValue("maker", "accounts.roles.none");
+        }
+    }
+
+    /** Where the form has what the core refuses: it refuses roles where nobody would be left who keeps the accounts. */
+    private static String field(String path) {
+        return "roles".equals(path) ? "administrator" : path;
     }
 
     /** Back to the account, which says that it is done. */

@@ -109,7 +109,7 @@ class ClothFormView {
             case WEIGHT_GSM -> "WEIGHT_GSM";
             case WIDTH_CM -> "LENGTH_CM";
             case PRICE_PER_METRE -> "PRICE_PER_METRE";
-            default -> property.unit();
+            default -> Amounts.readable(property.unit());
         };
         String hint = before.flatMap(cloth -> cloth.figure(property))
                 .map(figure -> now(property, figure, units))
@@ -118,7 +118,7 @@ class ClothFormView {
     }
 
     private String now(Property property, Figure figure, Units units) {
-        String value = Amounts.of(property, figure.value(), units);
+        String value = Amounts.of(property.field(), property.unit(), figure, units);
         String interval = Amounts.interval(property.field(), property.unit(), figure, units);
         String basis = text("cloths.basis." + figure.basis());
         String now = interval.isEmpty()

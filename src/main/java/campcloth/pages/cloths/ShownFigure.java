@@ -31,7 +31,7 @@ public record ShownFigure(
     static ShownFigure of(String field, String unit, Figure figure, Units units, Sources sources) {
         return new ShownFigure(
                 field,
-                Amounts.of(field, unit, figure.value(), units),
+                Amounts.of(field, unit, figure, units),
                 Amounts.interval(field, unit, figure, units),
                 figure.basis(),
                 figure.source(),

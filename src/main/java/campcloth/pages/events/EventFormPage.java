@@ -153,15 +153,15 @@ class EventFormPage {
     }
 
     private Optional<Event> ruled(EventForm form, BindingResult typed, Event before) {
-        return typed.hasErrors()
-                ? Optional.empty()
-                : FormErrors.caught(typed, EventForm::field, () -> before.withRules(form.rules(fibres)));
+        Optional<Event> event =
+                FormErrors.caught(typed, EventForm::field, () -> before.withRules(form.rules(fibres)));
+        return event.filter(all -> !typed.hasErrors());
     }
 
     private Optional<Event> event(EventForm form, BindingResult typed, Optional<Event> before) {
-        return typed.hasErrors()
-                ? Optional.empty()
-                : FormErrors.caught(typed, EventForm::field, () -> form.event(seasons, fibres, before));
+        Optional<Event> event =
+                FormErrors.caught(typed, EventForm::field, () -> form.event(seasons, fibres, before));
+        return event.filter(all -> !typed.hasErrors());
     }
 
     private String shown(Model model, String address, String next) {

@@ -11,10 +11,14 @@ import campcloth.event.Spell;
 import campcloth.event.Sun;
 import campcloth.event.Wetness;
 import campcloth.figure.DayText;
+import campcloth.figure.Refusal;
 import campcloth.figure.Refused;
 import campcloth.pages.TypedIn;
 import campcloth.pages.Units;
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -84,18 +88,27 @@ public final class SpellForm {
     }
 
     Spell spell(boolean placed) {
+        List<Refusal> missing = new ArrayList<>();
+        needed("hours", hours, missing);
+        needed("airC", airC, missing);
+        needed("humidityPercent", humidityPercent, missing);
+        needed("windMs", windMs, missing);
+        needed("activity", activity, missing);
+        if (!missing.isEmpty()) {
+            throw new Refused(missing);
+        }
         Sky sky = new Sky(
                 DayText.solarTime("startsAt", Optional.ofNullable(startsAt)),
                 Optional.ofNullable(cloudPercent),
                 Optional.ofNullable(shelter));
         return new Spell(
                 name == null ? "" : name,
-                needed("hours", hours),
-                needed("airC", airC),
-                needed("humidityPercent", humidityPercent),
-                needed("windMs", windMs),
+                Objects.requireNonNull(hours),
+                Objects.requireNonNull(airC),
+                Objects.requireNonNull(humidityPercent),
+                Objects.requireNonNull(windMs),
                 sun == null ? sky.sunUntold(placed) : sun,
-                needed("activity", activity),
+                Objects.requireNonNull(activity),
                 fire(),
                 sky.told(),
                 Optional.ofNullable(wet));
@@ -116,10 +129,9 @@ public final class SpellForm {
         return Optional.empty();
     }
 
-    private static <T> T needed(String field, @Nullable T value) {
+    private static void needed(String field, @Nullable Object value, List<Refusal> missing) {
         if (value == null) {
-            throw Refused.of(field, "is missing", "fill it in; the usual spells of the season are a start");
+            missing.add(new Refusal(field, "is missing", "fill it in; the usual spells of the season are a start"));
         }
-        return value;
     }
 }

@@ -44,9 +44,13 @@ public final class BurnAnswers {
                 .anyMatch(thread -> asked.keySet().stream().anyMatch(key -> key.startsWith(thread + ".")));
     }
 
+    boolean isAnswered() {
+        return THREADS.stream().anyMatch(this::has);
+    }
+
     /** Whether something was answered while other things were sent empty, so that a shorter address says the same. */
     boolean isWordy() {
-        return THREADS.stream().anyMatch(this::has) && asked.values().stream().anyMatch(String::isEmpty);
+        return isAnswered() && asked.values().stream().anyMatch(String::isEmpty);
     }
 
     /** The threads that something was seen of; the first one where nothing was. */

@@ -62,7 +62,10 @@ class BurnTestPage {
         model.addAttribute("questions", questions());
         model.addAttribute("threads", BurnAnswers.THREADS);
         model.addAttribute("sources", cited());
-        if (answers.isSent()) {
+        if (answers.isSent() && !answers.isAnswered()) {
+            model.addAttribute("unanswered", true);
+        }
+        if (answers.isAnswered()) {
             FlameFinding finding = key.finding(answers.threads());
             model.addAttribute("finding", finding);
             model.addAttribute("warnings", FlameKey.warnings(finding));

@@ -4,12 +4,14 @@ import campcloth.figure.Refusal;
 import campcloth.figure.Words;
 import campcloth.job.Failure;
 import campcloth.job.Job;
+import campcloth.supply.Column;
 import campcloth.supply.ListHead;
 import campcloth.supply.ListJobs.KeptList;
 import campcloth.supply.ListProgress;
 import campcloth.supply.ListReport;
 import campcloth.supply.ListReport.Outcome;
 import campcloth.supply.SupplierLists.OnBadRow;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -109,6 +111,18 @@ public record SeenList(
 
     public List<ListHead.Ignored> ignored() {
         return report.map(r -> r.head().ignored()).orElse(List.of());
+    }
+
+    /** So many rows of a kind are shown at most. */
+    public int mostRows() {
+        return MOST_ROWS;
+    }
+
+    /** The column that reports call by this name; none for what is about no column. */
+    public Optional<Column> columnOf(String field) {
+        return Arrays.stream(Column.values())
+                .filter(column -> column.field().equals(field))
+                .findFirst();
     }
 
     /** The first rows that cannot be used. */

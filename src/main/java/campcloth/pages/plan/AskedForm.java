@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +62,15 @@ public class AskedForm {
     public @Nullable Boolean nextToSkin;
     public @Nullable ClothingUse use;
 
+    /** What is worn under the garment, and on the legs. */
+    public List<WornForm> under = new ArrayList<>();
+
+    /** What is worn over it, and on head, hands and feet. */
+    public List<WornForm> over = new ArrayList<>();
+
+    /** Somebody asked for more rows of what is worn. */
+    public @Nullable Boolean more;
+
     /** The event on file, or the one that season and day tell of; nothing is there where no such event is kept. */
     public TakenEvent event(Events events, Seasons seasons) {
         if (event != null) {
@@ -80,8 +90,13 @@ public class AskedForm {
         return Asking.design(design);
     }
 
-    /** The garment, one of it, as usual in all that is not asked here. */
+    /** The garment alone, one of it, as usual in all that is not asked here. */
     public WantedGarment garment() {
+        return garment(Outfit.UNTOLD);
+    }
+
+    /** @param outfit what is worn with it */
+    public WantedGarment garment(Outfit outfit) {
         Design chosen = chosenDesign();
         Map<String, Double> used = new TreeMap<>();
         for (Measurement measurement : chosen.measurements()) {
@@ -97,7 +112,7 @@ public class AskedForm {
                 Optional.ofNullable(nextToSkin),
                 1,
                 Map.of(),
-                Outfit.UNTOLD);
+                outfit);
     }
 
     /** What was measured, and the size for the rest. */
@@ -106,8 +121,8 @@ public class AskedForm {
     }
 
     /** All of it as the question is asked. */
-    public Asking asking(Event of, Sizes sizes) {
-        return new Asking(of, chosenDesign(), measurements(sizes), Optional.ofNullable(nextToSkin), Outfit.UNTOLD);
+    public Asking asking(Event of, Sizes sizes, Outfit outfit) {
+        return new Asking(of, chosenDesign(), measurements(sizes), Optional.ofNullable(nextToSkin), outfit);
     }
 
     /** What it is wanted for; ordinary where nobody said. */
@@ -129,6 +144,11 @@ public class AskedForm {
         return measures.values().stream().anyMatch(Objects::nonNull);
     }
 
+    /** Whether anything is told of what is worn over and under it. */
+    boolean tellsWorn() {
+        return Stream.concat(under.stream(), over.stream()).anyMatch(row -> !row.isEmpty());
+    }
+
     /** The same as the part of an address behind the question mark, in metric units. */
     public String query() {
         return written().toString();
@@ -148,7 +168,10 @@ public class AskedForm {
         night.write("night", query);
         query.add("design", design).add("size", size);
         measures.forEach((key, cm) -> query.add("measures[" + key + "]", cm));
-        return query.add("nextToSkin", nextToSkin).add("use", use);
+        query.add("nextToSkin", nextToSkin);
+        WornForm.write("under", under, query);
+        WornForm.write("over", over, query);
+        return query.add("use", use);
     }
 
     /** The field of this form that a path of the core means. */

@@ -51,6 +51,7 @@ class ComparePage {
         model.addAttribute("query", form.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("garment", form.chosenDesign().name());
+        model.addAttribute("worn", WornLine.of(adviser, question));
         model.addAttribute("heeding", Heeding.of(ranking.cautions()));
         model.addAttribute("presumed", about.asked().presumed(ranking));
         model.addAttribute("compared", compared(question, ranking, besides));

@@ -46,6 +46,9 @@ class FirmnessPage {
         });
         model.addAttribute("query", form.query() + filter.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("worn", WornLine.of(adviser, about.asked().question()));
+        // Within the page, not at an address of its own: its figures take as long as the page's, and are the same.
+        model.addAttribute("picture", RankingDrawing.svg(firmness.ranking(), firmness.robustness()));
         model.addAttribute("text", RankingDrawing.text(firmness.ranking(), firmness.robustness()));
         model.addAttribute("robustness", firmness.robustness());
         return "plan/firmness";
@@ -57,6 +60,7 @@ class FirmnessPage {
         Planned.Question about = planned.question(form, () -> List.of(candidate));
         model.addAttribute("query", form.query());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
+        model.addAttribute("worn", WornLine.of(adviser, about.asked().question()));
         model.addAttribute("cloth", candidate);
         model.addAttribute(
                 "answer",

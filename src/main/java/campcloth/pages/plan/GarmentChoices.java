@@ -72,8 +72,30 @@ public class GarmentChoices {
         model.addAttribute("measures", MeasureLine.of(design));
         model.addAttribute("sizes", sizeChoices(sizes, text("plan.size.none")));
         model.addAttribute("seasons", words("plan.season", Season.values()));
+        model.addAttribute("wornOpen", form.tellsWorn() || form.more != null || hasErrors(binding, "under[", "over["));
+        model.addAttribute(
+                "wornRows",
+                Map.of("under", rows("under", form.under, binding), "over", rows("over", form.over, binding)));
+        model.addAttribute("wornKinds", Map.of("under", WornForm.UNDER, "over", WornForm.OVER));
+        model.addAttribute("wornCloths", PlainCloth.values());
+        model.addAttribute("mostWorn", WornForm.MOST);
         model.addAttribute("uses", words("plan.use", ClothingUse.values()));
         chosen.ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
+    }
+
+    /** Numbers of the rows that are shown: those in which something was told, and an empty one while there may be more. */
+    private static List<Integer> rows(String side, List<WornForm> worn, BindingResult binding) {
+        List<Integer> shown = new ArrayList<>();
+        for (int i = 0; i < worn.size(); i++) {
+            if (!worn.get(i).isEmpty() || hasErrors(binding, side + "[" + i + "]")) {
+                shown.add(i);
+            }
+        }
+        if (shown.size() < WornForm.MOST) {
+            shown.add(worn.size());
+            worn.add(new WornForm());
+        }
+        return shown;
     }
 
     private static boolean hasErrors(BindingResult binding, String... starts) {

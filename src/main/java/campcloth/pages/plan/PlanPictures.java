@@ -2,18 +2,12 @@ package campcloth.pages.plan;
 
 import campcloth.advice.Adviser;
 import campcloth.advice.Candidate;
-import campcloth.advice.Ranking;
-import campcloth.advice.RankingDrawing;
-import campcloth.advice.Shortlist;
-import campcloth.cloth.ClothSearch;
 import campcloth.comfort.CourseDrawing;
-import campcloth.fibre.Fibres;
 import campcloth.fire.FirePlan;
 import campcloth.fire.StandBackDrawing;
 import campcloth.garment.Designs;
 import campcloth.garment.Measurement;
 import campcloth.garment.MeasuringDrawing;
-import campcloth.job.RankingGate;
 import campcloth.pages.NotHere;
 import java.time.Duration;
 import java.util.List;
@@ -33,21 +27,14 @@ class PlanPictures {
     private static final MediaType SVG = MediaType.valueOf("image/svg+xml;charset=UTF-8");
     private static final Duration KEPT = Duration.ofDays(1);
 
-    private final RankingGate gate;
     private final Planned planned;
     private final Adviser adviser;
     private final AtFire atFire;
-    private final Shortlist shortlist;
-    private final Fibres fibres;
 
-    PlanPictures(
-            RankingGate gate, Planned planned, Adviser adviser, AtFire atFire, Shortlist shortlist, Fibres fibres) {
-        this.gate = gate;
+    PlanPictures(Planned planned, Adviser adviser, AtFire atFire) {
         this.planned = planned;
         this.adviser = adviser;
         this.atFire = atFire;
-        this.shortlist = shortlist;
-        this.fibres = fibres;
     }
 
     /** How to take a measurement; the same until the program changes. */
@@ -63,19 +50,6 @@ class PlanPictures {
                 .contentType(SVG)
                 .cacheControl(CacheControl.maxAge(KEPT).cachePublic())
                 .body(MeasuringDrawing.svg(measurement));
-    }
-
-    /** How firm the order of a ranking is. */
-    @GetMapping("/plan/pictures/firmness.svg")
-    ResponseEntity<String> firmness(
-            @ModelAttribute("form") AskedForm form, @ModelAttribute("filter") ClothFilter filter) {
-        ClothSearch search = filter.search(fibres);
-        Planned.Question about = planned.question(form, List::of);
-        return drawn(gate.through(() -> {
-            Shortlist.Ranked ranked = shortlist.rank(about.asked().question(), search, Shortlist.USUAL);
-            Ranking ranking = ranked.ranking();
-            return RankingDrawing.svg(ranking, adviser.robustness(ranked.question(), ranking));
-        }));
     }
 
     /** The course of the event in one cloth. */

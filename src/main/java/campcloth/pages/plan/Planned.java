@@ -3,6 +3,7 @@ package campcloth.pages.plan;
 import campcloth.advice.Candidate;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.KeptCloth;
+import campcloth.cloth.Outfit;
 import campcloth.errand.Asked;
 import campcloth.errand.TakenEvent;
 import campcloth.event.Events;
@@ -27,12 +28,14 @@ class Planned {
     private final Seasons seasons;
     private final Sizes sizes;
     private final Cloths cloths;
+    private final WornLayers worn;
 
-    Planned(Events events, Seasons seasons, Sizes sizes, Cloths cloths) {
+    Planned(Events events, Seasons seasons, Sizes sizes, Cloths cloths, WornLayers worn) {
         this.events = events;
         this.seasons = seasons;
         this.sizes = sizes;
         this.cloths = cloths;
+        this.worn = worn;
     }
 
     /** A question with the event it is about. */
@@ -43,7 +46,8 @@ class Planned {
             throw Refused.of("use", "is outside what is advised on", "see the form for whom to ask");
         }
         TakenEvent event = form.event(events, seasons);
-        return new Question(event, form.asking(event.event(), sizes).about(candidates));
+        Outfit outfit = worn.of(form, event.event());
+        return new Question(event, form.asking(event.event(), sizes, outfit).about(candidates));
     }
 
     Candidate cloth(String id) {

@@ -1,5 +1,6 @@
 package campcloth.pages.plan;
 
+import campcloth.advice.Adviser;
 import campcloth.advice.Judged;
 import campcloth.advice.LayerPair;
 import campcloth.advice.Layers;
@@ -34,13 +35,21 @@ class RankingPage {
 
     private final RankingGate gate;
     private final Planned planned;
+    private final Adviser adviser;
     private final GarmentChoices choices;
     private final Shortlist shortlist;
     private final Fibres fibres;
 
-    RankingPage(RankingGate gate, Planned planned, GarmentChoices choices, Shortlist shortlist, Fibres fibres) {
+    RankingPage(
+            RankingGate gate,
+            Planned planned,
+            Adviser adviser,
+            GarmentChoices choices,
+            Shortlist shortlist,
+            Fibres fibres) {
         this.gate = gate;
         this.planned = planned;
+        this.adviser = adviser;
         this.choices = choices;
         this.shortlist = shortlist;
         this.fibres = fibres;
@@ -86,6 +95,7 @@ class RankingPage {
         model.addAttribute("parts", form.parts());
         model.addAttribute("event", EventLine.of(about.event(), fibres));
         model.addAttribute("garment", form.chosenDesign().name());
+        model.addAttribute("worn", WornLine.of(adviser, about.asked().question()));
         model.addAttribute("presumed", about.asked().presumed(ranking));
         model.addAttribute("heeding", Heeding.of(ranking.cautions()));
         model.addAttribute("layers", ranking.layers().orElse(null));

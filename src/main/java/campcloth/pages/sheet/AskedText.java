@@ -1,6 +1,7 @@
 package campcloth.pages.sheet;
 
 import campcloth.figure.Refused;
+import campcloth.pages.RowNumbers;
 import campcloth.pages.plan.AskedForm;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.springframework.beans.InvalidPropertyException;
 import org.springframework.beans.MutablePropertyValues;
 import org.springframework.core.convert.support.DefaultConversionService;
 import org.springframework.validation.DataBinder;
@@ -18,8 +20,8 @@ import org.springframework.validation.DataBinder;
  */
 final class AskedText {
 
-    private static final int LONGEST = 8000;
-    private static final int MOST_PARTS = 100;
+    private static final int LONGEST = 24_000;
+    private static final int MOST_PARTS = 150;
 
     private AskedText() {}
 
@@ -36,13 +38,20 @@ final class AskedText {
                         .add(decoded(part.substring(equals + 1)));
             }
         }
+        if (!told.keySet().stream().allMatch(RowNumbers::areInReach)) {
+            throw unreadable();
+        }
         MutablePropertyValues values = new MutablePropertyValues();
         told.forEach((name, texts) -> values.add(name, texts.size() == 1 ? texts.get(0) : texts));
         AskedForm asked = new AskedForm();
         DataBinder binder = new DataBinder(asked);
         binder.initDirectFieldAccess();
         binder.setConversionService(new DefaultConversionService());
-        binder.bind(values);
+        try {
+            binder.bind(values);
+        } catch (InvalidPropertyException noField) {
+            throw unreadable();
+        }
         if (binder.getBindingResult().hasErrors()) {
             throw unreadable();
         }

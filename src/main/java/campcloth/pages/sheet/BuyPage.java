@@ -11,6 +11,8 @@ import campcloth.errand.Errands;
 import campcloth.errand.KeptErrand;
 import campcloth.errand.TakenEvent;
 import campcloth.errand.WantedGarment;
+import campcloth.errand.WornWith;
+import campcloth.event.Event;
 import campcloth.event.Events;
 import campcloth.event.Seasons;
 import campcloth.fire.ClothingUse;
@@ -25,6 +27,7 @@ import campcloth.pages.OnceOnly;
 import campcloth.pages.plan.AskedForm;
 import campcloth.pages.plan.GarmentChoices;
 import campcloth.pages.plan.MeasureLine;
+import campcloth.pages.plan.WornLayers;
 import campcloth.plan.CuttingOrder;
 import campcloth.plan.CuttingPlanner;
 import campcloth.plan.Fold;
@@ -66,6 +69,7 @@ class BuyPage {
     private final Clock clock;
     private final MessageSource texts;
     private final OnceOnly once;
+    private final WornLayers worn;
 
     BuyPage(
             Cloths cloths,
@@ -78,7 +82,8 @@ class BuyPage {
             Errands errands,
             Clock clock,
             MessageSource texts,
-            OnceOnly once) {
+            OnceOnly once,
+            WornLayers worn) {
         this.cloths = cloths;
         this.events = events;
         this.seasons = seasons;
@@ -90,6 +95,7 @@ class BuyPage {
         this.clock = clock;
         this.texts = texts;
         this.once = once;
+        this.worn = worn;
     }
 
     @GetMapping("/plan/buy")
@@ -136,7 +142,7 @@ class BuyPage {
     private KeptErrand kept(AskedForm asked, KeptCloth chosen, BuyForm form) {
         Design design = asked.chosenDesign();
         TakenEvent event = asked.event(events, seasons);
-        WantedGarment garment = form.garment(asked.garment(), design);
+        WantedGarment garment = form.garment(asked.garment(worn.of(asked, event.event())), design);
         Cloth told = form.told(chosen.cloth());
         CuttingOrder order = form.order(told, garment, sizes);
         String title = form.title == null ? title(design, event, told) : form.title;
@@ -174,7 +180,9 @@ class BuyPage {
         model.addAttribute("mostOthers", WantedGarment.MOST_OTHERS);
         model.addAttribute("folds", choices(Fold.values(), "sheet.fold."));
         model.addAttribute("hands", choices(SewnBy.values(), "sheet.sewnBy."));
-        model.addAttribute("event", asked.event(events, seasons).event());
+        Event event = asked.event(events, seasons).event();
+        model.addAttribute("event", event);
+        model.addAttribute("with", WornWith.of(worn.of(asked, event)));
         model.addAttribute("cloth", chosen);
         model.addAttribute("width", cloth.required(Property.WIDTH_CM));
         model.addAttribute("price", cloth.figure(Property.PRICE_PER_METRE));

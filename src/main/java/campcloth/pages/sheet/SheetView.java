@@ -7,6 +7,7 @@ import campcloth.errand.GarmentSheet;
 import campcloth.errand.OpenQuestion;
 import campcloth.errand.SewingLine;
 import campcloth.errand.SheetWearer;
+import campcloth.errand.WornWith;
 import campcloth.fire.RuleConflict;
 import campcloth.fire.RuleOutcome;
 import campcloth.garment.Opening;
@@ -36,6 +37,7 @@ record SheetView(String id, Errand errand, CuttingPlan plan, ErrandSheet sheet, 
     private static final int WARNINGS_CHARACTERS = 1000;
 
     private static final int RULES_CHARACTERS = 1600;
+    private static final int WORN_CHARACTERS = 320;
     private static final int MOST_ROWS = 12;
     private static final int FEW_RULES = 4;
 
@@ -87,6 +89,18 @@ record SheetView(String id, Errand errand, CuttingPlan plan, ErrandSheet sheet, 
 
     public PaperLines<OpenQuestion> toAsk() {
         return PaperLines.of(sheet.toAsk(), ask -> ask.question() + ask.because(), RULES_CHARACTERS);
+    }
+
+    public PaperLines<String> wornUnder() {
+        return worn(WornWith.of(errand.garment().outfit()).under());
+    }
+
+    public PaperLines<String> wornOver() {
+        return worn(WornWith.of(errand.garment().outfit()).over());
+    }
+
+    private static PaperLines<String> worn(List<String> told) {
+        return PaperLines.of(told, words -> words, WORN_CHARACTERS);
     }
 
     /** Whether paper has to be set closer for all of it. */

@@ -8,6 +8,7 @@ import campcloth.errand.TakenEvent;
 import campcloth.figure.Basis;
 import campcloth.figure.Figure;
 import campcloth.garment.Design;
+import campcloth.pages.plan.WornLine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param ifRaised the verdict should its face be raised, where nobody said and that is worse
  * @param howMuch what to buy
  * @param watch what to watch, in short
+ * @param worn what is worn over and under the garment
  * @param presumed what nobody said and was taken
  * @param cautions what to bear in mind whatever the cloth
  * @param alike cloths of the catalogue that are most like it
@@ -38,6 +40,7 @@ public record ShopAnswer(
         Optional<Verdict> ifRaised,
         HowMuch howMuch,
         List<Said> watch,
+        List<WornLine> worn,
         List<String> presumed,
         List<String> cautions,
         List<Neighbour> alike) {

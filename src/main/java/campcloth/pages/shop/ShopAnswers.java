@@ -11,6 +11,7 @@ import campcloth.cloth.Cloth;
 import campcloth.cloth.Cloths;
 import campcloth.cloth.Estimates;
 import campcloth.errand.Asked;
+import campcloth.errand.Asking;
 import campcloth.errand.TakenEvent;
 import campcloth.event.Events;
 import campcloth.event.Seasons;
@@ -19,6 +20,8 @@ import campcloth.fibre.Fibres;
 import campcloth.fibre.LabelReader;
 import campcloth.fibre.LabelReading;
 import campcloth.garment.Sizes;
+import campcloth.pages.plan.WornLayers;
+import campcloth.pages.plan.WornLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +41,7 @@ class ShopAnswers {
     private final Sizes sizes;
     private final Cloths cloths;
     private final Lengths lengths;
+    private final WornLayers worn;
 
     ShopAnswers(
             LabelReader labels,
@@ -47,7 +51,8 @@ class ShopAnswers {
             Seasons seasons,
             Sizes sizes,
             Cloths cloths,
-            Lengths lengths) {
+            Lengths lengths,
+            WornLayers worn) {
         this.labels = labels;
         this.unknown = fibres.require(Fibre.UNKNOWN);
         this.adviser = adviser;
@@ -56,13 +61,15 @@ class ShopAnswers {
         this.sizes = sizes;
         this.cloths = cloths;
         this.lengths = lengths;
+        this.worn = worn;
     }
 
     /** Refuses what cannot be used of the event, the garment and the figures; a label is never refused but told of. */
     ShopAnswer of(ShopForm form) {
         TakenEvent event = form.event(events, seasons);
         Bale bale = bale(form);
-        Asked asked = form.asking(event.event(), sizes).about(() -> candidates(bale.mayBe(unknown)));
+        Asking asking = form.asking(event.event(), sizes, worn.of(form, event.event()));
+        Asked asked = asking.about(() -> candidates(bale.mayBe(unknown)));
         Ranking ranking = adviser.rank(asked.question());
         Judged worst = worst(ranking);
         Cloth cloth = worst.candidate().cloth();
@@ -77,9 +84,10 @@ class ShopAnswers {
                 completed,
                 label,
                 may,
-                ifRaised(form, event, bale, worst.verdict()),
+                ifRaised(asking, bale, worst.verdict()),
                 howMuch,
                 Watch.of(may, cloth, howMuch, label),
+                WornLine.of(adviser, asked.question()),
                 asked.presumed(ranking),
                 ranking.cautions(),
                 Alike.to(cloth, cloths, ALIKE).neighbours());
@@ -97,11 +105,11 @@ class ShopAnswers {
     }
 
     /** Nothing where the face was told, or where a raised one stands no worse. */
-    private Optional<Verdict> ifRaised(ShopForm form, TakenEvent event, Bale bale, Verdict told) {
+    private Optional<Verdict> ifRaised(Asking asking, Bale bale, Verdict told) {
         if (!bale.faceIsPresumed()) {
             return Optional.empty();
         }
-        Asked raised = form.asking(event.event(), sizes).about(() -> candidates(bale.mayBeRaised(unknown)));
+        Asked raised = asking.about(() -> candidates(bale.mayBeRaised(unknown)));
         return Optional.of(worst(adviser.rank(raised.question())).verdict())
                 .filter(verdict -> verdict.compareTo(told) > 0);
     }

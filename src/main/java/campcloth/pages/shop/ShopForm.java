@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class ShopForm extends AskedForm {
 
     private static final String SHOP = "stated in the shop";
-    private static final Pattern PATH = Pattern.compile("[A-Za-z.]+(\\[[A-Za-z]+])?");
+    private static final Pattern PATH = Pattern.compile("[A-Za-z.]+(\\[[A-Za-z0-9]+])?(\\.[A-Za-z]+)?");
     private static final Set<String> SHOWN = Set.of("event", "key", "season", "design", "size");
 
     /** How the face looks. */

@@ -1,5 +1,6 @@
 package campcloth.store.backup;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -49,7 +50,7 @@ final class BackupFile implements AutoCloseable {
         ZipFile zip;
         try {
             zip = new ZipFile(file.toFile());
-        } catch (ZipException broken) {
+        } catch (ZipException | EOFException broken) {
             throw damaged(file, "it is not a whole ZIP file", broken);
         }
         boolean whole = false;
@@ -58,7 +59,7 @@ final class BackupFile implements AutoCloseable {
             backup.check(file);
             whole = true;
             return backup;
-        } catch (ZipException | java.io.EOFException broken) {
+        } catch (ZipException | EOFException broken) {
             throw damaged(file, String.valueOf(broken.getMessage()), broken);
         } finally {
             if (!whole) {

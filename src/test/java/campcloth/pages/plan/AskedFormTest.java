@@ -3,6 +3,7 @@ package campcloth.pages.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import campcloth.cloth.Outfit;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Event;
 import campcloth.event.FireKind;
@@ -90,7 +91,7 @@ class AskedFormTest {
         form.size = null;
         form.evening.fireDistanceM = null;
         form.measures.put("chestCm", 900.0);
-        assertThat(refusedField(() -> form.asking(told(), CATALOGUE.sizes()).about(List::of)))
+        assertThat(refusedField(() -> form.asking(told(), CATALOGUE.sizes(), Outfit.UNTOLD).about(List::of)))
                 .isEqualTo("measures[chestCm]");
     }
 

@@ -8,6 +8,7 @@ import campcloth.advice.Judged;
 import campcloth.advice.Ranking;
 import campcloth.advice.Verdict;
 import campcloth.advice.Warning;
+import campcloth.cloth.Outfit;
 import campcloth.cloth.ShippedCatalogue;
 import campcloth.event.Season;
 import campcloth.fire.FireAdvice;
@@ -75,7 +76,7 @@ class ClothCardTest {
                 .map(entry -> new Candidate(entry.getKey(), entry.getValue()))
                 .toList();
         return ADVISER.rank(
-                form.asking(form.event(new NoEvents(), CATALOGUE.seasons()).event(), CATALOGUE.sizes())
+                form.asking(form.event(new NoEvents(), CATALOGUE.seasons()).event(), CATALOGUE.sizes(), Outfit.UNTOLD)
                         .about(() -> all)
                         .question());
     }

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 
 /** A database that is not there yet: told at once, or awaited as long as was said. */
@@ -28,7 +29,9 @@ class AwaitedDatabaseTest {
                     .hasMessageContaining("cannot be entered")
                     .hasMessageContaining("CAMPCLOTH_DATABASE_WAIT")
                     .hasMessageNotContaining("hush");
-            assertThat(System.nanoTime() - begun).isLessThan(10_000_000_000L);
+            assertThat(Duration.ofNanos(System.nanoTime() - begun))
+                    .as("one try, on a busy machine too")
+                    .isLessThan(Duration.ofMinutes(1));
         }
     }
 
@@ -37,9 +40,16 @@ class AwaitedDatabaseTest {
         try (CutLine line = new CutLine(() -> PORT)) {
             line.cut();
             Executor later = CompletableFuture.delayedExecutor(1500, TimeUnit.MILLISECONDS);
-            CompletableFuture<Void> mending = CompletableFuture.runAsync(line::mend, later);
-            through(line, "").await(Duration.ofSeconds(60));
-            assertThat(mending).isDone();
+            AtomicBoolean mended = new AtomicBoolean();
+            CompletableFuture<Void> mending = CompletableFuture.runAsync(
+                    () -> {
+                        mended.set(true);
+                        line.mend();
+                    },
+                    later);
+            through(line, "").await(Duration.ofMinutes(3));
+            assertThat(mended).isTrue();
+            assertThat(mending).succeedsWithin(Duration.ofMinutes(1));
         }
     }
 

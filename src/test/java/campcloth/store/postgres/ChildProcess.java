@@ -57,7 +57,7 @@ record ChildProcess(Process process, BufferedReader output) implements AutoClose
     /** By its handle, which leaves what it said to be read. */
     void kill() throws InterruptedException {
         process.toHandle().destroyForcibly();
-        if (!process.waitFor(30, TimeUnit.SECONDS)) {
+        if (!process.waitFor(3, TimeUnit.MINUTES)) {
             throw new AssertionError("the child outlived its killing");
         }
     }

@@ -43,6 +43,11 @@ public @interface OnRealPostgres {
                             Map.of(
                                     "spring.datasource.hikari.minimum-idle", "1",
                                     "spring.datasource.hikari.idle-timeout", "10000")));
+            // A machine that is busy with other tests is no database that is away.
+            context.getEnvironment()
+                    .getPropertySources()
+                    .addFirst(new MapPropertySource(
+                            "patience with the pool", Map.of("spring.datasource.hikari.connection-timeout", "60000")));
             context.getEnvironment()
                     .getPropertySources()
                     .addFirst(new MapPropertySource(

@@ -23,7 +23,7 @@ import org.springframework.util.FileSystemUtils;
  * The same start by a user without any power, and folders that belong to somebody else. Needs root, who alone can act as
  * another; where the build runs as an ordinary user, every other test here is that test already.
  */
-@Timeout(value = 180, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Timeout(value = 600, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class OrdinaryUserIT {
 
     private static final int NOBODY = 65534;

@@ -22,6 +22,10 @@ public final class PostgresForTests {
 
     private static final Logger LOG = LoggerFactory.getLogger(PostgresForTests.class);
     private static final int MOST_PROCESSES = 4;
+
+    /** As the container has: one application needs far fewer, but the contexts of many tests share the server. */
+    private static final int MOST_CONNECTIONS = 100;
+
     private static final String IMAGE = "postgres:18-alpine";
 
     /** The way into one database. */
@@ -84,14 +88,21 @@ public final class PostgresForTests {
 
     private static Running ourOwn() {
         OwnPostgres postgres = inAFolderOfItsOwn(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
         Running running =
                 new Running(postgres.entry()::url, Settings.SUPERUSER, postgres.password(), postgres.password());
-        // What tests write need not outlive a power cut. The container that stands for it has the same.
-        onServer(running, "alter system set fsync = off");
-        onServer(running, "select pg_reload_conf()");
-        databasesOfEarlierRuns(running).forEach(name -> onServer(running, "drop database " + name + " with (force)"));
-        return running;
+        if (answer(running, "select 'few' where current_setting('max_connections')::int < " + MOST_CONNECTIONS)
+                .isEmpty()) {
+            Runtime.getRuntime().addShutdownHook(new Thread(postgres::close));
+            // What tests write need not outlive a power cut. The container that stands for it has the same.
+            onServer(running, "alter system set fsync = off");
+            onServer(running, "select pg_reload_conf()");
+            answer(running, "select datname from pg_database where starts_with(datname, 'test_')")
+                    .forEach(name -> onServer(running, "drop database " + name + " with (force)"));
+            return running;
+        }
+        onServer(running, "alter system set max_connections = " + MOST_CONNECTIONS);
+        postgres.close();
+        return ourOwn();
     }
 
     /** Tests run in several processes at a time: the first folder that no other holds. */
@@ -106,19 +117,18 @@ public final class PostgresForTests {
         }
     }
 
-    private static List<String> databasesOfEarlierRuns(Running running) {
-        List<String> names = new ArrayList<>();
+    private static List<String> answer(Running running, String query) {
+        List<String> answer = new ArrayList<>();
         try (Connection connection = running.connect();
                 Statement statement = connection.createStatement();
-                ResultSet rows =
-                        statement.executeQuery("select datname from pg_database where starts_with(datname, 'test_')")) {
+                ResultSet rows = statement.executeQuery(query)) {
             while (rows.next()) {
-                names.add(rows.getString(1));
+                answer.add(rows.getString(1));
             }
         } catch (SQLException failure) {
             throw new IllegalStateException(failure);
         }
-        return names;
+        return answer;
     }
 
     private static void onServer(Running running, String command) {

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -130,10 +131,7 @@ class RestartTest {
 
     @Test
     void aFixedPortIsKept() throws Exception {
-        int free;
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
-            free = socket.getLocalPort();
-        }
+        int free = freePortThatNobodyIsGiven();
         try (OwnPostgres postgres = OwnPostgres.start(folder.data().toString(), free)) {
             assertThat(postgres.url()).contains("127.0.0.1:" + free + "/");
         }
@@ -166,6 +164,23 @@ class RestartTest {
                 .hasMessageContaining("postgres.log");
         Files.writeString(access, good);
         startsWithItsData();
+    }
+
+    /** Below those that the system gives to whoever asks for any, so that nobody has it before the server does. */
+    private static int freePortThatNobodyIsGiven() {
+        int begin = 20_000 + (int) (ProcessHandle.current().pid() % 5_000);
+        return IntStream.range(begin, begin + 5_000)
+                .filter(RestartTest::isFree)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean isFree(int port) {
+        try (ServerSocket socket = new ServerSocket(port, 1, InetAddress.getByName("127.0.0.1"))) {
+            return socket.isBound();
+        } catch (IOException taken) {
+            return false;
+        }
     }
 
     private static void claim(String firstLine) throws IOException {

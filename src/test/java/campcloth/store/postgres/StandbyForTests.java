@@ -10,8 +10,10 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
+import org.awaitility.Awaitility;
 import org.springframework.util.FileSystemUtils;
 
 /**
@@ -21,7 +23,7 @@ import org.springframework.util.FileSystemUtils;
 public final class StandbyForTests implements AutoCloseable {
 
     private static final String MAY_FOLLOW = "host replication " + Settings.SUPERUSER + " 127.0.0.1/32 trust\n";
-    private static final long PATIENCE_NANOS = 60_000_000_000L;
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
 
     private final TestFolder folder;
     private final Secret secret;
@@ -93,23 +95,19 @@ public final class StandbyForTests implements AutoCloseable {
         }
 
         public void promote() throws SQLException {
-            await("select pg_promote(true, 20)", "t");
+            if (!ask("select pg_promote(true, 180)").equals("t")) {
+                throw new IllegalStateException("the standby does not come to be a database of its own");
+            }
         }
 
         /** Asks until it is told that. */
-        public void await(String query, String told) throws SQLException {
-            long end = System.nanoTime() + PATIENCE_NANOS;
-            while (!ask(query).equals(told)) {
-                if (System.nanoTime() - end > 0) {
-                    throw new IllegalStateException(query + " does not come to be " + told);
-                }
-                try {
-                    Thread.sleep(20);
-                } catch (InterruptedException stopped) {
-                    Thread.currentThread().interrupt();
-                    throw new IllegalStateException(stopped);
-                }
-            }
+        public void await(String query, String told) {
+            Awaitility.await(query)
+                    .pollInSameThread()
+                    .pollDelay(Duration.ZERO)
+                    .pollInterval(Duration.ofMillis(20))
+                    .atMost(PATIENCE)
+                    .until(() -> ask(query).equals(told));
         }
 
         /** Waits until all is here that the other has written by now. */

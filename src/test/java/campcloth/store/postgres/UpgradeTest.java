@@ -56,7 +56,7 @@ class UpgradeTest {
 
     private static String body(Connection connection, String table) {
         try {
-            return one(connection, "select string_agg(id || ' ' || body::text, ' ') from " + table);
+            return one(connection, "select string_agg(id || ' ' || body::text, ' ' order by id) from " + table);
         } catch (SQLException failure) {
             throw new IllegalStateException(failure);
         }
