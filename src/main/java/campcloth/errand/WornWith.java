@@ -35,9 +35,7 @@ public record WornWith(List<String> under, List<String> over) {
 
     /** A part with its cloth and the spells through which it is worn. */
     public static String words(OutfitPart part) {
-        return part.kind().words()
-                + part.cloth().map(WornWith::made).orElse(", cloth not told")
-                + when(part);
+        return part.kind().words() + part.cloth().map(WornWith::made).orElse(", cloth not told") + when(part);
     }
 
     private static List<String> words(Outfit outfit, boolean over) {

@@ -65,7 +65,8 @@ class WornWithItTest {
             row(page, FIRST_OVER).getByLabel("When it is worn").selectOption("COOL");
             row(page, SECOND_UNDER).getByLabel("What it is made of").selectOption("not said");
             visitor.button("Rank the cloths").click();
-            assertThat(page.getByText("shirt of shirt linen (100 % flax (linen))").first())
+            assertThat(page.getByText("shirt of shirt linen (100 % flax (linen))")
+                            .first())
                     .isVisible();
             assertThat(page.getByText("cloak of kersey").first()).isVisible();
             visitor.holds();
@@ -97,10 +98,12 @@ class WornWithItTest {
             "/shop" + asked + "&label=100%25+wool"
         }) {
             String page = new String(over.get(path).body(), StandardCharsets.UTF_8);
-            assertThat(page).as(path).contains("shirt of shirt linen (100 % flax (linen))", "cloak of kersey (100 % wool), in ");
+            assertThat(page)
+                    .as(path)
+                    .contains("shirt of shirt linen (100 % flax (linen))", "cloak of kersey (100 % wool), in ");
         }
-        String shop = new String(
-                over.get("/shop" + asked + "&label=100%25+wool").body(), StandardCharsets.UTF_8);
+        String shop =
+                new String(over.get("/shop" + asked + "&label=100%25+wool").body(), StandardCharsets.UTF_8);
         assertThat(shop).contains("name=\"over[0].when\" value=\"COOL\"", "name=\"under[0].cloth\" value=\"LINEN\"");
     }
 
@@ -119,7 +122,10 @@ class WornWithItTest {
         Printed paper = Printed.of(over.get(path + ".pdf").body());
         paper.fits(210, 297);
         assertThat(paper.text().replaceAll("\\s+", " "))
-                .contains("Worn under it", "shirt of shirt linen (100 % flax (linen))", "cloak of kersey (100 % wool), in ");
+                .contains(
+                        "Worn under it",
+                        "shirt of shirt linen (100 % flax (linen))",
+                        "cloak of kersey (100 % wool), in ");
         String sheet = new String(over.get(path).body(), StandardCharsets.UTF_8);
         assertThat(sheet).contains("Hose or trousers (polyester plain weave): ");
     }

@@ -116,8 +116,7 @@ class AccessMatrixTest {
 
     private List<String> aboutThings(Operation operation, Row row, Knocker who) {
         List<String> wrong = new ArrayList<>();
-        String missing =
-                told(calls.send(operation, row, who, KeptThings.nowhere(row.kind()), Whose.NOWHERE));
+        String missing = told(calls.send(operation, row, who, KeptThings.nowhere(row.kind()), Whose.NOWHERE));
         for (Whose whose : row.kind().ways()) {
             if (whose == Whose.OWN && who.isStranger()) {
                 continue;

@@ -99,8 +99,7 @@ final class DescribedCalls {
     private HttpResponse<String> longJob() {
         Call layout = right(api.operation("post", JOBS + "/layouts"));
         HttpResponse<String> taken = send(layout.sending(layout.body().replace("\"seconds\":0.2", "\"seconds\":60")));
-        longJobs.add(
-                new Call("delete", taken.headers().firstValue("Location").orElseThrow(), "", Map.of()));
+        longJobs.add(new Call("delete", taken.headers().firstValue("Location").orElseThrow(), "", Map.of()));
         return taken;
     }
 

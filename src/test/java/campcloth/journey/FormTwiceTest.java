@@ -58,7 +58,9 @@ class FormTwiceTest {
         makesOne("/events/new", form, "event", name);
         form.put("name", name + ", another");
         redirect(send("/events/new", form));
-        assertThat(rows("event", name)).as("typed otherwise it is another event").isEqualTo(2);
+        assertThat(rows("event", name))
+                .as("typed otherwise it is another event")
+                .isEqualTo(2);
     }
 
     @Test

@@ -57,8 +57,8 @@ public class HostedAccounts {
     /** The account of that name, made with those roles where there is none. */
     public synchronized Account account(String name, Set<Role> roles) {
         return accounts.byName(new AccountName(name))
-                .orElseGet(() -> byTheService(() ->
-                        accounts.make(new AccountName(name), roles, new Proof.Password(hash(), false))));
+                .orElseGet(() -> byTheService(
+                        () -> accounts.make(new AccountName(name), roles, new Proof.Password(hash(), false))));
     }
 
     private synchronized String hash() {

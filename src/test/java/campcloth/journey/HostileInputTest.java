@@ -89,7 +89,8 @@ class HostileInputTest {
             }
             for (String number :
                     List.of("-1", "-1e9", "1e9", "1e308", "1e99999", "\"NaN\"", "\"Infinity\"", "1e-320")) {
-                String sent = spot.replacedIn(JSON.readTree(body), JSON.getNodeFactory().stringNode("@@"))
+                String sent = spot.replacedIn(
+                                JSON.readTree(body), JSON.getNodeFactory().stringNode("@@"))
                         .replace("\"@@\"", number);
                 HttpResponse<String> answer = post(path, sent.getBytes(StandardCharsets.UTF_8));
                 assertThat(answer.statusCode())

@@ -98,7 +98,9 @@ public class WornLayers {
     private Optional<Cloth> cloth(WornForm row) {
         if (row.named != null && row.cloth != null) {
             throw Refused.of(
-                    "named", "stands beside what it is made of", "keep one of the two: empty this, or choose \"not said\"");
+                    "named",
+                    "stands beside what it is made of",
+                    "keep one of the two: empty this, or choose \"not said\"");
         }
         if (row.cloth != null) {
             return Optional.of(plain(row.cloth));
@@ -123,8 +125,9 @@ public class WornLayers {
         Cloths.Page found = cloths.page(
                 new ClothSearch(Optional.of(name), Set.of(), Optional.empty(), Optional.empty()), 0, LOOKED_AT);
         List<Cloth> all = found.cloths().stream().map(KeptCloth::cloth).toList();
-        List<Cloth> exact =
-                all.stream().filter(cloth -> cloth.name().equalsIgnoreCase(name)).toList();
+        List<Cloth> exact = all.stream()
+                .filter(cloth -> cloth.name().equalsIgnoreCase(name))
+                .toList();
         if (exact.size() == 1) {
             return exact.get(0);
         }
@@ -149,7 +152,9 @@ public class WornLayers {
         boolean none = all.isEmpty() || found.nearMatches();
         return Refused.of(
                 "named",
-                none ? "is the name of no cloth in the catalogue" : "fits " + found.total() + " cloths of the catalogue",
+                none
+                        ? "is the name of no cloth in the catalogue"
+                        : "fits " + found.total() + " cloths of the catalogue",
                 (such.isEmpty() ? "" : "write the whole name of one, such as " + such + "; or ")
                         + "empty this and choose what it is made of");
     }

@@ -63,9 +63,7 @@ class WornLayersTest {
         form.under.addAll(List.of(new WornForm(), row(Kind.SHIRT, PlainCloth.LINEN), row(Kind.HOSE, null)));
         form.over.add(row(Kind.CLOAK, PlainCloth.WOOL_HEAVY));
         assertThat(form.tellsWorn()).isTrue();
-        assertThat(outfit().parts())
-                .extracting(OutfitPart::kind)
-                .containsExactly(Kind.SHIRT, Kind.HOSE, Kind.CLOAK);
+        assertThat(outfit().parts()).extracting(OutfitPart::kind).containsExactly(Kind.SHIRT, Kind.HOSE, Kind.CLOAK);
         assertThat(outfit().parts().get(0).cloth()).contains(CATALOGUE.cloth("linen-plain-150"));
         assertThat(outfit().parts().get(1).cloth()).isEmpty();
         assertThat(WornWith.of(outfit()))
@@ -135,7 +133,9 @@ class WornLayersTest {
         form.night.airC = 18.0;
         assertThat(outfit().parts().get(0).insulationClo()).contains(0.0);
         assertThat(WornWith.of(outfit()).over().get(0)).endsWith(", put on in none of the spells");
-        assertThat(ADVISER.wornBesides(question())).as("judged for fire all the same").hasSize(1);
+        assertThat(ADVISER.wornBesides(question()))
+                .as("judged for fire all the same")
+                .hasSize(1);
     }
 
     @Test
@@ -169,7 +169,8 @@ class WornLayersTest {
         assertThat(fleece.words()).isEqualTo("garment worn over it of polyester fleece (100 % polyester)");
         assertThat(fleece.warnings()).extracting(Warning::severity).contains(Warning.Severity.STOP);
         assertThat(judged().verdict()).isGreaterThan(Verdict.SUITABLE).isGreaterThanOrEqualTo(plain);
-        assertThat(judged().warnings()).anyMatch(w -> w.text().startsWith("Ruled out of what is worn with it: garment"));
+        assertThat(judged().warnings())
+                .anyMatch(w -> w.text().startsWith("Ruled out of what is worn with it: garment"));
     }
 
     @Test
@@ -232,7 +233,8 @@ class WornLayersTest {
     private static Refusal refusal(Runnable asked) {
         Refusal[] told = new Refusal[1];
         assertThatThrownBy(asked::run)
-                .isInstanceOfSatisfying(Refused.class, caught -> told[0] = caught.refusals().get(0));
+                .isInstanceOfSatisfying(
+                        Refused.class, caught -> told[0] = caught.refusals().get(0));
         return told[0];
     }
 }
