@@ -46,20 +46,20 @@ public record WornWith(List<String> under, List<String> over) {
     }
 
     private static String made(Cloth cloth) {
-        return " of " + cloth.name() + " (" + cloth.blend().words() + ")";
+        return ": " + cloth.name() + ", " + cloth.blend().words();
     }
 
     private static String when(OutfitPart part) {
         if (part.insulationClo().filter(clo -> clo == 0).isPresent()) {
-            return ", put on in none of the spells";
+            return " (put on in none of the spells)";
         }
         return part.spells().isEmpty()
                 ? ""
-                : ", in "
+                : " (only in "
                         + part.spells().stream()
                                 .sorted()
                                 .map(name -> "\"" + name + "\"")
                                 .collect(Collectors.joining(", "))
-                        + " only";
+                        + ")";
     }
 }

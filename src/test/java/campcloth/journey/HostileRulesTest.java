@@ -10,6 +10,8 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,13 +76,19 @@ class HostileRulesTest {
 
     @Test
     void ofManyHandsAtOnceOneWritesAndTheHistoryHoldsIt() throws Exception {
-        List<Integer> statuses = IntStream.range(0, HANDS)
-                .mapToObj(hand -> CompletableFuture.supplyAsync(() -> put("\"0\"", 1, "hand " + hand)))
-                .toList()
-                .stream()
-                .map(CompletableFuture::join)
-                .sorted()
-                .toList();
+        ExecutorService hands = Executors.newFixedThreadPool(HANDS);
+        List<Integer> statuses;
+        try {
+            statuses = IntStream.range(0, HANDS)
+                    .mapToObj(hand -> CompletableFuture.supplyAsync(() -> put("\"0\"", 1, "hand " + hand), hands))
+                    .toList()
+                    .stream()
+                    .map(CompletableFuture::join)
+                    .sorted()
+                    .toList();
+        } finally {
+            hands.shutdown();
+        }
         assertThat(statuses).startsWith(200).endsWith(412).containsOnlyOnce(200).doesNotContain(500);
         assertThat(put("\"1\"", 100, "many")).isEqualTo(200);
         assertThat(put("\"2\"", 101, "too many")).isEqualTo(400);

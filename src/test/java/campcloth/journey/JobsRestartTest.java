@@ -3,7 +3,6 @@ package campcloth.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import campcloth.CampclothApplication;
 import campcloth.job.Job;
 import campcloth.job.JobKind;
 import campcloth.job.JobState;
@@ -17,17 +16,18 @@ import campcloth.supply.Spool;
 import campcloth.supply.SupplierLists.OnBadRow;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
-import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** Jobs when the service starts again, and behind two instances over one database. */
 class JobsRestartTest {
 
     private static final String LIST = "key,name,composition\nA,Linen,100% linen\n";
+
+    /** Long enough to be seen at work and to be interrupted, on a fast machine too; in the end it is done whole. */
+    private static final String SEARCH = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 10");
 
     private final PostgresForTests.Database database = PostgresForTests.fresh();
 
@@ -37,8 +37,7 @@ class JobsRestartTest {
         Job list;
         try (ConfigurableApplicationContext first = started(true)) {
             Jobs jobs = first.getBean(Jobs.class);
-            String longer = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 5");
-            search = jobs.add(NewJob.of(JobKind.LAYOUT, longer));
+            search = jobs.add(NewJob.of(JobKind.LAYOUT, SEARCH));
             until(jobs, search, JobState.RUNNING);
         }
         try (ConfigurableApplicationContext second = started(false)) {
@@ -72,22 +71,16 @@ class JobsRestartTest {
     }
 
     private ConfigurableApplicationContext started(boolean runs) {
-        SpringApplication application = new SpringApplication(CampclothApplication.class);
-        application.setDefaultProperties(Map.of(
-                "spring.datasource.url", database.url(),
-                "spring.datasource.username", database.user(),
-                "spring.datasource.password", database.password(),
-                "server.port", "0",
-                "spring.datasource.hikari.maximum-pool-size", "4",
-                "campcloth.demo", "false",
-                "campcloth.jobs.run", String.valueOf(runs)));
-        return application.run("--server.port=0");
+        return ProgramHere.over(database, "campcloth.jobs.run=" + runs);
     }
 
     private static void until(Jobs jobs, Job job, JobState state) {
-        await().pollInSameThread().atMost(2, TimeUnit.MINUTES).untilAsserted(() -> {
-            Job now = jobs.byId(job.id().toString()).orElseThrow().job();
-            assertThat(now.state()).as(now.toString()).isEqualTo(state);
-        });
+        await().pollInSameThread()
+                .pollInterval(20, TimeUnit.MILLISECONDS)
+                .atMost(4, TimeUnit.MINUTES)
+                .untilAsserted(() -> {
+                    Job now = jobs.byId(job.id().toString()).orElseThrow().job();
+                    assertThat(now.state()).as(now.toString()).isEqualTo(state);
+                });
     }
 }

@@ -11,6 +11,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -30,11 +31,16 @@ class JobsRoadTest {
 
     private static final JsonMapper JSON = new JsonMapper();
     private static final String LIST = "key,name,composition\nA,Linen,100% linen\nB,Wool,100% wool\n";
-    private static final String LONG = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 60");
+
+    /** The longest search that may be asked for. */
+    private static final String LONG = Bodies.LAYOUT.replace("\"seconds\": 0.05", "\"seconds\": 120");
 
     /** Its layouts, one after the other, would take a good minute. */
     private static final String MANY_GARMENTS =
             Bodies.CUTTING_PLAN.replace("\"widthCm\": 140", "\"widthCm\": 110").replace("\"count\": 1", "\"count\": 3");
+
+    /** What is searched is counted in work: where the machine is busy the whole takes longer still, and so may the end. */
+    private static final Duration SOON = Duration.ofSeconds(45);
 
     private final HttpClient http = HttpClient.newHttpClient();
 
@@ -72,7 +78,7 @@ class JobsRoadTest {
         long asked = System.nanoTime();
         assertThat(delete(address).statusCode()).isEqualTo(202);
         assertThat(ended(taken).path("state").asString()).isEqualTo("CANCELLED");
-        assertThat(System.nanoTime() - asked).isLessThan(TimeUnit.SECONDS.toNanos(20));
+        assertThat(System.nanoTime() - asked).isLessThan(SOON.toNanos());
         HttpResponse<String> again = delete(address);
         assertThat(again.statusCode()).isEqualTo(409);
         assertThat(JSON.readTree(again.body()).path("type").asString()).endsWith("job-ended");
@@ -157,7 +163,7 @@ class JobsRoadTest {
     }
 
     private String waitFor(String address, String text) {
-        return await().atMost(2, TimeUnit.MINUTES).until(() -> get(address).body(), body -> body.contains(text));
+        return await().atMost(4, TimeUnit.MINUTES).until(() -> get(address).body(), body -> body.contains(text));
     }
 
     private HttpResponse<String> upload(String supplier, String list) throws Exception {

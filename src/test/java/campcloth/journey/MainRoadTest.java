@@ -35,7 +35,8 @@ class MainRoadTest {
         JsonNode advice = ok(send(
                 "POST",
                 "/api/advice",
-                "{\"eventId\": \"" + eventId + "\", \"garment\": {\"design\": \"tunic\"}, \"limit\": 5}",
+                "{\"eventId\": \"" + eventId + "\", \"garment\": {\"design\": \"tunic\"}, \"cloths\": {\"ids\": "
+                        + CatalogueCloths.ids(port) + "}, \"limit\": 5}",
                 ""));
         assertThat(advice.path("ranking")).hasSize(5);
         JsonNode best = advice.path("ranking").path(0);

@@ -3,10 +3,6 @@ package campcloth.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +11,8 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 /** Requests that no well-behaved client makes, sent byte by byte: refused with a problem, and nothing is bent or lost. */
 @WholeService
 class OddRequestsTest {
+
+    private static final String HOST = "Host: localhost\r\n";
 
     @LocalServerPort
     private int port;
@@ -30,15 +28,14 @@ class OddRequestsTest {
                 "/error"
             })
     void addressesThatAreNoneAreProblems(String path) throws IOException {
-        String answer = send("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+        String answer = get(path);
         assertThat(answer).matches("(?s)HTTP/1.1 4\\d\\d.*");
         isProblem(answer);
     }
 
     @Test
     void aTooLongAddressIsAProblemOrAtLeastRefused() throws IOException {
-        String answer = send(
-                "GET /api/cloths/" + "x".repeat(10_000) + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+        String answer = get("/api/cloths/" + "x".repeat(10_000));
         assertThat(answer).matches("(?s)HTTP/1.1 4\\d\\d.*");
         assertThat(answer).doesNotContain("Exception").doesNotContain("Tomcat");
     }
@@ -53,8 +50,8 @@ class OddRequestsTest {
 
     @Test
     void anAnswerIsJsonWhateverIsAccepted() throws IOException {
-        String answer = send(
-                "GET /api/designs HTTP/1.1\r\nHost: localhost\r\nAccept: application/yaml, text/html\r\nConnection: close\r\n\r\n");
+        String answer = new RawRequests(port)
+                .send("GET /api/designs HTTP/1.1", HOST + "Accept: application/yaml, text/html\r\n", "");
         assertThat(answer).startsWith("HTTP/1.1 200").contains("application/json");
     }
 
@@ -100,7 +97,7 @@ class OddRequestsTest {
 
     @Test
     void aPageUnderAnotherNameCannotUseTheService() throws IOException {
-        String answer = send("GET /api/cloths HTTP/1.1\r\nHost: evil.example\r\nConnection: close\r\n\r\n");
+        String answer = new RawRequests(port).send("GET /api/cloths HTTP/1.1", "Host: evil.example\r\n", "");
         assertThat(answer).startsWith("HTTP/1.1 421");
         isProblem(answer);
     }
@@ -114,7 +111,7 @@ class OddRequestsTest {
     @ParameterizedTest
     @ValueSource(strings = {"minWeightGsm=abc", "page=x", "size=0", "size=501", "minWeightGsm=NaN", "fibre=moonweed"})
     void parametersOutOfFormAreRefusedByName(String query) throws IOException {
-        String answer = send("GET /api/cloths?" + query + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+        String answer = get("/api/cloths?" + query);
         assertThat(answer).matches("(?s)HTTP/1.1 4(00|22).*").doesNotContain("Optional");
         assertThat(answer).contains("\"field\":\"" + query.substring(0, query.indexOf('=')) + "\"");
     }
@@ -124,20 +121,11 @@ class OddRequestsTest {
         assertThat(answer).doesNotContain("<html").doesNotContain("Exception");
     }
 
-    private String post(String path, String type, String body) throws IOException {
-        return send("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type + "\r\nContent-Length: "
-                + body.getBytes(StandardCharsets.UTF_8).length + "\r\nConnection: close\r\n\r\n" + body);
+    private String get(String path) throws IOException {
+        return new RawRequests(port).send("GET " + path + " HTTP/1.1", HOST, "");
     }
 
-    private String send(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", port)) {
-            socket.setSoTimeout(20_000);
-            OutputStream out = socket.getOutputStream();
-            out.write(request.getBytes(StandardCharsets.UTF_8));
-            out.flush();
-            try (InputStream in = socket.getInputStream()) {
-                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            }
-        }
+    private String post(String path, String type, String body) throws IOException {
+        return new RawRequests(port).send("POST " + path + " HTTP/1.1", HOST + RawRequests.contentOf(type, body), body);
     }
 }

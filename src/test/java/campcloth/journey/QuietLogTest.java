@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -72,17 +69,20 @@ class QuietLogTest {
 
     @Test
     void norDoRowsThatTheDatabaseRefuses() {
-        sql.execute("create table if not exists quiet_log (word text primary key)");
-        String insert = "insert into quiet_log values (?)";
-        sql.update("delete from quiet_log");
-        sql.update(insert, MARK);
-        assertThatThrownBy(() -> sql.update(insert, MARK))
-                .isInstanceOf(DataIntegrityViolationException.class)
-                .hasMessageContaining("duplicate key")
-                .hasMessageNotContaining(MARK);
-        assertThatThrownBy(() -> sql.batchUpdate(insert, List.of(new Object[] {MARK}, new Object[] {MARK})))
-                .isInstanceOf(DataIntegrityViolationException.class)
-                .hasMessageNotContaining(MARK);
+        sql.execute("create table quiet_log (word text primary key)");
+        try {
+            String insert = "insert into quiet_log values (?)";
+            sql.update(insert, MARK);
+            assertThatThrownBy(() -> sql.update(insert, MARK))
+                    .isInstanceOf(DataIntegrityViolationException.class)
+                    .hasMessageContaining("duplicate key")
+                    .hasMessageNotContaining(MARK);
+            assertThatThrownBy(() -> sql.batchUpdate(insert, List.of(new Object[] {MARK}, new Object[] {MARK})))
+                    .isInstanceOf(DataIntegrityViolationException.class)
+                    .hasMessageNotContaining(MARK);
+        } finally {
+            sql.execute("drop table quiet_log");
+        }
     }
 
     @Test
@@ -98,8 +98,7 @@ class QuietLogTest {
     private String post(String path, String type, String body) throws IOException {
         return send(
                 "POST " + path + " HTTP/1.1",
-                "Authorization: Bearer " + MARK + "\r\nContent-Type: " + type + "\r\nContent-Length: "
-                        + body.getBytes(StandardCharsets.UTF_8).length + "\r\n",
+                "Authorization: Bearer " + MARK + "\r\n" + RawRequests.contentOf(type, body),
                 body);
     }
 
@@ -108,13 +107,6 @@ class QuietLogTest {
     }
 
     private String send(String line, String headers, String body) throws IOException {
-        try (Socket socket = new Socket("localhost", port)) {
-            socket.setSoTimeout(20_000);
-            OutputStream out = socket.getOutputStream();
-            out.write((line + "\r\nHost: localhost\r\nConnection: close\r\n" + headers + "\r\n" + body)
-                    .getBytes(StandardCharsets.UTF_8));
-            out.flush();
-            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        }
+        return new RawRequests(port).send(line, "Host: localhost\r\n" + headers, body);
     }
 }

@@ -2,20 +2,10 @@ package campcloth.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import campcloth.access.Asker;
-import campcloth.access.KeyedCall;
-import campcloth.access.KeyedCalls;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -26,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -40,7 +29,6 @@ class SameCallTwiceTest {
     private static final String LIST = "key,name,composition\nA,Linen,100% linen\n";
     private static final int AT_ONCE = 8;
 
-    private final HttpClient http = HttpClient.newHttpClient();
     private final String key = UUID.randomUUID().toString();
 
     @LocalServerPort
@@ -48,9 +36,6 @@ class SameCallTwiceTest {
 
     @Autowired
     private JdbcTemplate sql;
-
-    @Autowired
-    private KeyedCalls calls;
 
     static Stream<Arguments> creating() {
         return Stream.of(
@@ -104,7 +89,7 @@ class SameCallTwiceTest {
         assertThat(one).isNotEqualTo(two);
         long before = rows("event");
         for (int i = 0; i < 2; i++) {
-            send(request("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION));
+            new KeyedPosts(port).send("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION);
         }
         assertThat(rows("event")).isEqualTo(before + 2);
     }
@@ -151,7 +136,7 @@ class SameCallTwiceTest {
     void whileTheFirstIsWorkedOnTheSecondIsToldToWait() throws Exception {
         post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, key);
         cutShort();
-        sql.update("update keyed_call set busy_until = now() + interval '1 minute'"
+        sql.update("update keyed_call set busy_until = now() + interval '1 hour'"
                 + " where claimed_at = (select max(claimed_at) from keyed_call)");
         HttpResponse<String> busy = post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, key);
         assertThat(busy.statusCode()).isEqualTo(409);
@@ -164,52 +149,6 @@ class SameCallTwiceTest {
         assertThat(post("/api/events", "{}", key).statusCode()).isEqualTo(400);
         assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, key).statusCode())
                 .isEqualTo(201);
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"", " ", "\"\"", "\"a", "a\"b", "a b", "\"a b\"", "a\tb", "\"a\\b\""})
-    void aKeyThatIsNoneIsRefused(String hostile) throws Exception {
-        HttpResponse<String> answer;
-        try {
-            answer = post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, hostile);
-        } catch (IllegalArgumentException notEvenAHeader) {
-            return;
-        }
-        assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(JSON.readTree(answer.body()).at("/errors/0/field").asString())
-                .isEqualTo("Idempotency-Key");
-    }
-
-    @Test
-    void keysOfEveryVisibleSignAreKeysAndLongOrSeveralAreNone() throws Exception {
-        String odd = "!#$%&'()*+,-./:;<=>?@[]^_`{|}~" + key;
-        assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, odd).statusCode())
-                .isEqualTo(201);
-        assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, "\"\\\"\\\\" + key + "\"")
-                        .statusCode())
-                .isEqualTo(201);
-        assertThat(post("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION, "x".repeat(101))
-                        .statusCode())
-                .isEqualTo(400);
-        assertThat(send(request("/api/events", Bodies.EVENT_WITH_EVERY_CONDITION)
-                                .header("Idempotency-Key", key)
-                                .header("Idempotency-Key", key + "2"))
-                        .statusCode())
-                .isEqualTo(400);
-        assertThat(post("/api/events", " ".repeat(2 * 1024 * 1024), key).statusCode())
-                .isEqualTo(413);
-        assertThat(post("/api/fire", Bodies.FIRE_IN_AN_OUTFIT, "not looked at \u00e9".substring(0, 13))
-                        .statusCode())
-                .isEqualTo(200);
-    }
-
-    @Test
-    void keysOfDifferentAskersHaveNothingToDoWithEachOther() {
-        Asker one = Asker.of(UUID.randomUUID(), Set.of());
-        Asker other = Asker.of(UUID.randomUUID(), Set.of());
-        assertThat(calls.begin(new KeyedCall(one, "x", key, "1"))).isInstanceOf(KeyedCalls.Start.First.class);
-        assertThat(calls.begin(new KeyedCall(other, "x", key, "2"))).isInstanceOf(KeyedCalls.Start.First.class);
-        assertThat(calls.begin(new KeyedCall(one, "x", key, "1"))).isInstanceOf(KeyedCalls.Start.Running.class);
     }
 
     @Test
@@ -237,16 +176,6 @@ class SameCallTwiceTest {
     }
 
     private HttpResponse<String> post(String path, String body, String withKey) throws Exception {
-        return send(request(path, body).header("Idempotency-Key", withKey));
-    }
-
-    private HttpRequest.Builder request(String path, String body) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                .header("Content-Type", body.startsWith("key,") ? "text/csv" : "application/json")
-                .POST(BodyPublishers.ofString(body));
-    }
-
-    private HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
-        return http.send(request.build(), BodyHandlers.ofString());
+        return new KeyedPosts(port).send(path, body, withKey);
     }
 }

@@ -115,14 +115,15 @@ class SwatchRoadTest {
 
     @Test
     void aClothOfTheCatalogueCountsAsEditedOnceItIsMeasured() throws Exception {
-        JsonNode told = JSON.readTree(send("POST", "/api/cloths/acrylic-tweed-look-300/swatches", """
+        String blanket = "/api/cloths/acrylic-blanket-300";
+        assertThat(get(blanket).path("origin").asString()).isEqualTo("CATALOGUE");
+        JsonNode told =
+                JSON.readTree(send("POST", blanket + "/swatches", """
                 {"drip": {"seconds": [60.0, 60.0]}}
-                """, "")
-                .body());
+                """, "").body());
         assertThat(told.path("absorbency").asString()).isEqualTo("REPELS");
         assertThat(told.path("figures")).isEmpty();
-        assertThat(get("/api/cloths/acrylic-tweed-look-300").path("origin").asString())
-                .isEqualTo("EDITED");
+        assertThat(get(blanket).path("origin").asString()).isEqualTo("EDITED");
     }
 
     @Test

@@ -1,11 +1,9 @@
 package campcloth.journey;
 
 import campcloth.access.Account;
-import campcloth.access.Asker;
 import campcloth.access.ShareKey;
 import campcloth.journey.KeptThings.Kind;
 import campcloth.journey.KeptThings.Thing;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +17,6 @@ final class ThingsOfAll {
     private final KeptThings things;
     private final HostedAccounts accounts;
     private final Map<Cell, Thing> made = new HashMap<>();
-    private final List<Thing> working = new ArrayList<>();
 
     ThingsOfAll(KeptThings things, HostedAccounts accounts) {
         this.things = things;
@@ -49,18 +46,8 @@ final class ThingsOfAll {
 
     /** Somebody changed it; the next who asks gets another. */
     void used(Thing thing, Knocker who, Whose whose) {
+        things.end(thing);
         made.remove(cell(thing.kind(), who, whose));
-        if (thing.kind() == Kind.JOB) {
-            working.add(thing);
-        }
-    }
-
-    /** A job that somebody handed in: it need not be worked on. */
-    void handedIn(String job, Knocker who) {
-        Account account = account(who);
-        Thing thing = new Thing(Kind.JOB, job, job, Asker.of(account.id(), account.roles()), Optional.empty());
-        things.cancel(thing);
-        working.add(thing);
     }
 
     String state(Thing thing) {
@@ -85,13 +72,8 @@ final class ThingsOfAll {
         };
     }
 
-    /** Ends what still works, so that it takes no place from whoever asks next. */
+    /** Ends what still works. */
     void end() {
-        made.values().stream().filter(thing -> thing.kind() == Kind.JOB).forEach(working::add);
-        made.keySet().removeIf(cell -> cell.kind() == Kind.JOB);
-        if (!working.isEmpty()) {
-            things.end(working);
-            working.clear();
-        }
+        List.copyOf(made.values()).forEach(things::end);
     }
 }

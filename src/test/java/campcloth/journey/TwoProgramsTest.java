@@ -3,7 +3,6 @@ package campcloth.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import campcloth.CampclothApplication;
 import campcloth.store.postgres.PostgresForTests;
 import java.io.IOException;
 import java.net.URI;
@@ -13,7 +12,6 @@ import java.net.http.HttpResponse;
 import java.sql.Connection;
 import java.sql.Statement;
 import org.junit.jupiter.api.Test;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,8 +27,8 @@ class TwoProgramsTest {
 
     @Test
     void whatIsEditedAtOneRanksByItsNewFiguresAtTheOther() throws Exception {
-        try (ConfigurableApplicationContext one = start();
-                ConfigurableApplicationContext other = start()) {
+        try (ConfigurableApplicationContext one = ProgramHere.over(database);
+                ConfigurableApplicationContext other = ProgramHere.over(database)) {
             HttpResponse<String> made = send(one, "POST", "/api/cloths", cloth(150), "");
             assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
             String id = JSON.readTree(made.body()).path("id").asString();
@@ -99,24 +97,13 @@ class TwoProgramsTest {
     private HttpResponse<String> send(
             ConfigurableApplicationContext program, String method, String path, String body, String ifMatch)
             throws IOException, InterruptedException {
-        int port = program.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+        URI uri = URI.create("http://127.0.0.1:" + ProgramHere.port(program) + path);
+        HttpRequest.Builder request = HttpRequest.newBuilder(uri)
                 .header("Content-Type", "application/json")
                 .method(method, HttpRequest.BodyPublishers.ofString(body));
         if (!ifMatch.isEmpty()) {
             request.header("If-Match", ifMatch);
         }
         return http.send(request.build(), HttpResponse.BodyHandlers.ofString());
-    }
-
-    private ConfigurableApplicationContext start() {
-        return new SpringApplicationBuilder(CampclothApplication.class)
-                .run(
-                        "--campcloth.demo=false",
-                        "--server.port=0",
-                        "--spring.datasource.hikari.maximum-pool-size=4",
-                        "--spring.datasource.url=" + database.url(),
-                        "--spring.datasource.username=" + database.user(),
-                        "--spring.datasource.password=" + database.password());
     }
 }

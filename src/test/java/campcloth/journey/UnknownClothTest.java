@@ -7,13 +7,10 @@ import campcloth.fire.RuleOutcome.Outcome;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.annotation.DirtiesContext;
-import org.springframework.test.annotation.DirtiesContext.ClassMode;
 import tools.jackson.databind.JsonNode;
 
 /** Over HTTP too, a cloth of which nobody knows anything stands no better than any cloth of the catalogue, and of nothing else. */
 @WholeService
-@DirtiesContext(classMode = ClassMode.BEFORE_CLASS)
 class UnknownClothTest {
 
     private static final String UNKNOWN =
@@ -33,7 +30,7 @@ class UnknownClothTest {
                 "\"PASSING\", \"kind\": \"BONFIRE\" | \"allowedFibres\": [\"wool\", \"flax\"], \"roles\": [\"COOKING\"]",
                 "\"COOKING\", \"distanceM\": 1 | \"plainSurfaceOnly\": true, \"closeFitOnly\": true"
             })
-    void aClothOfWhichNothingIsKnownIsNoBetterThanAny(String fire, String rule) {
+    void aClothOfWhichNothingIsKnownIsNoBetterThanAny(String fire, String rule) throws Exception {
         JsonNode ranking =
                 new BareCalls(port, "/api/advice").answer(request(fire, rule)).path("ranking");
         assertThat(ranking.size()).isGreaterThan(100);
@@ -66,14 +63,14 @@ class UnknownClothTest {
         throw new AssertionError("no fire criterion");
     }
 
-    private static String request(String fire, String rule) {
+    private String request(String fire, String rule) throws Exception {
         return """
                 {"event": {"name": "Wendlow river camp", "season": "SUMMER", "spells": [
                    {"name": "fireside", "hours": 3, "airC": 15, "humidityPercent": 60, "windMs": 1, "sun": "NONE",
                     "activity": "SEATED", "fire": {"role": %s}}],
                    "rules": [{"authority": "VENUE", "statement": "As posted at the gate", %s}]},
                  "garment": {"design": "tunic", "wearer": {"chestCm": 98}},
-                 "cloths": {"filter": {"minWeightGsm": 0, "maxWeightGsm": 2000}, "inline": [%s]}, "limit": 500}
-                """.formatted(fire, rule, UNKNOWN);
+                 "cloths": {"ids": %s, "inline": [%s]}, "limit": 500}
+                """.formatted(fire, rule, CatalogueCloths.ids(port), UNKNOWN);
     }
 }

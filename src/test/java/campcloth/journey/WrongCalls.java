@@ -58,7 +58,8 @@ final class WrongCalls {
 
     /** The call for the end of a job that has ended. */
     private Call ended(Call cancel) {
-        calls.end(cancel);
+        calls.cancel(cancel);
+        calls.awaitEnds();
         return cancel;
     }
 
