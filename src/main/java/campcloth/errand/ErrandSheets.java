@@ -82,7 +82,9 @@ public final class ErrandSheets {
 
     /** About the cloth, and about what is worn besides: the most urgent first. */
     private List<Warning> warnings(ForEverybody judged, Asked asked) {
-        Stream<Warning> besides = fire.wornBesides(asked.question().outfit(), asked.question().event()).stream()
+        Stream<Warning> besides = fire
+                .wornBesides(asked.question().outfit(), asked.question().event())
+                .stream()
                 .flatMap(part -> part.judgement().warnings().stream())
                 .map(Warning::of);
         return Stream.concat(judged.warnings().stream(), besides)

@@ -35,9 +35,7 @@ public record WornWith(List<String> under, List<String> over) {
 
     /** A part with its cloth and the spells through which it is worn. */
     public static String words(OutfitPart part) {
-        return part.kind().words()
-                + part.cloth().map(WornWith::made).orElse(", cloth not told")
-                + when(part);
+        return part.kind().words() + part.cloth().map(WornWith::made).orElse(", cloth not told") + when(part);
     }
 
     private static List<String> words(Outfit outfit, boolean over) {
@@ -48,20 +46,20 @@ public record WornWith(List<String> under, List<String> over) {
     }
 
     private static String made(Cloth cloth) {
-        return " of " + cloth.name() + " (" + cloth.blend().words() + ")";
+        return ": " + cloth.name() + ", " + cloth.blend().words();
     }
 
     private static String when(OutfitPart part) {
         if (part.insulationClo().filter(clo -> clo == 0).isPresent()) {
-            return ", put on in none of the spells";
+            return " (put on in none of the spells)";
         }
         return part.spells().isEmpty()
                 ? ""
-                : ", in "
+                : " (only in "
                         + part.spells().stream()
                                 .sorted()
                                 .map(name -> "\"" + name + "\"")
                                 .collect(Collectors.joining(", "))
-                        + " only";
+                        + ")";
     }
 }

@@ -53,8 +53,7 @@ public final class FormErrors {
 
     /** What could not be read is told as that alone: to the core it is missing. */
     private static boolean isUnreadable(BindingResult form, String field) {
-        return !field.isEmpty()
-                && form.getFieldErrors(field).stream().anyMatch(FieldError::isBindingFailure);
+        return !field.isEmpty() && form.getFieldErrors(field).stream().anyMatch(FieldError::isBindingFailure);
     }
 
     private static boolean isThere(BindingResult form, String field) {

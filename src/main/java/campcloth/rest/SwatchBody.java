@@ -35,7 +35,9 @@ record SwatchBody(
         @Schema(description = "who measured, with what; goes into the source of the figures") @Nullable @Size(max = 500)
         String note,
 
-        @Schema(description = "whether the piece had lain in air of 20 degrees Celsius and 65 % humidity; no where it is left out")
+        @Schema(
+                description =
+                        "whether the piece had lain in air of 20 degrees Celsius and 65 % humidity; no where it is left out")
         @Nullable
         Boolean conditioned,
 

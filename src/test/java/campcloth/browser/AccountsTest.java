@@ -119,7 +119,7 @@ class AccountsTest {
             assertThat(page.locator("#name-wrong")).isVisible();
             visitor.holds();
             page.getByLabel("Maker").uncheck();
-            visitor.button("Make an account").click();
+            visitor.follow(visitor.button("Make an account"));
             assertThat(page.getByText("Tick one at least").first()).isVisible();
             page.getByLabel("Maker").check();
             page.getByLabel("Name").fill(name);

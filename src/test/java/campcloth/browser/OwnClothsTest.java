@@ -132,7 +132,8 @@ class OwnClothsTest {
                 Map.of(Property.WEIGHT_GSM, Figure.exact(250, Basis.DECLARED, DRAWING)),
                 DRAWING + SCRIPT + TURNED + "w".repeat(1500));
         String one = cloths.add(worst).id();
-        String other = cloths.add(NamedCloth.of(cloths, fibres, long200, "wool")).id();
+        String other =
+                cloths.add(NamedCloth.of(cloths, fibres, long200, "wool")).id();
         try (Visitor visitor = new Visitor(visit, port)) {
             for (String address : new String[] {
                 "/cloths?text=" + mark,

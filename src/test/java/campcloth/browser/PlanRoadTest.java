@@ -151,8 +151,7 @@ class PlanRoadTest {
             looked(visitor, "Cloths for this garment: Shirt of rectangles");
             assertThat(page.getByRole(AriaRole.ARTICLE)).hasCount(1);
             assertThat(page.getByRole(AriaRole.ARTICLE)).containsText("<script>alert(1)</script>");
-            visitor.at("/plan/compare?event=" + event.id() + "&design=shirt&cloth=" + hostile.id() + "&cloth="
-                    + LINEN);
+            visitor.at("/plan/compare?event=" + event.id() + "&design=shirt&cloth=" + hostile.id() + "&cloth=" + LINEN);
             looked(visitor, "Side by side for this garment: Shirt of rectangles");
             visitor.at("/plan/better?event=" + event.id() + "&design=shirt&cloth=" + hostile.id());
             looked(visitor, "What would better the verdict");

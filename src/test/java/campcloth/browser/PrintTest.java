@@ -112,6 +112,19 @@ class PrintTest {
         }
     }
 
+    @Test
+    void asMuchAsCanBeWornWithItFitsToo() {
+        String worn = IntStream.range(0, 4)
+                .mapToObj(i -> "&under[" + i + "].kind=WARM_UNDERWEAR&under[" + i + "].cloth=POLYCOTTON&over[" + i
+                        + "].kind=OVERGARMENT&over[" + i + "].cloth=FLEECE&over[" + i + "].when=COOL")
+                .collect(Collectors.joining());
+        String path =
+                new SheetSamples(port).made("event=" + ruled(40, 300) + "&design=tunic&size=M-M" + worn, CLOTH, "");
+        fitsBothPapers(path);
+        assertThat(Printed.of(pdf(path, "a4")).text().replaceAll("\\s+", " "))
+                .contains("Worn over it garment worn over it: polyester fleece", "more, on the page of this sheet");
+    }
+
     /** An event with so many rules, every third of which forbids what melts and every third of which only a person can judge. */
     private String ruled(int rules, int characters) {
         List<SafetyRule> all = IntStream.range(0, rules)

@@ -2,7 +2,6 @@ package campcloth.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import campcloth.errand.Errand;
 import campcloth.errand.Errands;
@@ -12,15 +11,11 @@ import campcloth.event.KeptEvent;
 import campcloth.event.Season;
 import campcloth.event.Seasons;
 import campcloth.job.LayoutGate;
+import campcloth.rest.FullGate;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.net.http.HttpResponse;
-import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -170,34 +165,14 @@ class SheetTest {
     }
 
     @Test
-    void whereAllPlacesAreTakenTheFormIsSentAwayInTime() throws InterruptedException {
-        CountDownLatch inside = new CountDownLatch(LayoutGate.PLACES);
-        CountDownLatch done = new CountDownLatch(1);
-        await().atMost(Duration.ofMinutes(2)).until(() -> gate.load().working() == 0);
-        ExecutorService searching = Executors.newFixedThreadPool(LayoutGate.PLACES);
-        try {
-            for (int i = 0; i < LayoutGate.PLACES; i++) {
-                searching.execute(() -> gate.through(() -> {
-                    inside.countDown();
-                    try {
-                        return done.await(180, TimeUnit.SECONDS);
-                    } catch (InterruptedException stopped) {
-                        Thread.currentThread().interrupt();
-                        return false;
-                    }
-                }));
-            }
-            assertThat(inside.await(60, TimeUnit.SECONDS)).isTrue();
+    void whereAllPlacesAreTakenTheFormIsSentAwayInTime() throws Exception {
+        FullGate.whileFull(gate, () -> {
             HttpResponse<String> answer = new SheetSamples(port)
                     .post("/plan/sheets", "asked=" + SheetSamples.encoded(ASKED) + "&cloth=" + CLOTH);
             assertThat(answer.statusCode()).isEqualTo(503);
             assertThat(answer.headers().firstValue("Retry-After")).hasValue("5");
             assertThat(answer.body()).contains("Too many at once");
-        } finally {
-            done.countDown();
-            searching.shutdown();
-        }
-        assertThat(searching.awaitTermination(60, TimeUnit.SECONDS)).isTrue();
+        });
     }
 
     private String text(String path) {

@@ -91,8 +91,7 @@ class WholeRoadTest {
         assertThat(visitor.heading("Cloths for this garment: Tunic")).isVisible();
         Locator best = page.getByRole(AriaRole.ARTICLE).first();
         String name = best.getByRole(AriaRole.HEADING).locator("bdi").first().innerText();
-        visitor.follow(
-                best.getByRole(AriaRole.LINK, new Locator.GetByRoleOptions().setName("Choose this cloth")));
+        visitor.follow(best.getByRole(AriaRole.LINK, new Locator.GetByRoleOptions().setName("Choose this cloth")));
         return name;
     }
 

@@ -2,7 +2,6 @@ package campcloth.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import campcloth.access.Holding;
 import campcloth.cloth.KeptCloth.Origin;

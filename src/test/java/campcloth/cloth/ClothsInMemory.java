@@ -57,8 +57,7 @@ public final class ClothsInMemory implements Cloths {
                 found.stream().skip((long) page * size).limit(size).toList(),
                 found.size(),
                 false,
-                new ClothFacets(
-                        none, none, none, none, new ClothFacets.Prices(Optional.empty(), Optional.empty(), 0)));
+                new ClothFacets(none, none, none, none, new ClothFacets.Prices(Optional.empty(), Optional.empty(), 0)));
     }
 
     @Override

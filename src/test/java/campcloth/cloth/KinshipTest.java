@@ -88,7 +88,8 @@ class KinshipTest {
     @Test
     void fartherWeightIsNeverNearer() {
         Samples.tries(44, CASES, random -> {
-            Cloth cloth = Samples.drawn(random).with(Property.WEIGHT_GSM, Samples.known(Samples.between(random, 50, 400)));
+            Cloth cloth =
+                    Samples.drawn(random).with(Property.WEIGHT_GSM, Samples.known(Samples.between(random, 50, 400)));
             double gsm = cloth.required(Property.WEIGHT_GSM).value();
             double factor = Samples.between(random, 1, 2);
             double more = factor * Samples.between(random, 1, 2);

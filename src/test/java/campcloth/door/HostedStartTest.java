@@ -81,7 +81,8 @@ class HostedStartTest {
         try (ConfigurableApplicationContext one = start()) {
             Browsing browser = Browsing.as(port(one), "reeve");
             session = browser.session().orElseThrow().getValue();
-            try (ConfigurableApplicationContext other = start("--campcloth.limits.logins-per-minute=" + LOGINS_A_MINUTE)) {
+            try (ConfigurableApplicationContext other =
+                    start("--campcloth.limits.logins-per-minute=" + LOGINS_A_MINUTE)) {
                 assertThat(Cookies.get(port(other), "/cloths", session).statusCode())
                         .isEqualTo(200);
                 loginsAreLimited(port(other));

@@ -108,7 +108,8 @@ class TunicTest {
     void splitsShortenTheSideSeamAndAreHemmed() {
         Garment plain = tunic(WEARER, Options.USUAL);
         Garment split = tunic(WEARER, Options.of(Map.of("sideSplits", true, "splitLengthCm", 25)));
-        assertThat(seamCm(plain, "sides and sleeves") - seamCm(split, "sides and sleeves")).isCloseTo(50, within(1e-9));
+        assertThat(seamCm(plain, "sides and sleeves") - seamCm(split, "sides and sleeves"))
+                .isCloseTo(50, within(1e-9));
         assertThat(split.sewing().hems()).extracting(Hem::edge).contains("side split");
         assertThat(plain.sewing().hems()).extracting(Hem::edge).doesNotContain("side split");
     }

@@ -22,7 +22,8 @@ class OrderlyEndIT {
             """;
 
     /** The work of a search is counted, so where the machine is busy it takes longer than the program would wait. */
-    private static final Map<String, String> NO_END_OF_PATIENCE = Map.of("SPRING_LIFECYCLE_TIMEOUT_PER_SHUTDOWN_PHASE", "4m");
+    private static final Map<String, String> NO_END_OF_PATIENCE =
+            Map.of("SPRING_LIFECYCLE_TIMEOUT_PER_SHUTDOWN_PHASE", "4m");
 
     @TempDir
     Path folder;

@@ -90,7 +90,8 @@ final class PackedProgram implements AutoCloseable {
     }
 
     HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        HttpRequest request = HttpRequest.newBuilder(uri(path)).timeout(PATIENCE).build();
+        HttpRequest request =
+                HttpRequest.newBuilder(uri(path)).timeout(PATIENCE).build();
         return http.send(request, HttpResponse.BodyHandlers.ofString());
     }
 

@@ -87,7 +87,8 @@ class AskedBindingTest {
 
     @Test
     void whatIsNoLayerIsToldAtItsRow() {
-        BindingResult result = bound(Map.of("under[1].kind", "SPACESUIT", "over[0].cloth", "lead", "over[0].when", "X"));
+        BindingResult result =
+                bound(Map.of("under[1].kind", "SPACESUIT", "over[0].cloth", "lead", "over[0].when", "X"));
         assertThat(result.hasFieldErrors("under[1].kind")).isTrue();
         assertThat(result.hasFieldErrors("over[0].cloth")).isTrue();
         assertThat(result.hasFieldErrors("over[0].when")).isTrue();

@@ -11,7 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 
 /** A gate all of whose places are taken for as long as something is tried, whoever stood in it before. */
-final class FullGate {
+public final class FullGate {
 
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
@@ -19,13 +19,13 @@ final class FullGate {
     private static final Duration HELD_AT_MOST = Duration.ofMinutes(10);
 
     /** What is tried meanwhile. */
-    interface Trial {
+    public interface Trial {
         void run() throws Exception;
     }
 
     private FullGate() {}
 
-    static void whileFull(Gate gate, Trial trial) throws Exception {
+    public static void whileFull(Gate gate, Trial trial) throws Exception {
         CountDownLatch inside = new CountDownLatch(Gate.PLACES);
         CountDownLatch done = new CountDownLatch(1);
         ExecutorService holders = Executors.newFixedThreadPool(Gate.PLACES);

@@ -19,7 +19,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -165,11 +165,10 @@ class LoginWaitsTest {
 
     /** How many lines some work adds to the audit log, whatever others note and remove meanwhile. */
     private long notedBy(Runnable work) {
-        return Optional.ofNullable(transaction.execute(status -> {
-                    work.run();
-                    return sql.queryForObject(
-                            "select count(*) from audit_entry where xmin = pg_current_xact_id()::xid", Long.class);
-                }))
-                .orElseThrow();
+        return Objects.requireNonNull(transaction.execute(status -> {
+            work.run();
+            return Objects.requireNonNull(sql.queryForObject(
+                    "select count(*) from audit_entry where xmin = pg_current_xact_id()::xid", Long.class));
+        }));
     }
 }

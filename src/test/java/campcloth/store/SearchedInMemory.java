@@ -67,10 +67,7 @@ final class SearchedInMemory {
     /** The same over some of the cloths alone. */
     SearchedInMemory among(Set<String> ids) {
         return new SearchedInMemory(
-                cloths.stream()
-                        .filter(known -> ids.contains(known.kept().id()))
-                        .toList(),
-                this);
+                cloths.stream().filter(known -> ids.contains(known.kept().id())).toList(), this);
     }
 
     Set<String> ids(ClothSearch search) {

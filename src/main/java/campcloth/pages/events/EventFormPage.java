@@ -153,14 +153,12 @@ class EventFormPage {
     }
 
     private Optional<Event> ruled(EventForm form, BindingResult typed, Event before) {
-        Optional<Event> event =
-                FormErrors.caught(typed, EventForm::field, () -> before.withRules(form.rules(fibres)));
+        Optional<Event> event = FormErrors.caught(typed, EventForm::field, () -> before.withRules(form.rules(fibres)));
         return event.filter(all -> !typed.hasErrors());
     }
 
     private Optional<Event> event(EventForm form, BindingResult typed, Optional<Event> before) {
-        Optional<Event> event =
-                FormErrors.caught(typed, EventForm::field, () -> form.event(seasons, fibres, before));
+        Optional<Event> event = FormErrors.caught(typed, EventForm::field, () -> form.event(seasons, fibres, before));
         return event.filter(all -> !typed.hasErrors());
     }
 

@@ -106,13 +106,7 @@ public class AskedForm {
             }
         }
         return new WantedGarment(
-                chosen.key(),
-                used,
-                Optional.ofNullable(size),
-                Optional.ofNullable(nextToSkin),
-                1,
-                Map.of(),
-                outfit);
+                chosen.key(), used, Optional.ofNullable(size), Optional.ofNullable(nextToSkin), 1, Map.of(), outfit);
     }
 
     /** What was measured, and the size for the rest. */

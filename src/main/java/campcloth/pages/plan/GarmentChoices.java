@@ -74,24 +74,27 @@ public class GarmentChoices {
         model.addAttribute("seasons", words("plan.season", Season.values()));
         model.addAttribute("wornOpen", form.tellsWorn() || form.more != null || hasErrors(binding, "under[", "over["));
         model.addAttribute(
-                "wornRows",
-                Map.of("under", rows("under", form.under, binding), "over", rows("over", form.over, binding)));
+                "wornRows", Map.of("under", rows("under", form, binding), "over", rows("over", form, binding)));
         model.addAttribute("wornKinds", Map.of("under", WornForm.UNDER, "over", WornForm.OVER));
         model.addAttribute("wornCloths", PlainCloth.values());
+        List<Choice> whens = new ArrayList<>(List.of(new Choice("", text("plan.worn.when.always"))));
+        whens.addAll(words("plan.worn.when", WornForm.When.values()));
+        model.addAttribute("wornWhens", whens);
         model.addAttribute("mostWorn", WornForm.MOST);
         model.addAttribute("uses", words("plan.use", ClothingUse.values()));
         chosen.ifPresent(kept -> model.addAttribute("chosen", EventLine.of(TakenEvent.of(kept), fibres)));
     }
 
-    /** Numbers of the rows that are shown: those in which something was told, and an empty one while there may be more. */
-    private static List<Integer> rows(String side, List<WornForm> worn, BindingResult binding) {
+    /** Numbers of the rows that are shown: those in which something was told, and an empty one where there is none or more are wanted. */
+    private static List<Integer> rows(String side, AskedForm form, BindingResult binding) {
+        List<WornForm> worn = side.equals("under") ? form.under : form.over;
         List<Integer> shown = new ArrayList<>();
         for (int i = 0; i < worn.size(); i++) {
             if (!worn.get(i).isEmpty() || hasErrors(binding, side + "[" + i + "]")) {
                 shown.add(i);
             }
         }
-        if (shown.size() < WornForm.MOST) {
+        if (shown.isEmpty() || form.more != null && shown.size() < WornForm.MOST) {
             shown.add(worn.size());
             worn.add(new WornForm());
         }

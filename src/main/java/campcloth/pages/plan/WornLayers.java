@@ -72,16 +72,16 @@ public class WornLayers {
     }
 
     private static OutfitPart tooMany() {
-        throw Refused.of("kind", "is one too many", "tell of " + WornForm.MOST + " at most, the thickest");
+        throw Refused.of("kind", "it is one too many", "tell of " + WornForm.MOST + " at most, the thickest");
     }
 
     private OutfitPart part(WornForm row, List<Kind> kinds, Event event) {
         Kind kind = row.kind;
         if (kind == null) {
-            throw Refused.of("kind", "is not chosen", "choose what is worn, or empty the row");
+            throw Refused.of("kind", "it is not said what is worn", "choose it, or empty the row");
         }
         if (!kinds.contains(kind)) {
-            throw Refused.of("kind", "is " + kind.words() + ", which is not worn there", "choose one of the list");
+            throw Refused.of("kind", Words.quoted(kind.words()) + " is not worn there", "choose one of the list");
         }
         Optional<Cloth> cloth = cloth(row);
         if (row.when == null) {
@@ -98,7 +98,9 @@ public class WornLayers {
     private Optional<Cloth> cloth(WornForm row) {
         if (row.named != null && row.cloth != null) {
             throw Refused.of(
-                    "named", "stands beside what it is made of", "keep one of the two: empty this, or choose \"not said\"");
+                    "named",
+                    Words.quoted(row.named) + " stands beside what it is made of",
+                    "keep one of the two: empty this, or choose \"not said\"");
         }
         if (row.cloth != null) {
             return Optional.of(plain(row.cloth));
@@ -111,36 +113,39 @@ public class WornLayers {
                 .map(KeptCloth::cloth)
                 .orElseThrow(() -> Refused.of(
                         "cloth",
-                        "stands for a cloth that was taken out of the catalogue",
+                        "its cloth was taken out of the catalogue",
                         "name another cloth of the catalogue in its place"));
     }
 
     private Cloth named(String name) {
         if (name.length() > LONGEST_NAME) {
             throw Refused.of(
-                    "named", "has " + name.length() + " characters", "write " + LONGEST_NAME + " of its name at most");
+                    "named",
+                    "the name has " + name.length() + " characters",
+                    "write " + LONGEST_NAME + " of its name at most");
         }
         Cloths.Page found = cloths.page(
                 new ClothSearch(Optional.of(name), Set.of(), Optional.empty(), Optional.empty()), 0, LOOKED_AT);
         List<Cloth> all = found.cloths().stream().map(KeptCloth::cloth).toList();
-        List<Cloth> exact =
-                all.stream().filter(cloth -> cloth.name().equalsIgnoreCase(name)).toList();
+        List<Cloth> exact = all.stream()
+                .filter(cloth -> cloth.name().equalsIgnoreCase(name))
+                .toList();
         if (exact.size() == 1) {
             return exact.get(0);
         }
         if (exact.size() > 1) {
             throw Refused.of(
                     "named",
-                    "is the name of " + exact.size() + " cloths of the catalogue",
+                    Words.quoted(name) + " is the name of " + exact.size() + " cloths of the catalogue",
                     "empty this and choose what it is made of");
         }
         if (found.total() == 1 && !found.nearMatches()) {
             return all.get(0);
         }
-        throw unclear(all, found);
+        throw unclear(name, all, found);
     }
 
-    private static Refused unclear(List<Cloth> all, Cloths.Page found) {
+    private static Refused unclear(String name, List<Cloth> all, Cloths.Page found) {
         String such = all.stream()
                 .map(cloth -> Words.quoted(cloth.name()))
                 .distinct()
@@ -149,7 +154,10 @@ public class WornLayers {
         boolean none = all.isEmpty() || found.nearMatches();
         return Refused.of(
                 "named",
-                none ? "is the name of no cloth in the catalogue" : "fits " + found.total() + " cloths of the catalogue",
+                Words.quoted(name)
+                        + (none
+                                ? " is the name of no cloth in the catalogue"
+                                : " fits " + found.total() + " cloths of the catalogue"),
                 (such.isEmpty() ? "" : "write the whole name of one, such as " + such + "; or ")
                         + "empty this and choose what it is made of");
     }

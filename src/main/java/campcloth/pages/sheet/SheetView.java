@@ -37,7 +37,7 @@ record SheetView(String id, Errand errand, CuttingPlan plan, ErrandSheet sheet, 
     private static final int WARNINGS_CHARACTERS = 1000;
 
     private static final int RULES_CHARACTERS = 1600;
-    private static final int WORN_CHARACTERS = 320;
+    private static final int WORN_CHARACTERS = 240;
     private static final int MOST_ROWS = 12;
     private static final int FEW_RULES = 4;
 

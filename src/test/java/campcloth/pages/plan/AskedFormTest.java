@@ -91,7 +91,8 @@ class AskedFormTest {
         form.size = null;
         form.evening.fireDistanceM = null;
         form.measures.put("chestCm", 900.0);
-        assertThat(refusedField(() -> form.asking(told(), CATALOGUE.sizes(), Outfit.UNTOLD).about(List::of)))
+        assertThat(refusedField(() ->
+                        form.asking(told(), CATALOGUE.sizes(), Outfit.UNTOLD).about(List::of)))
                 .isEqualTo("measures[chestCm]");
     }
 

@@ -63,15 +63,13 @@ class WornLayersTest {
         form.under.addAll(List.of(new WornForm(), row(Kind.SHIRT, PlainCloth.LINEN), row(Kind.HOSE, null)));
         form.over.add(row(Kind.CLOAK, PlainCloth.WOOL_HEAVY));
         assertThat(form.tellsWorn()).isTrue();
-        assertThat(outfit().parts())
-                .extracting(OutfitPart::kind)
-                .containsExactly(Kind.SHIRT, Kind.HOSE, Kind.CLOAK);
+        assertThat(outfit().parts()).extracting(OutfitPart::kind).containsExactly(Kind.SHIRT, Kind.HOSE, Kind.CLOAK);
         assertThat(outfit().parts().get(0).cloth()).contains(CATALOGUE.cloth("linen-plain-150"));
         assertThat(outfit().parts().get(1).cloth()).isEmpty();
         assertThat(WornWith.of(outfit()))
                 .isEqualTo(new WornWith(
-                        List.of("shirt of shirt linen (100 % flax (linen))", "hose or trousers, cloth not told"),
-                        List.of("cloak of wool broadcloth (100 % wool)")));
+                        List.of("shirt: shirt linen, 100 % flax (linen)", "hose or trousers, cloth not told"),
+                        List.of("cloak: wool broadcloth, 100 % wool")));
         form.under.clear();
         form.over.clear();
         assertThat(outfit()).isEqualTo(Outfit.UNTOLD);
@@ -91,28 +89,29 @@ class WornLayersTest {
     void whatCannotBeUsedIsToldAtItsFieldWithWhatWouldHelp() {
         WornForm row = row(null, PlainCloth.LINEN);
         form.under.add(row);
-        assertThat(refused()).isEqualTo("under[0].kind: is not chosen; choose what is worn, or empty the row");
+        assertThat(refused()).isEqualTo("under[0].kind: it is not said what is worn; choose it, or empty the row");
         row.kind = Kind.LINING;
-        assertThat(refused()).startsWith("under[0].kind: is lining, which is not worn there");
+        assertThat(refused()).startsWith("under[0].kind: 'lining' is not worn there");
         row.kind = Kind.SHIRT;
         row.named = "kersey";
-        assertThat(refused()).startsWith("under[0].named: stands beside what it is made of");
+        assertThat(refused()).startsWith("under[0].named: 'kersey' stands beside what it is made of");
         row.cloth = null;
         row.named = "linen";
         assertThat(refused())
-                .startsWith("under[0].named: fits ")
+                .startsWith("under[0].named: 'linen' fits ")
                 .contains("write the whole name of one, such as 'handkerchief linen");
         row.named = "<script>alert(1)</script>";
         assertThat(refused())
-                .isEqualTo("under[0].named: is the name of no cloth in the catalogue; empty this and choose what it is"
-                        + " made of");
+                .isEqualTo(
+                        "under[0].named: '<script>alert(1)</script>' is the name of no cloth in the catalogue; empty this and"
+                                + " choose what it is made of");
         row.named = "w".repeat(201);
-        assertThat(refused()).startsWith("under[0].named: has 201 characters");
+        assertThat(refused()).startsWith("under[0].named: the name has 201 characters");
         form.under.set(0, row(Kind.SHIRT, null));
         for (int i = 0; i < WornForm.MOST; i++) {
             form.under.add(row(Kind.SHIRT, null));
         }
-        assertThat(refused()).startsWith("under[4].kind: is one too many");
+        assertThat(refused()).startsWith("under[4].kind: it is one too many");
     }
 
     @Test
@@ -131,17 +130,19 @@ class WornLayersTest {
         form.evening.airC = 15.5;
         form.night.airC = 15.0;
         assertThat(outfit().parts().get(0).spells()).isEqualTo(Set.of("night"));
-        assertThat(WornWith.of(outfit()).over().get(0)).endsWith(", in \"night\" only");
+        assertThat(WornWith.of(outfit()).over().get(0)).endsWith(" (only in \"night\")");
         form.night.airC = 18.0;
         assertThat(outfit().parts().get(0).insulationClo()).contains(0.0);
-        assertThat(WornWith.of(outfit()).over().get(0)).endsWith(", put on in none of the spells");
-        assertThat(ADVISER.wornBesides(question())).as("judged for fire all the same").hasSize(1);
+        assertThat(WornWith.of(outfit()).over().get(0)).endsWith(" (put on in none of the spells)");
+        assertThat(ADVISER.wornBesides(question()))
+                .as("judged for fire all the same")
+                .hasSize(1);
     }
 
     @Test
     void theInsulationOfTheWholeOutfitCountsForWarmthAndHeat() {
         form.day.airC = 30.0;
-        form.night.airC = 2.0;
+        form.evening.airC = 8.0;
         Judged without = judged();
         WornForm cloak = row(Kind.CLOAK, PlainCloth.WOOL_HEAVY);
         form.over.add(cloak);
@@ -150,8 +151,8 @@ class WornLayersTest {
         Judged inTheCool = judged();
         assertThat(score(always, "warmth")).isGreaterThan(score(without, "warmth"));
         assertThat(score(always, "heat")).isLessThan(score(without, "heat"));
-        assertThat(score(inTheCool, "warmth")).isEqualTo(score(always, "warmth"));
-        assertThat(score(inTheCool, "heat")).isEqualTo(score(without, "heat"));
+        assertThat(score(inTheCool, "warmth")).isGreaterThan(score(without, "warmth"));
+        assertThat(score(inTheCool, "heat")).isGreaterThan(score(always, "heat"));
         assertThat(ranking().worn().toString()).contains("TOLD");
     }
 
@@ -166,10 +167,11 @@ class WornLayersTest {
         WornLine fleece = WornLine.of(ADVISER, question()).get(0);
         assertThat(fleece.over()).isTrue();
         assertThat(fleece.verdict()).isEqualTo(Verdict.RULED_OUT);
-        assertThat(fleece.words()).isEqualTo("garment worn over it of polyester fleece (100 % polyester)");
+        assertThat(fleece.words()).isEqualTo("garment worn over it: polyester fleece, 100 % polyester");
         assertThat(fleece.warnings()).extracting(Warning::severity).contains(Warning.Severity.STOP);
         assertThat(judged().verdict()).isGreaterThan(Verdict.SUITABLE).isGreaterThanOrEqualTo(plain);
-        assertThat(judged().warnings()).anyMatch(w -> w.text().startsWith("Ruled out of what is worn with it: garment"));
+        assertThat(judged().warnings())
+                .anyMatch(w -> w.text().startsWith("Ruled out of what is worn with it: garment"));
     }
 
     @Test
@@ -232,7 +234,8 @@ class WornLayersTest {
     private static Refusal refusal(Runnable asked) {
         Refusal[] told = new Refusal[1];
         assertThatThrownBy(asked::run)
-                .isInstanceOfSatisfying(Refused.class, caught -> told[0] = caught.refusals().get(0));
+                .isInstanceOfSatisfying(
+                        Refused.class, caught -> told[0] = caught.refusals().get(0));
         return told[0];
     }
 }

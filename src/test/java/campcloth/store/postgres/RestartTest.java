@@ -176,7 +176,7 @@ class RestartTest {
     }
 
     private static boolean isFree(int port) {
-        try (ServerSocket socket = new ServerSocket(port, 1, InetAddress.getByName("127.0.0.1"))) {
+        try (ServerSocket socket = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
             return socket.isBound();
         } catch (IOException taken) {
             return false;
