@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -53,11 +52,6 @@ class AccessMatrixTest {
         places = new NamedPlaces(api);
         things = new ThingsOfAll(kept, accounts);
         calls = new OperationCalls(new DescribedCalls(address, api), places, things, accounts);
-    }
-
-    @AfterEach
-    void endWhatStillWorks() {
-        things.end();
     }
 
     @Test
@@ -104,7 +98,7 @@ class AccessMatrixTest {
                 }
             }
         } finally {
-            calls.awaitEnds();
+            things.end();
         }
         assertThat(wrong).isEmpty();
     }
@@ -144,7 +138,7 @@ class AccessMatrixTest {
                             + missing);
                 }
             }
-            if (isUsed(operation, row, expected)) {
+            if (isChanged(operation, row, expected)) {
                 things.used(thing, who, whose);
             }
         }
@@ -177,10 +171,9 @@ class AccessMatrixTest {
                         + answer.body().substring(0, Math.min(300, answer.body().length())));
     }
 
-    /** Whether the next who asks needs another thing: this one was changed, or is a job, which works on by itself. */
-    private static boolean isUsed(Operation operation, Row row, Answer expected) {
-        boolean isChanged = row.place().equals(PATH) && !operation.method().equals("get") && expected == Answer.DONE;
-        return isChanged || row.kind() == KeptThings.Kind.JOB;
+    /** Whether the next who asks needs another thing. */
+    private static boolean isChanged(Operation operation, Row row, Answer expected) {
+        return row.place().equals(PATH) && !operation.method().equals("get") && expected == Answer.DONE;
     }
 
     private static String name(Operation operation) {

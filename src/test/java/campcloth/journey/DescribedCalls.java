@@ -31,7 +31,6 @@ final class DescribedCalls {
     private final String address;
     private final DescribedApi api;
     private final List<Call> longJobs = new ArrayList<>();
-    private final List<Call> cancelled = new ArrayList<>();
 
     DescribedCalls(String address, DescribedApi api) {
         this.address = address;
@@ -106,29 +105,16 @@ final class DescribedCalls {
 
     /** Ends the jobs that were handed in to be asked for, so that they take no place from the calls to come. */
     void endLongJobs() {
-        longJobs.forEach(this::cancel);
+        longJobs.forEach(this::end);
         longJobs.clear();
-        awaitEnds();
     }
 
-    /** Asks for the end of a job. */
-    void cancel(Call job) {
-        send(job);
-        cancelled.add(job);
-    }
-
-    /** Waits for the end of the jobs that were cancelled. */
-    void awaitEnds() {
-        if (!cancelled.isEmpty()) {
-            await("the jobs end")
-                    .atMost(2, TimeUnit.MINUTES)
-                    .until(() -> cancelled.stream().noneMatch(this::goesOn));
-            cancelled.clear();
-        }
-    }
-
-    private boolean goesOn(Call job) {
-        return send(new Call("get", job.path(), "", job.headers())).body().contains("\"endedAt\":null");
+    /** Cancels a job, and waits for its end. */
+    void end(Call cancel) {
+        send(cancel);
+        await("the job ends")
+                .atMost(2, TimeUnit.MINUTES)
+                .until(() -> !get(address + cancel.path()).body().contains("\"endedAt\":null"));
     }
 
     /** The same call with a swatch told before it, where it asks for one. */

@@ -31,6 +31,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,7 +44,7 @@ final class KeptThings {
 
     private static final Instant WHEN = Instant.parse("2027-05-02T09:30:00Z");
 
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     /** Outlines whose search goes on while it is looked at and cancelled. */
     private static final String LONG_SEARCH = """
@@ -186,7 +188,7 @@ final class KeptThings {
                         errand.garment(),
                         errand.cloth(),
                         plans.add(plan).id(),
-                        Instant.now()))
+                        Instant.now().truncatedTo(ChronoUnit.MILLIS)))
                 .id();
     }
 
@@ -244,19 +246,23 @@ final class KeptThings {
         return askers.as(thing.owner(), look);
     }
 
-    /** Ends what works by itself, and waits until it has ended: whoever looks twice afterwards sees the same. */
-    void end(Thing thing) {
-        if (thing.kind() != Kind.JOB) {
-            return;
-        }
-        askers.as(thing.owner(), () -> {
-            jobs.cancel(thing.id());
-            await().pollInSameThread()
-                    .atMost(PATIENCE)
-                    .until(() -> jobs.byId(thing.id())
-                            .filter(kept -> !kept.job().state().hasEnded())
-                            .isEmpty());
-            return true;
-        });
+    /** Asks for the end of something that works by itself. */
+    void cancel(Thing job) {
+        askers.as(job.owner(), () -> jobs.cancel(job.id()));
+    }
+
+    /** Ends them, and waits until they have ended: whoever looks twice afterwards sees the same. */
+    void end(Collection<Thing> working) {
+        working.forEach(this::cancel);
+        await("the end of the jobs")
+                .pollInSameThread()
+                .atMost(PATIENCE)
+                .until(() -> working.stream().allMatch(this::hasEnded));
+    }
+
+    private boolean hasEnded(Thing job) {
+        return askers.as(job.owner(), () -> jobs.byId(job.id()))
+                .filter(kept -> !kept.job().state().hasEnded())
+                .isEmpty();
     }
 }

@@ -35,12 +35,12 @@ final class OperationCalls {
 
     /** As it stands in the document. */
     HttpResponse<String> send(Operation operation, Knocker who) {
-        return send(as(who, examples.of(operation)));
+        return send(as(who, examples.of(operation)), who);
     }
 
     /** With a key that opens nothing. */
     HttpResponse<String> sendWithAnyKey(Operation operation, Knocker who) {
-        return send(as(who, withKey(examples.of(operation), ANY_KEY)));
+        return send(as(who, withKey(examples.of(operation), ANY_KEY)), who);
     }
 
     /** With that thing in the place of the row, and its key where one is shown. */
@@ -56,12 +56,7 @@ final class OperationCalls {
                     .sending(NamedPlaces.filled(call.body(), row.place(), thing.id()));
         }
         String key = things.shown(thing, whose);
-        return send(as(who, key.isEmpty() ? call : withKey(call, key)));
-    }
-
-    /** Waits for the end of the jobs that were taken in, so that they take no place from whoever asks next. */
-    void awaitEnds() {
-        calls.awaitEnds();
+        return send(as(who, key.isEmpty() ? call : withKey(call, key)), who);
     }
 
     private static Call withKey(Call call, String key) {
@@ -77,13 +72,12 @@ final class OperationCalls {
         return who.isStranger() ? call : call.with("Authorization", accounts.bearer(things.account(who)));
     }
 
-    /** Sends it; a job that was taken in need not be worked on. */
-    private HttpResponse<String> send(Call call) {
+    private HttpResponse<String> send(Call call, Knocker who) {
         HttpResponse<String> answer = calls.send(call);
         if (answer.statusCode() == TAKEN_IN) {
             answer.headers()
                     .firstValue("Location")
-                    .ifPresent(job -> calls.cancel(new Call("delete", job, "", call.headers())));
+                    .ifPresent(job -> things.handedIn(job.substring(job.lastIndexOf('/') + 1), who));
         }
         return answer;
     }

@@ -1,9 +1,11 @@
 package campcloth.journey;
 
 import campcloth.access.Account;
+import campcloth.access.Asker;
 import campcloth.access.ShareKey;
 import campcloth.journey.KeptThings.Kind;
 import campcloth.journey.KeptThings.Thing;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,7 @@ final class ThingsOfAll {
     private final KeptThings things;
     private final HostedAccounts accounts;
     private final Map<Cell, Thing> made = new HashMap<>();
+    private final List<Thing> working = new ArrayList<>();
 
     ThingsOfAll(KeptThings things, HostedAccounts accounts) {
         this.things = things;
@@ -46,8 +49,18 @@ final class ThingsOfAll {
 
     /** Somebody changed it; the next who asks gets another. */
     void used(Thing thing, Knocker who, Whose whose) {
-        things.end(thing);
         made.remove(cell(thing.kind(), who, whose));
+        if (thing.kind() == Kind.JOB) {
+            working.add(thing);
+        }
+    }
+
+    /** A job that somebody handed in: it need not be worked on. */
+    void handedIn(String job, Knocker who) {
+        Account account = account(who);
+        Thing thing = new Thing(Kind.JOB, job, job, Asker.of(account.id(), account.roles()), Optional.empty());
+        things.cancel(thing);
+        working.add(thing);
     }
 
     String state(Thing thing) {
@@ -72,8 +85,13 @@ final class ThingsOfAll {
         };
     }
 
-    /** Ends what still works. */
+    /** Ends what still works, so that it takes no place from whoever asks next. */
     void end() {
-        List.copyOf(made.values()).forEach(things::end);
+        made.values().stream().filter(thing -> thing.kind() == Kind.JOB).forEach(working::add);
+        made.keySet().removeIf(cell -> cell.kind() == Kind.JOB);
+        if (!working.isEmpty()) {
+            things.end(working);
+            working.clear();
+        }
     }
 }

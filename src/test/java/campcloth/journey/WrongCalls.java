@@ -58,8 +58,7 @@ final class WrongCalls {
 
     /** The call for the end of a job that has ended. */
     private Call ended(Call cancel) {
-        calls.cancel(cancel);
-        calls.awaitEnds();
+        calls.end(cancel);
         return cancel;
     }
 
