@@ -110,14 +110,12 @@ public class GarmentChoices {
         return Optional.ofNullable(form.event).flatMap(events::byId);
     }
 
-    /** Those listed, and the one that is asked about where it is only shared. */
+    /** Those listed, the one that was changed last first, and the one that is asked about where it is older or only shared. */
     private List<Choice> eventChoices(Optional<KeptEvent> chosen) {
         List<Choice> choices = new ArrayList<>();
-        events.each(kept -> {
-            if (choices.size() < MOST_EVENTS) {
-                choices.add(new Choice(kept.id(), label(kept.event())));
-            }
-        });
+        events.latest(0, MOST_EVENTS)
+                .events()
+                .forEach(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
         chosen.filter(kept ->
                         choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
                 .ifPresent(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));

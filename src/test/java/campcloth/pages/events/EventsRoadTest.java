@@ -135,6 +135,20 @@ class EventsRoadTest {
         assertThat(events.latest(100_000, 3).events()).isEmpty();
     }
 
+    @Test
+    void theNewestIsThereToPlanForHoweverManyOlderOnesThereAre() throws Exception {
+        List<KeptEvent> added = new ArrayList<>();
+        try {
+            for (int i = 0; i <= 200; i++) {
+                added.add(events.add(event("Old camp " + i)));
+            }
+            KeptEvent newest = added.get(added.size() - 1);
+            assertThat(get("/plan").body()).contains("value=\"" + newest.id() + "\"");
+        } finally {
+            added.forEach(kept -> events.remove(kept.id(), kept.version()));
+        }
+    }
+
     private Event event(String name) {
         OpenFire fire = new OpenFire(FireRole.SEATED, Optional.of(2.0), Optional.of(50.0));
         return new Event(
