@@ -145,7 +145,7 @@ class BearerRoadTest {
                 browser.submit("/account", "/account/tokens", Map.of("name", "a script", "days", "30"));
         assertThat(made.statusCode()).as(made.body()).isEqualTo(200);
         assertThat(made.headers().firstValue("Cache-Control")).hasValue("no-store");
-        String secret = made.body().replaceAll("(?s).*<code>(campcloth_[^<]*)</code>.*", "$1");
+        String secret = made.body().replaceAll("(?s).*<code id=\"secret\">(campcloth_[^<]*)</code>.*", "$1");
         assertThat(label("Bearer " + secret).statusCode()).isEqualTo(200);
         assertThat(browser.get("/account").body()).contains("a script").doesNotContain(secret);
         AccessToken token = tokens.of(account.id()).get(0);

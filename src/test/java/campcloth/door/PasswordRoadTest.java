@@ -44,7 +44,7 @@ class PasswordRoadTest {
                 administrator.submit("/accounts", "/accounts", Map.of("name", "Newcomer", "maker", "true"));
         assertThat(made.statusCode()).as(made.body()).isEqualTo(200);
         assertThat(made.headers().firstValue("Cache-Control")).hasValue("no-store");
-        String oneTime = made.body().replaceAll("(?s).*<code>([^<]*)</code>.*", "$1");
+        String oneTime = made.body().replaceAll("(?s).*<code id=\"secret\">([^<]*)</code>.*", "$1");
 
         Browsing newcomer = new Browsing(port);
         assertThat(newcomer.login("newcomer", oneTime).statusCode()).isEqualTo(302);
@@ -85,7 +85,7 @@ class PasswordRoadTest {
         String page = "/accounts/" + account.id();
         HttpResponse<String> handed =
                 Browsing.as(port, HostedAccounts.FIRST).submit(page, page + "/password", Map.of());
-        assertThat(handed.body()).contains("<code>");
+        assertThat(handed.body()).contains("<code id=\"secret\">");
         assertThat(browser.get("/cloths").statusCode()).isEqualTo(303);
         assertThat(Cookies.send(Cookies.request(port, "/api/fibres").header("Authorization", bearer))
                         .statusCode())
@@ -108,7 +108,7 @@ class PasswordRoadTest {
         assertThat(stale.body()).contains("in between");
         HttpResponse<String> none = administrator.submit(page, page, Map.of("version", "1"));
         assertThat(none.statusCode()).isEqualTo(422);
-        assertThat(none.body()).contains("at least one");
+        assertThat(none.body()).contains("Tick one at least");
     }
 
     @Test

@@ -14,7 +14,6 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -33,9 +32,6 @@ public class HostedAccounts {
     private final PasswordHashes hashes;
     private final Askers askers;
     private final Map<String, String> bearers = new HashMap<>();
-
-    /** Of the password they all have; made once, since to make one takes long. */
-    private Optional<String> hash = Optional.empty();
 
     public HostedAccounts(Accounts accounts, Tokens tokens, PasswordHashes hashes, Askers askers) {
         this.accounts = accounts;
@@ -58,13 +54,7 @@ public class HostedAccounts {
     public synchronized Account account(String name, Set<Role> roles) {
         return accounts.byName(new AccountName(name))
                 .orElseGet(() -> byTheService(
-                        () -> accounts.make(new AccountName(name), roles, new Proof.Password(hash(), false))));
-    }
-
-    private synchronized String hash() {
-        String made = hash.orElseGet(() -> hashes.hash(PASSWORD));
-        hash = Optional.of(made);
-        return made;
+                        () -> accounts.make(new AccountName(name), roles, new Proof.Password(hashes.hash(PASSWORD), false))));
     }
 
     /** What the account with that role sends in the header Authorization. */
