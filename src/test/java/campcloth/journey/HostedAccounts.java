@@ -53,8 +53,8 @@ public class HostedAccounts {
     /** The account of that name, made with those roles where there is none. */
     public synchronized Account account(String name, Set<Role> roles) {
         return accounts.byName(new AccountName(name))
-                .orElseGet(() -> byTheService(
-                        () -> accounts.make(new AccountName(name), roles, new Proof.Password(hashes.hash(PASSWORD), false))));
+                .orElseGet(() -> byTheService(() ->
+                        accounts.make(new AccountName(name), roles, new Proof.Password(hashes.hash(PASSWORD), false))));
     }
 
     /** What the account with that role sends in the header Authorization. */

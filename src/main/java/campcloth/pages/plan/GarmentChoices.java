@@ -113,9 +113,7 @@ public class GarmentChoices {
     /** Those listed, the one that was changed last first, and the one that is asked about where it is older or only shared. */
     private List<Choice> eventChoices(Optional<KeptEvent> chosen) {
         List<Choice> choices = new ArrayList<>();
-        events.latest(0, MOST_EVENTS)
-                .events()
-                .forEach(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
+        events.latest(0, MOST_EVENTS).events().forEach(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
         chosen.filter(kept ->
                         choices.stream().noneMatch(choice -> choice.value().equals(kept.id())))
                 .ifPresent(kept -> choices.add(new Choice(kept.id(), label(kept.event()))));
